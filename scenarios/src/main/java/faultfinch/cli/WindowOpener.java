@@ -1,0 +1,19 @@
+package faultfinch.cli;
+
+import java.util.List;
+
+/**
+ * What a command calls to bring up the window. The program's entry hands it in, so that commands
+ * never know what a window is made of.
+ */
+@FunctionalInterface
+public interface WindowOpener {
+
+  /**
+   * Opens the window and returns when it is closed.
+   *
+   * @param arguments what the window should start with, in order; may be empty
+   * @return the exit code of the program: 0, or 1 when no window could be opened
+   */
+  int open(List<String> arguments);
+}
