@@ -48,6 +48,7 @@ class DistributionIT {
   void help_throughALinkFromAnotherDirectory_isPrinted() throws Exception {
     Path link = Files.createSymbolicLink(elsewhere.resolve("ff"), SCRIPT);
     Run run = start(link, "--help");
+    Files.delete(link);
     assertEquals("", run.err());
     assertTrue(run.out().startsWith("usage: faultfinch"), run.out());
     assertEquals(0, run.exitCode());
