@@ -1,0 +1,83 @@
+package faultfinch.part;
+
+import faultfinch.signal.Pinout;
+import java.util.List;
+
+/** A passive part that joins nets: resistor, switch, diode, fuse, capacitor. */
+public final class Element implements Part {
+
+  /** The kinds of element; each knows what it joins. */
+  public enum Kind {
+    RESISTOR,
+    PACK,
+    CAPACITOR,
+    DIODE,
+    FUSE,
+    SWITCH,
+    SOUNDER,
+    REGULATOR,
+    JACK
+  }
+
+  private static final int CLOSED_OHMS = 50;
+  private static final int FUSE_OHMS = 1;
+  private static final int DIODE_OHMS = 10;
+
+  private final Kind kind;
+  private final Pinout pinout;
+
+  Element(Kind kind, Pinout pinout) {
+    this.kind = kind;
+    this.pinout = pinout;
+  }
+
+  public Kind kind() {
+    return kind;
+  }
+
+  @Override
+  public Pinout pinout() {
+    return pinout;
+  }
+
+  /**
+   * What the element joins. Supply parts join nothing here: the power model carries them.
+   *
+   * @param value as the board file gives it, such as {@code 4k7}; resistors need one
+   * @param closed whether a switch is closed
+   */
+  public List<Join> joins(String value, boolean closed) {
+    return switch (kind) {
+      case RESISTOR -> List.of(new Join("1", "2", ohms(value), false));
+      case PACK ->
+          pinout.pins().stream()
+              .filter(p -> !p.name().equals("COM"))
+              .map(p -> new Join("COM", p.name(), ohms(value), false))
+              .toList();
+      case DIODE -> List.of(new Join("A", "K", DIODE_OHMS, true));
+      case FUSE -> List.of(new Join("1", "2", FUSE_OHMS, false));
+      case SWITCH -> closed ? List.of(new Join("1", "2", CLOSED_OHMS, false)) : List.of();
+      case CAPACITOR, SOUNDER, REGULATOR, JACK -> List.of();
+    };
+  }
+
+  /**
+   * Ohms of a value as printed on a part: {@code 330}, {@code 4k7}, {@code 100k}, {@code 1M}.
+   *
+   * @throws IllegalArgumentException if it is not such a value
+   */
+  public static int ohms(String value) {
+    if (!value.matches("\\d+([kMR]\\d*)?")) {
+      throw new IllegalArgumentException(
+          "found value '" + value + "', right would be for example 330, 4k7 or 1M");
+    }
+    String[] halves = value.split("[kMR]", -1);
+    int unit = value.contains("k") ? 1_000 : value.contains("M") ? 1_000_000 : 1;
+    int whole = Integer.parseInt(halves[0]) * unit;
+    if (halves.length == 1 || halves[1].isEmpty()) {
+      return whole;
+    }
+    int scale = (int) StrictMath.round(StrictMath.pow(10, halves[1].length()));
+    return whole + Integer.parseInt(halves[1]) * unit / scale;
+  }
+}

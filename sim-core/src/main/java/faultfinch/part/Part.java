@@ -1,0 +1,49 @@
+package faultfinch.part;
+
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pinout;
+import faultfinch.signal.Pins;
+import java.util.List;
+
+/**
+ * The behaviour of a part number. A part holds no fields: all it stores lives in the machine and is
+ * reached through its {@link Pins}, so that a copy of the machine's arrays is a checkpoint.
+ */
+public interface Part {
+
+  /** Never: no change by itself. */
+  long NEVER = Long.MAX_VALUE;
+
+  /** The drawing this part was declared by. */
+  Pinout pinout();
+
+  /** Inputs and stored state to outputs; pure and repeatable. */
+  default void settle(Pins pins) {}
+
+  /** Stores what the settled levels of a phase tell it to; the only place where state changes. */
+  default void commit(Pins pins, Phase phase) {}
+
+  /** Whether {@link #commit} does anything apart from edges of a clock pin. */
+  default boolean commitsEveryPhase() {
+    return false;
+  }
+
+  /** State at power-on; cells and words are zero before this is called. */
+  default void powerOn(Pins pins, PowerOn chance) {}
+
+  /** Bus cycle at which the outputs can next change by themselves, or {@link #NEVER}. */
+  default long nextChange(Pins pins) {
+    return NEVER;
+  }
+
+  /**
+   * Brings time-driven state up to {@link Pins#now()}; called at {@link #nextChange} and before
+   * use.
+   */
+  default void elapse(Pins pins) {}
+
+  /** What can go wrong inside, as a list that its page explains. */
+  default List<Defect> defects() {
+    return List.of();
+  }
+}

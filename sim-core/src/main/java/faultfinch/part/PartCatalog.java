@@ -1,0 +1,68 @@
+package faultfinch.part;
+
+import faultfinch.signal.Pinout;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** Every part number a board may use, processors first, then memories, logic, devices, passives. */
+public enum PartCatalog {
+  M6502("6502", new M6502()),
+  EPROM_2764("2764", new Eprom2764()),
+  SRAM_6116("6116", new Sram6116()),
+  LS_00("74LS00", new Ls00()),
+  LS_04("74LS04", new Ls04()),
+  LS_08("74LS08", new Ls08()),
+  LS_32("74LS32", new Ls32()),
+  LS_74("74LS74", new Ls74()),
+  LS_138("74LS138", new Ls138()),
+  LS_244("74LS244", new Ls244()),
+  TIMER_555("555", new Timer555()),
+  OSCILLATOR("OSC", new Oscillator()),
+  PORT_TIMER("IOC", new PortTimer()),
+  CHAR_DISPLAY("DISPLAY", new CharDisplay()),
+  RESISTOR("R", passive(Element.Kind.RESISTOR, "1", "2")),
+  RESISTOR_PACK(
+      "RPACK8", passive(Element.Kind.PACK, "COM", "1", "2", "3", "4", "5", "6", "7", "8")),
+  CAPACITOR("C", passive(Element.Kind.CAPACITOR, "1", "2")),
+  ELECTROLYTIC("CPOL", passive(Element.Kind.CAPACITOR, "+", "-")),
+  DIODE("D", passive(Element.Kind.DIODE, "A", "K")),
+  LED("LED", passive(Element.Kind.DIODE, "A", "K")),
+  FUSE("FUSE", passive(Element.Kind.FUSE, "1", "2")),
+  KEY("KEY", passive(Element.Kind.SWITCH, "1", "2")),
+  LINK("LINK", passive(Element.Kind.SWITCH, "1", "2")),
+  BEEPER("BEEPER", passive(Element.Kind.SOUNDER, "1", "2")),
+  REGULATOR_7805("7805", passive(Element.Kind.REGULATOR, "IN", "GND", "OUT")),
+  JACK("JACK", passive(Element.Kind.JACK, "+", "-"));
+
+  private final String type;
+  private final Part part;
+
+  PartCatalog(String type, Part part) {
+    this.type = type;
+    this.part = part;
+  }
+
+  /** The part number as a board file writes it. */
+  public String type() {
+    return type;
+  }
+
+  /** The behaviour of this part number. */
+  public Part part() {
+    return part;
+  }
+
+  /** The row of a part number, if the catalogue has it. */
+  public static Optional<PartCatalog> named(String type) {
+    return Arrays.stream(values()).filter(p -> p.type.equals(type)).findFirst();
+  }
+
+  private static Element passive(Element.Kind kind, String... pins) {
+    StringBuilder drawing = new StringBuilder("+--+\n");
+    for (int i = 0; i < pins.length; i++) {
+      drawing.append(pins[i]).append(" --|").append(i + 1).append(" |\n");
+    }
+    drawing.append("+--+\npassive; terminal ").append(String.join(" ", pins)).append("\n");
+    return new Element(kind, Pinout.drawn(drawing + "Not modelled: see the board's power model."));
+  }
+}

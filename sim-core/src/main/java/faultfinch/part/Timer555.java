@@ -1,0 +1,78 @@
+package faultfinch.part;
+
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pinout;
+import faultfinch.signal.Pins;
+import faultfinch.signal.State;
+
+/**
+ * The reset timer: OUT is high from power-on until the timing capacitor has charged, and again
+ * after TRIG was low.
+ */
+public final class Timer555 implements Part {
+
+  static final Pinout PINOUT =
+      Pinout.drawn(
+          """
+          +----v----+
+  GND   --|1       8|--  VCC
+  TRIG  ->|2       7|->  DIS
+  OUT   <-|3       6|<-  THR
+  RES/  ->|4       5|--  CV
+          +---------+
+  NMOS; input TRIG THR RES/; terminal CV; supply VCC; ground GND;
+  OUT drives LS buffer; DIS drives LS buffer open collector; OUT follows RES/; DIS follows RES/
+  Not modelled: the shape of the charging curve (a fixed time stands for the fitted resistor and
+  capacitor), the control voltage pin.""");
+
+  /** Nanoseconds the fitted resistor and capacitor take: 1.1 x 100 kohm x 0.5 uF. */
+  static final long CHARGING = 55_000_000;
+
+  private static final State DONE = PINOUT.state("done", 1);
+  private static final State SINCE = PINOUT.state("since", 63);
+  private static final long TRIG = PINOUT.pin("TRIG");
+  private static final long THR = PINOUT.pin("THR");
+  private static final long RES = PINOUT.pin("RES/");
+  private static final long OUT = PINOUT.pin("OUT");
+  private static final long DIS = PINOUT.pin("DIS");
+
+  @Override
+  public void settle(Pins pins) {
+    boolean timing = pins.state(DONE) == 0 && pins.high(RES);
+    pins.drive(OUT, timing);
+    pins.drive(DIS, timing);
+  }
+
+  @Override
+  public void commit(Pins pins, Phase phase) {
+    if (pins.low(TRIG)) {
+      if (pins.state(DONE) != 0) {
+        pins.hold(DONE, 0);
+        pins.hold(SINCE, pins.nanoseconds());
+      }
+    } else if (pins.state(DONE) == 0
+        && pins.high(THR)
+        && pins.nanoseconds() >= pins.state(SINCE) + CHARGING) {
+      pins.hold(DONE, 1);
+    }
+  }
+
+  @Override
+  public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public long nextChange(Pins pins) {
+    if (pins.state(DONE) != 0) {
+      return NEVER;
+    }
+    long at = pins.cycleAfter(pins.state(SINCE) + CHARGING);
+    return at > pins.now() ? at : NEVER;
+  }
+
+  @Override
+  public Pinout pinout() {
+    return PINOUT;
+  }
+}

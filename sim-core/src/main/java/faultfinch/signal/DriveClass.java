@@ -1,0 +1,43 @@
+package faultfinch.signal;
+
+/** How strongly an output pulls: volts behind ohms, for low and for high. */
+public enum DriveClass {
+  LS_GATE("LS gate", "ls-gate"),
+  LS_BUFFER("LS buffer", "ls-buffer"),
+  NMOS_LSI("NMOS LSI", "nmos-lsi"),
+  MOS_MEMORY("MOS memory", "mos-memory");
+
+  private final String words;
+  private final int lowMillivolts;
+  private final int lowOhms;
+  private final int highMillivolts;
+  private final int highOhms;
+
+  DriveClass(String words, String key) {
+    this.words = words;
+    this.lowMillivolts = Electrical.figure("drive." + key + ".low.mv");
+    this.lowOhms = Electrical.figure("drive." + key + ".low.ohm");
+    this.highMillivolts = Electrical.figure("drive." + key + ".high.mv");
+    this.highOhms = Electrical.figure("drive." + key + ".high.ohm");
+  }
+
+  /** Source millivolts when driving the given level. */
+  public int millivolts(boolean high) {
+    return high ? highMillivolts : lowMillivolts;
+  }
+
+  /** Source ohms when driving the given level. */
+  public int ohms(boolean high) {
+    return high ? highOhms : lowOhms;
+  }
+
+  /** The class written as in a role line, such as {@code LS gate}. */
+  public static DriveClass named(String words) {
+    for (DriveClass c : values()) {
+      if (c.words.equals(words)) {
+        return c;
+      }
+    }
+    throw new IllegalArgumentException("no drive class '" + words + "'");
+  }
+}

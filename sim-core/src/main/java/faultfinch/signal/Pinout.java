@@ -1,0 +1,142 @@
+package faultfinch.signal;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A package as its page draws it. The drawing is the declaration: it names the pins, the lines
+ * under it give each a role, and the masks a part works with come from here.
+ *
+ * <p>Bits are sorted by bus: the lines of a bus stand side by side, whatever their package numbers.
+ */
+public final class Pinout {
+  private final List<Pin> pins;
+  private final Map<String, Pin> byName;
+  private final List<Output> outputs;
+  private final Technology technology;
+  private final String notModelled;
+  private final String drawing;
+  private final List<State> words = new ArrayList<>();
+  private final List<State> cells = new ArrayList<>();
+
+  Pinout(
+      List<Pin> pins,
+      List<Output> outputs,
+      Technology technology,
+      String notModelled,
+      String drawing) {
+    this.pins = List.copyOf(pins);
+    this.byName = new LinkedHashMap<>();
+    pins.forEach(p -> byName.put(p.name(), p));
+    this.outputs = List.copyOf(outputs);
+    this.technology = technology;
+    this.notModelled = notModelled;
+    this.drawing = drawing;
+  }
+
+  /**
+   * Reads a drawing with its role lines.
+   *
+   * @throws IllegalArgumentException naming the line, what was found and what would be right
+   */
+  public static Pinout drawn(String drawing) {
+    return new PinoutReader(drawing).pinout();
+  }
+
+  /** All pins in bit order. */
+  public List<Pin> pins() {
+    return pins;
+  }
+
+  /** The pin of this name, if there is one. */
+  public Optional<Pin> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** The pin of this package number, if there is one. */
+  public Optional<Pin> numbered(int number) {
+    return pins.stream().filter(p -> p.number() == number).findFirst();
+  }
+
+  /** One pin as a bit mask. */
+  public long pin(String name) {
+    return find(name)
+        .orElseThrow(() -> new IllegalArgumentException("no pin '" + name + "' in this drawing"))
+        .mask();
+  }
+
+  /** The lines of a bus: pins named by the prefix and a number from 0 or 1 on. */
+  public Bus bus(String prefix) {
+    List<Pin> lines = lines(prefix);
+    if (lines.isEmpty()) {
+      throw new IllegalArgumentException("no bus '" + prefix + "' in this drawing");
+    }
+    return new Bus(prefix, lines.get(0).bit(), lines.size());
+  }
+
+  List<Pin> lines(String prefix) {
+    return pins.stream().filter(p -> p.name().matches(Pattern.quote(prefix) + "\\d+/?")).toList();
+  }
+
+  /** Groups of outputs with what they depend on, in bit order. */
+  public List<Output> outputs() {
+    return outputs;
+  }
+
+  /** All pins with this role as one mask. */
+  public long role(Pin.Role role) {
+    return pins.stream()
+        .filter(p -> p.role() == role)
+        .mapToLong(Pin::mask)
+        .reduce(0, (a, b) -> a | b);
+  }
+
+  public Technology technology() {
+    return technology;
+  }
+
+  /** What the part's page says it leaves out. */
+  public String notModelled() {
+    return notModelled;
+  }
+
+  /** The drawing as it stands on the part's page. */
+  public String drawing() {
+    return drawing;
+  }
+
+  /** Declares a stored word; called once while the part's class is set up. */
+  public State state(String name, int width) {
+    State word = new State(name, width, 1, words.size());
+    words.add(word);
+    return word;
+  }
+
+  /** Declares stored cells of up to 8 bits; called once while the part's class is set up. */
+  public State cells(String name, int width, int count) {
+    int offset = cells.stream().mapToInt(State::count).sum();
+    State array = new State(name, width, count, offset);
+    cells.add(array);
+    return array;
+  }
+
+  /** The declared words. */
+  public List<State> words() {
+    return Collections.unmodifiableList(words);
+  }
+
+  /** The declared cell arrays. */
+  public List<State> cellArrays() {
+    return Collections.unmodifiableList(cells);
+  }
+
+  /** How many cells the part has in all. */
+  public int cellCount() {
+    return cells.stream().mapToInt(State::count).sum();
+  }
+}

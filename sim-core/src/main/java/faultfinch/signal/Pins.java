@@ -1,0 +1,69 @@
+package faultfinch.signal;
+
+/** What a part sees of the world: the bits its pins read, what it drives, and its own state. */
+public interface Pins {
+
+  /** The bits read at the pins, one bit a pin in the order of the {@link Pinout}. */
+  long in();
+
+  /** The bits the pins read in the last phase of this cycle's video half. */
+  long before();
+
+  /** The pins that rose since the part last saw a clock edge. Used in commit only. */
+  long rose();
+
+  /** Drives these pins at the levels given in the second word. Used in settle only. */
+  void drive(long pins, long levels);
+
+  /** A stored word. */
+  long state(State word);
+
+  /** Stores a word. Used in commit only. */
+  void hold(State word, long value);
+
+  /** One stored cell. */
+  int cell(State cells, int index);
+
+  /** Stores one cell. Used in commit only. */
+  void hold(State cells, int index, int value);
+
+  /** Whether the part has this internal defect. */
+  boolean defect(String name);
+
+  /** The phase being settled. */
+  Phase phase();
+
+  /** Bus cycles of the processor since power-on. */
+  long now();
+
+  /** Nanoseconds since power-on. */
+  long nanoseconds();
+
+  /** The first bus cycle that begins at or after a time; the time in nanoseconds since power-on. */
+  long cycleAfter(long nanoseconds);
+
+  /** Whether the pin reads low. */
+  default boolean low(long pin) {
+    return (in() & pin) == 0;
+  }
+
+  /** Whether the pin reads high. */
+  default boolean high(long pin) {
+    return (in() & pin) != 0;
+  }
+
+  /** The value read on a bus. */
+  default int read(Bus bus) {
+    return bus.of(in());
+  }
+
+  /** Drives a whole bus. Used in settle only. */
+  default void drive(Bus bus, int value) {
+    drive(bus.mask(), bus.at(value));
+  }
+
+  /** Drives one pin. Used in settle only. */
+  default void drive(long pin, boolean high) {
+    drive(pin, high ? pin : 0);
+  }
+}
