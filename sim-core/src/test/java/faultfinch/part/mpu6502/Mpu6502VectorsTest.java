@@ -30,8 +30,7 @@ class Mpu6502VectorsTest {
   private final Mpu6502 mpu = new Mpu6502(log);
 
   @Test
-  void mpu_runningEveryVector_matchesStateMemoryAndCycles()
-      throws IOException {
+  void mpu_runningEveryVector_matchesStateMemoryAndCycles() throws IOException {
     String file = System.getProperty("vectors", "");
     Assumptions.assumeFalse(
         file.isBlank(), "skipped: no vectors; give -Dvectors=<absolute path of the file>");
