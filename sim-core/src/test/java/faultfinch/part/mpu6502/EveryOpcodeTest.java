@@ -28,7 +28,7 @@ import org.junit.jupiter.api.TestFactory;
  * ORA 0101 0001 | 1000 1010 = 1101 1011     BIT Z from 01 and C0, N and V are bits 7 and 6
  * AND 0101 1100 and 1111 0000 = 0101 0000   ANC F0 and 81 = 80, C copies N
  * EOR FF ^ 0F = F0                          ALR FF and 03 = 03, shifted 01, C out
- * ADC 50 + 50 = A0, two positives: V        ARR C0, rotated with C: E0; C is bit 6, V bits 6 ^ 5 = 0
+ * ADC 50 + 50 = A0, two positives: V        ARR C0, rotated with C: E0; C, V: bits 6, 6 ^ 5
  * SBC 50 - B0 = A0 and a borrow, V          ANE (10 | EE) and 3C and F3 = 30
  * CMP 40 - 41 borrows; CPX equal; CPY 7F    LXA (10 | EE) and 83 = 82
  * SLO C1 to 82, 01 | 82 = 83                SBX (F0 and 3C) - 10 = 20, no borrow: C
@@ -45,7 +45,7 @@ class EveryOpcodeTest {
 
   private static final String EXAMPLES =
       """
-      BRK       | 00 00    | s=F3 f=N FFFE=34 FFFF=12 | pc=1234 s=F0 f=NI 01F3=04 01F2=02 01F1=B0 | 7
+      BRK       | 00 00 | s=F3 f=N FFFE=34 FFFF=12 | pc=1234 s=F0 f=NI 01F3=04 01F2=02 01F1=B0 | 7
       ORA (z,X) | 01 F0    | a=51 x=34 0024=78 0025=30 3078=8A     | a=DB f=N                   | 6
       JAM       | 02       | a=5A                                  | pc=0400                    | 3
       SLO (z,X) | 03 F0    | a=01 x=34 0024=78 0025=30 3078=C1     | a=83 f=NC 3078=82          | 8
