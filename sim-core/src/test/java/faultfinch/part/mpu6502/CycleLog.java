@@ -1,6 +1,7 @@
 package faultfinch.part.mpu6502;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A flat memory on the bus that remembers every cycle, so that tests can read the cycles back. */
@@ -69,7 +70,7 @@ final class CycleLog implements Bus {
 
   private int log(int address, int value, char kind) {
     if (count == cycles.length) {
-      cycles = java.util.Arrays.copyOf(cycles, 2 * count);
+      cycles = Arrays.copyOf(cycles, 2 * count);
     }
     cycles[count++] = kind << 24 | value << 16 | address;
     return value;

@@ -25,6 +25,9 @@ import org.junit.jupiter.api.Test;
  */
 class Mpu6502VectorsTest {
 
+  private static final String NO_FILE =
+      "vectors skipped: give -Dvectors=<absolute path of the file>";
+
   private final byte[] memory = new byte[0x10000];
   private final CycleLog log = new CycleLog(memory);
   private final Mpu6502 mpu = new Mpu6502(log);
@@ -32,8 +35,10 @@ class Mpu6502VectorsTest {
   @Test
   void mpu_runningEveryVector_matchesStateMemoryAndCycles() throws IOException {
     String file = System.getProperty("vectors", "");
-    Assumptions.assumeFalse(
-        file.isBlank(), "skipped: no vectors; give -Dvectors=<absolute path of the file>");
+    if (file.isBlank()) {
+      System.out.println(NO_FILE);
+    }
+    Assumptions.assumeFalse(file.isBlank(), NO_FILE);
     long passed = 0;
     long seen = 0;
     String firstMiss = "";
