@@ -190,6 +190,7 @@ final class FastBus extends CycleBus {
     if (settling > 0) {
       settling--;
     }
+    plainNow();
     slowMoved();
     return value;
   }
@@ -219,6 +220,7 @@ final class FastBus extends CycleBus {
 
   /** An event too near for a table sends the next cycles the plain way. */
   private void plainNow() {
+    core.endBy(next() - MARGIN);
     plainly = near();
     choose();
   }

@@ -410,9 +410,11 @@ final class Levels {
     return high ? HELD_HIGH_MV : HELD_LOW_MV;
   }
 
-  /** Cycle at which a floating net loses its level. */
+  /** Cycle at which a net loses the level it holds, or never. */
   long expiresAt(int net) {
-    return releasedAt[net] + holdCycles();
+    return kind[net] == FLOATS && mv[net] >= MID_FROM
+        ? releasedAt[net] + holdCycles()
+        : Part.NEVER;
   }
 
   boolean expired(long since) {

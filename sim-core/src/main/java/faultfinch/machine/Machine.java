@@ -122,7 +122,7 @@ public final class Machine {
 
   /** Runs until at least this many nanoseconds after power-on, to the next instruction boundary. */
   public void runTo(long nanoseconds) {
-    while (levels.now < levels.cycleAfter(nanoseconds)) {
+    while (core.cycle < levels.cycleAfter(nanoseconds)) {
       long until = levels.cycleAfter(nanoseconds);
       if (processorHertz == 0) {
         long epoch = Math.max(1, (long) (IDLE_EPOCH_NS / levels.cycleNanoseconds()));
@@ -188,9 +188,9 @@ public final class Machine {
     return Map.copyOf(milestones);
   }
 
-  /** Follows the net at a part's pin from now on. */
-  public Trace watch(Pad pad) {
-    Watch w = new Watch(pin(pad));
+  /** Follows the net at a part's pin from now on; high is above this many millivolts. */
+  public Trace watch(Pad pad, int millivolts) {
+    Watch w = new Watch(pin(pad), millivolts);
     watches.add(w);
     bus.materialise();
     w.look(levels);

@@ -94,7 +94,7 @@ final class Shortcuts {
     Levels levels = plain.levels;
     long next = Part.NEVER;
     for (int net = 0; net < c.netCount; net++) {
-      if (!reach.fast[net] && levels.kind[net] == Levels.FLOATS && levels.mv[net] > 0) {
+      if (!reach.fast[net]) {
         next = Math.min(next, levels.expiresAt(net));
       }
     }
