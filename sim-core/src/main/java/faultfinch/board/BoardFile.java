@@ -1,0 +1,203 @@
+package faultfinch.board;
+
+import faultfinch.part.Element;
+import faultfinch.part.Part;
+import faultfinch.part.PartCatalog;
+import faultfinch.signal.BadInput;
+import faultfinch.signal.Phase;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** One board file from top to bottom: what the parts, nets and ROMs of it add up to. */
+final class BoardFile {
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*");
+  private static final List<String> REQUIRED =
+      List.of(
+          "format", "name", "title", "maker", "outline", "crystal", "phases", "power", "parts",
+          "nets");
+  private static final List<String> OPTIONAL =
+      List.of(
+          "about", "unconnected", "firmware", "milestones", "exercise", "right", "worthTakingOut");
+  private static final int VERSION = 1;
+  private static final String LARGEST_MILLIMETRES = "1000";
+  private static final BigDecimal NANOSECONDS = BigDecimal.valueOf(1_000_000_000);
+
+  private final Located root;
+  private final BigDecimal width;
+  private final BigDecimal height;
+  private final PartList parts;
+  private final NetList nets;
+  private final Programs programs;
+
+  BoardFile(BoardFolder folder, String file) {
+    this.root = Located.read(folder.shown(file), bytes(folder, file)).keys(REQUIRED, OPTIONAL);
+    root.get("format").whole(VERSION, VERSION);
+    Located outline = root.get("outline").keys(List.of("width", "height"), List.of());
+    this.width = outline.get("width").number("1", LARGEST_MILLIMETRES);
+    this.height = outline.get("height").number("1", LARGEST_MILLIMETRES);
+    this.parts = new PartList(root.get("parts"), width, height);
+    this.nets = new NetList(root.get("nets"), list("unconnected"), parts);
+    this.programs = new Programs(list("firmware"), folder, parts);
+  }
+
+  Board board() {
+    Located crystal =
+        root.get("crystal").keys(List.of("part", "hertz", "ticksPerCycle"), List.of());
+    return new Board(
+        root.get("name").text(NAME, "small letters, digits and hyphens, a letter first"),
+        root.get("title").words(),
+        root.get("maker").words(),
+        root.find("about").map(Located::words).orElse(""),
+        crystal.get("hertz").whole(1, Integer.MAX_VALUE),
+        ofType(crystal.get("part"), PartCatalog.OSCILLATOR),
+        phases(crystal),
+        width.doubleValue(),
+        height.doubleValue(),
+        parts.parts(),
+        nets.nets(),
+        supply(root.get("power").keys(List.of("brick", "supply", "rails"), List.of())),
+        programs.firmware(),
+        list("milestones").stream().map(this::milestone).toList(),
+        list("exercise").stream().map(this::press).toList(),
+        root.find("right").map(BoardFile::display).orElse(""),
+        worthTakingOut());
+  }
+
+  private List<Located> list(String key) {
+    return root.find(key).map(Located::items).orElse(List.of());
+  }
+
+  private List<Integer> phases(Located crystal) {
+    Located all = root.get("phases");
+    List<Located> items = all.items(Phase.values().length);
+    List<Integer> lengths = new ArrayList<>();
+    for (Phase phase : Phase.values()) {
+      Located item = items.get(phase.ordinal());
+      item.keys(List.of("name", "nanoseconds"), List.of());
+      item.get("name").oneOf(List.of(written(phase)));
+      lengths.add(item.get("nanoseconds").whole(1, 1_000_000));
+    }
+    BigDecimal ticks = BigDecimal.valueOf(crystal.get("ticksPerCycle").whole(1, 1_000));
+    BigDecimal hertz = BigDecimal.valueOf(crystal.get("hertz").whole(1, Integer.MAX_VALUE));
+    BigDecimal cycle = ticks.multiply(NANOSECONDS).divide(hertz, 3, RoundingMode.HALF_UP);
+    int sum = lengths.stream().mapToInt(Integer::intValue).sum();
+    if (cycle.subtract(BigDecimal.valueOf(sum)).abs().compareTo(BigDecimal.ONE) > 0) {
+      throw all.wrong(
+          "phases that last " + sum + " ns in all",
+          cycle.setScale(0, RoundingMode.HALF_UP) + " ns, the length of a cycle");
+    }
+    return lengths;
+  }
+
+  /** As a board file writes it: {@code V-row}. */
+  private static String written(Phase phase) {
+    String name = phase.name();
+    return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private Supply supply(Located power) {
+    Located brick =
+        power.get("brick").keys(List.of("noLoadVolts", "ohms"), List.of("volts", "amps"));
+    brick.find("volts").ifPresent(v -> v.number("0.001", "1000"));
+    brick.find("amps").ifPresent(a -> a.number("0.001", "1000"));
+    Located plug = power.get("supply").keys(List.of("net", "jack"), List.of());
+    String jack = ofKind(plug.get("jack"), Element.Kind.JACK, "a jack");
+    Located rails = power.get("rails");
+    if (rails.items().size() != 1) {
+      throw rails.wrong("a list of 1: a board has one regulator");
+    }
+    Located rail = rails.items().get(0).keys(List.of("net", "regulator", "from"), List.of());
+    String regulator = ofKind(rail.get("regulator"), Element.Kind.REGULATOR, "a regulator");
+    nets.named(rail.get("from"), new Pad(regulator, "IN"));
+    Optional<Net> ground =
+        nets.nets().stream().filter(n -> n.pads().contains(new Pad(regulator, "GND"))).findFirst();
+    return new Supply(
+        thousandths(brick.get("noLoadVolts")),
+        thousandths(brick.get("ohms")),
+        nets.named(plug.get("net"), new Pad(jack, "+")).name(),
+        jack,
+        nets.named(rail.get("net"), new Pad(regulator, "OUT")).name(),
+        regulator,
+        ground
+            .orElseThrow(() -> rail.get("regulator").wrong(regulator + ".GND on no net", "a net"))
+            .name());
+  }
+
+  /** Volts to millivolts, ohms to milliohms. */
+  private static int thousandths(Located figure) {
+    return figure
+        .number("0.001", "1000")
+        .movePointRight(3)
+        .setScale(0, RoundingMode.HALF_UP)
+        .intValueExact();
+  }
+
+  private Milestone milestone(Located step) {
+    step.keys(List.of("label", "name", "says"), List.of());
+    return new Milestone(
+        step.get("label").words(),
+        step.get("name").words(),
+        step.get("says").words(),
+        programs.address(step.get("label")));
+  }
+
+  private KeyPress press(Located press) {
+    press.keys(List.of("press", "atMs", "forMs"), List.of());
+    return new KeyPress(
+        ofKind(press.get("press"), Element.Kind.SWITCH, "a key"),
+        press.get("atMs").whole(0, 1_000_000),
+        press.get("forMs").whole(1, 1_000_000));
+  }
+
+  private static String display(Located right) {
+    return right.keys(List.of("display"), List.of()).get("display").text();
+  }
+
+  private List<String> worthTakingOut() {
+    Set<String> refs = new LinkedHashSet<>();
+    for (Located ref : list("worthTakingOut")) {
+      PlacedPart part = parts.named(ref);
+      if (!part.socketed()) {
+        throw ref.wrong(part.ref() + ", which has no socket", "a part in a socket");
+      }
+      if (!refs.add(part.ref())) {
+        throw ref.wrong(part.ref() + " again", "each part once");
+      }
+    }
+    return List.copyOf(refs);
+  }
+
+  private String ofType(Located ref, PartCatalog type) {
+    PlacedPart part = parts.named(ref);
+    if (part.type() != type) {
+      throw ref.wrong(
+          part.ref() + ", a part of type " + part.type().type(), "a part of type " + type.type());
+    }
+    return part.ref();
+  }
+
+  private String ofKind(Located ref, Element.Kind kind, String right) {
+    PlacedPart part = parts.named(ref);
+    Part behaviour = part.type().part();
+    if (!(behaviour instanceof Element element) || element.kind() != kind) {
+      throw ref.wrong(part.ref() + ", a part of type " + part.type().type(), right);
+    }
+    return part.ref();
+  }
+
+  private static byte[] bytes(BoardFolder folder, String file) {
+    try {
+      return folder.bytes(file);
+    } catch (IOException e) {
+      throw new BadInput(folder.shown(file), 1, 1, Programs.why(e), "a board file");
+    }
+  }
+}

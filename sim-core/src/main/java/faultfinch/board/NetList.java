@@ -1,0 +1,93 @@
+package faultfinch.board;
+
+import faultfinch.signal.Pin;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** The nets of a board file: every pin of every part is on one of them or left unconnected. */
+final class NetList {
+  private static final Pattern NAME = Pattern.compile("[A-Z0-9+-]+/?");
+
+  private final PartList parts;
+  private final Map<String, Net> nets = new LinkedHashMap<>();
+  private final Map<Pad, String> used = new LinkedHashMap<>();
+
+  NetList(Located nets, List<Located> unconnected, PartList parts) {
+    this.parts = parts;
+    if (nets.entries().isEmpty()) {
+      throw nets.wrong("an object without nets", "at least one net");
+    }
+    nets.entries().forEach(this::add);
+    unconnected.forEach(this::leave);
+    parts.parts().forEach(this::check);
+  }
+
+  List<Net> nets() {
+    return List.copyOf(nets.values());
+  }
+
+  /** The net of this name. */
+  Net named(Located name) {
+    Net net = nets.get(name.text());
+    if (net == null) {
+      throw name.wrong(
+          "unknown net '" + name.text() + "'", NearNames.of(name.text(), nets.keySet()));
+    }
+    return net;
+  }
+
+  /** The net of this name, which must be the one that a pin is on. */
+  Net named(Located name, Pad pin) {
+    Net net = named(name);
+    if (!net.pads().contains(pin)) {
+      throw name.wrong("net '" + net.name() + "'", "the net of " + pin.text());
+    }
+    return net;
+  }
+
+  private void add(Located.Entry entry) {
+    String name = entry.key().text(NAME, "a net name such as D0, RES/ or 5V");
+    TrackReader track = new TrackReader(entry.value(), parts);
+    Net net = track.net(name);
+    for (int i = 0; i < net.pads().size(); i++) {
+      Pad pad = net.pads().get(i);
+      String other = used.putIfAbsent(pad, name);
+      if (other != null) {
+        throw track.wrong(i, twice(pad, other), "each pin on one net, once");
+      }
+    }
+    nets.put(name, net);
+  }
+
+  private void leave(Located pin) {
+    Pad pad = parts.pad(pin, 0, pin.text().length());
+    String other = used.putIfAbsent(pad, "no net");
+    if (other != null) {
+      throw pin.wrong(twice(pad, other), "a pin that is on no net, once");
+    }
+  }
+
+  private void check(PlacedPart part) {
+    List<String> missing = new ArrayList<>();
+    for (Pin pin : part.type().part().pinout().pins()) {
+      Pad pad = new Pad(part.ref(), pin.name());
+      if (!used.containsKey(pad)) {
+        missing.add(pad.text());
+      }
+    }
+    if (!missing.isEmpty()) {
+      throw parts
+          .place(part.ref())
+          .wrong(
+              String.join(" ", missing) + " on no net",
+              "every pin on a net or under 'unconnected'");
+    }
+  }
+
+  private static String twice(Pad pad, String other) {
+    return pad.text() + " again, after " + (other.equals("no net") ? other : "net " + other);
+  }
+}

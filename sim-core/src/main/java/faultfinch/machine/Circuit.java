@@ -1,0 +1,99 @@
+package faultfinch.machine;
+
+import faultfinch.board.Board;
+import faultfinch.part.Part;
+
+/**
+ * A board with its faults as flat arrays, made by {@link Wiring} and never changed.
+ *
+ * <p>Pins are numbered through the whole board: pin {@code pinBase[p] + bit}. A net here is what
+ * current can reach without resistance: bridges and closed switches join, cuts and opens part.
+ */
+final class Circuit {
+  /** What holds a net at a fixed voltage. */
+  static final byte NO_SOURCE = 0;
+
+  static final byte GROUND = 1;
+  static final byte RAIL = 2;
+  static final byte RAW = 3;
+
+  Board board;
+  HarmNotes harm;
+
+  String[] refs;
+  Part[] parts;
+  boolean[] alive;
+  boolean[] powered;
+  boolean[] groundOpen;
+  long[] readMask;
+  long[] readBits;
+  long[] forceMask;
+  long[] forceBits;
+  long[] risePins;
+  int[] wordBase;
+  int[] cellBase;
+  int wordCount;
+  int cellCount;
+  int cpu = -1;
+
+  int[] pinBase;
+  int[] partOf;
+  int[] bitOf;
+  int[] netOf;
+  int[] padNetOf;
+  int[] lowMv;
+  int[] lowOhm;
+  int[] highMv;
+  int[] highOhm;
+  boolean[] collector;
+  int[] threshold;
+  byte[] technology;
+
+  int netCount;
+  String[] netNames;
+  byte[] source;
+  int[][] drivers;
+  int[][] receivers;
+  int[][] loadMv;
+  int[][] loadOhm;
+  int[] lsInputs;
+  int[] deadLs;
+  int[] groupOf;
+  Coupling[] groups;
+
+  /** Output nodes in the order they are settled; the nodes of an island stand side by side. */
+  int[] nodePart;
+
+  long[] nodePins;
+  long[] nodeFollows;
+  long[] nodeEnables;
+
+  /** First node and one past the last of the island a node is in; equal to n and n+1 outside. */
+  int[] islandFrom;
+
+  int[] islandTo;
+  boolean[] looped;
+
+  /** Nodes of a part. */
+  int[][] nodesOf;
+
+  /** Whether the rail is up; if not, no part is powered. */
+  boolean railUp;
+
+  /** Nodes that follow a pin. */
+  int[][] followers;
+
+  int index(String ref) {
+    for (int p = 0; p < refs.length; p++) {
+      if (refs[p].equals(ref)) {
+        return p;
+      }
+    }
+    return -1;
+  }
+
+  int pin(String ref, String name) {
+    int p = index(ref);
+    return p < 0 ? -1 : parts[p].pinout().find(name).map(pin -> pinBase[p] + pin.bit()).orElse(-1);
+  }
+}

@@ -1,0 +1,259 @@
+package faultfinch.machine;
+
+import faultfinch.part.Memory;
+import faultfinch.signal.Phase;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * The fast machine: for every address and direction, what the plain machine said of it once.
+ *
+ * <p>Most cycles read or write one byte of one memory with nothing else happening; for those a
+ * table gives the byte's place and the masks of the data lines. Cycles in which a device is read or
+ * written run only that device. All else, and every cycle near an event, is played plainly on the
+ * same arrays, so there is one definition and the tables only remember it.
+ */
+final class FastBus extends CycleBus {
+  static final int CELL_BITS = 20;
+  static final int CELL_MASK = (1 << CELL_BITS) - 1;
+
+  private static final int ADDRESSES = 0x10000;
+  private static final int NOT_KNOWN = -1;
+  private static final int MARGIN = 8;
+
+  /** Cycles played plainly after slow levels moved, so that parts have seen them. */
+  private static final int SETTLING = 2;
+
+  private static final int READS = 1 << 24;
+  private static final int SYNC = 1 << 25;
+
+  private final int[] none = new int[ADDRESSES];
+  private byte[] cells = new byte[0];
+  private int[] memories = new int[0];
+  private Tables tables;
+  private int[] readAt = none;
+  private int[] fetchAt = none;
+  private int[] writeAt = none;
+  private int[] and = new int[1];
+  private int[] or = new int[1];
+  private Shortcuts shortcuts;
+
+  /** The last access: address, value, direction, sync; what the levels are brought up from. */
+  private int last;
+
+  /** Number of the cycle the levels stand at the end of, if that is the last one. */
+  private long liveAt = -1;
+
+  private boolean plainly;
+  private int settling;
+
+  FastBus(Machine machine) {
+    super(machine);
+    Arrays.fill(none, NOT_KNOWN);
+  }
+
+  @Override
+  void rewired(PlainCycle plain) {
+    super.rewired(plain);
+    cells = plain.store.cells();
+    Circuit c = plain.circuit;
+    memories =
+        IntStream.range(0, c.parts.length)
+            .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
+            .toArray();
+    shortcuts = new Shortcuts(plain);
+    liveAt = core.cycle - 1;
+    settling = SETTLING;
+    slowMoved();
+  }
+
+  /** Slow levels may have moved: takes the tables that hold for them as they are now. */
+  private void slowMoved() {
+    Tables now = shortcuts.tables();
+    if (now != tables) {
+      tables = now;
+      settling = SETTLING;
+    }
+    choose();
+  }
+
+  @Override
+  protected void choose() {
+    boolean direct =
+        !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
+    readAt = direct ? tables.readAt : none;
+    fetchAt = direct ? tables.fetchAt : none;
+    writeAt = direct ? tables.writeAt : none;
+    and = shortcuts.and();
+    or = shortcuts.or();
+  }
+
+  @Override
+  public int fetch(int address) {
+    int e = fetchAt[address];
+    if (e < 0) {
+      return slow(address, true, 0, true);
+    }
+    int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
+    last = address | value << 16 | READS | SYNC;
+    return value;
+  }
+
+  @Override
+  public int read(int address) {
+    int e = readAt[address];
+    if (e < 0) {
+      return slow(address, true, 0, false);
+    }
+    int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
+    last = address | value << 16 | READS;
+    return value;
+  }
+
+  @Override
+  public void write(int address, int value) {
+    int e = writeAt[address];
+    if (e < 0) {
+      slow(address, false, value, false);
+      return;
+    }
+    cells[e & CELL_MASK] = (byte) ((value & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS]);
+    last = address | value << 16;
+  }
+
+  private int slow(int address, boolean reads, int data, boolean sync) {
+    if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
+      return plain(address, reads, data, sync);
+    }
+    Shortcut s = tables.find(address, reads, sync);
+    if (s == null) {
+      materialise();
+      plain.levels.now = core.cycle;
+      s = shortcuts.ask(address, reads, sync);
+      if (shortcuts.flushed()) {
+        tables = shortcuts.tables();
+      }
+      tables.keep(address, reads, sync, s);
+      choose();
+      if (sync) {
+        machine.reached(address, core.cycle);
+      }
+    }
+    switch (s.kind()) {
+      case MEMORY -> {
+        return memory(s, address, reads, data, sync);
+      }
+      case DEVICE -> {
+        return device(s, address, reads, data, sync);
+      }
+      default -> {
+        return plain(address, reads, data, sync);
+      }
+    }
+  }
+
+  private int memory(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    int at = s.cell();
+    if (reads) {
+      int value = (cells[at] & s.and()) | s.or();
+      last = address | value << 16 | READS | (sync ? SYNC : 0);
+      return value;
+    }
+    cells[at] = (byte) ((data & s.and()) | s.or());
+    last = address | data << 16;
+    return data;
+  }
+
+  private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    plain.levels.now = core.cycle;
+    plain.levels.moved = false;
+    int value = s.run(plain, data);
+    last = address | (reads ? value : data) << 16 | (reads ? READS : 0) | (sync ? SYNC : 0);
+    if (plain.levels.moved) {
+      bringUp(core.cycle);
+      plain.schedule();
+      processor.sample(cpuIn(), core, core.cycle);
+      machine.look();
+      slowMoved();
+      plainNow();
+    }
+    return value;
+  }
+
+  private int plain(int address, boolean reads, int data, boolean sync) {
+    if (!interrupted()) {
+      materialise();
+    }
+    int value = played(address, reads, data, sync);
+    last = address | value << 16 | (reads ? READS : 0) | (sync ? SYNC : 0);
+    liveAt = core.cycle;
+    if (settling > 0) {
+      settling--;
+    }
+    slowMoved();
+    return value;
+  }
+
+  @Override
+  void materialise() {
+    if (liveAt != core.cycle - 1) {
+      bringUp(core.cycle - 1);
+    }
+  }
+
+  /** Levels as the last access left them at the end of this cycle. */
+  private void bringUp(long cycle) {
+    Levels levels = plain.levels;
+    boolean moved = levels.moved;
+    levels.now = cycle;
+    levels.phase = Phase.C_END;
+    for (int p : memories) {
+      levels.touch(p);
+    }
+    plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
+    levels.settle();
+    levels.moved = moved;
+    levels.now = cycle + 1;
+    liveAt = cycle;
+  }
+
+  /** An event too near for a table sends the next cycles the plain way. */
+  private void plainNow() {
+    plainly = near();
+    choose();
+  }
+
+  private boolean near() {
+    return core.cycle + MARGIN >= next() || processor.inReset() || !processor.ready(cpuIn());
+  }
+
+  private long next() {
+    return Math.min(plain.nextEvent, shortcuts.nextExpiry());
+  }
+
+  @Override
+  protected void afterReset(int address) {
+    last = address | READS;
+    liveAt = core.cycle - 1;
+    settling = SETTLING;
+    slowMoved();
+  }
+
+  @Override
+  void observe(long cycles, PhaseTap phases) {
+    super.observe(cycles, phases);
+    choose();
+  }
+
+  @Override
+  void run(long until) {
+    while (core.cycle < until) {
+      plainNow();
+      if (plainly || settling > 0 || interrupted() || shortcuts.refused()) {
+        careful(until);
+      } else {
+        core.run(Math.min(until, next() - MARGIN));
+      }
+    }
+  }
+}

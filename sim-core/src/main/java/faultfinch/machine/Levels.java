@@ -1,0 +1,516 @@
+package faultfinch.machine;
+
+import faultfinch.part.Part;
+import faultfinch.signal.Electrical;
+import faultfinch.signal.Phase;
+import faultfinch.signal.Technology;
+import java.util.Arrays;
+
+/**
+ * The levels of a running circuit: what every output drives, what every net carries, what every pin
+ * reads. {@link #settle} is the one definition of both machines.
+ *
+ * <p>Only what changed is settled: a pin that reads another bit makes the outputs that follow it
+ * dirty, in the order of the circuit; an island is swept in board-file order until it is still.
+ */
+final class Levels {
+  static final byte DRIVEN = 0;
+  static final byte FLOATS_ON_LS = 1;
+  static final byte FLOATS = 2;
+  static final byte OSCILLATES = 3;
+
+  private static final int LS_FLOAT_MV = Electrical.figure("ls-input.mv");
+  private static final int HOLD_NS = Electrical.figure("hold.ns");
+  private static final int MID_FROM = Electrical.figure("mid.from");
+  private static final int MID_TO = Electrical.figure("mid.to");
+  private static final int HELD_LOW_MV = 200;
+  private static final int HELD_HIGH_MV = 3400;
+  private static final int SCHMITT_FALLING = Electrical.figure("threshold.schmitt.falling");
+  private static final int CACHED = 64;
+  private static final byte CMOS = (byte) Technology.CMOS.ordinal();
+  private static final byte SCHMITT = (byte) Technology.SCHMITT.ordinal();
+
+  final Circuit circuit;
+  final PartPins[] pins;
+  final NetSolver solver;
+  final int[] mv;
+  final byte[] kind;
+  final long[] releasedAt;
+  final long[] driven;
+  final long[] bits;
+  Recorder recorder = Recorder.NONE;
+  Phase phase = Phase.V_ROW;
+  long now;
+
+  /** Data pins of parts other than the processor are overruled while a cycle is asked about. */
+  int overrule = -1;
+
+  long[] overruled;
+
+  /** Set when a part's stored state moved since this was last cleared. */
+  boolean moved;
+
+  /** Length of a processor cycle and the time the count stands for, in nanoseconds. */
+  private double cycleNs;
+
+  private double startNs;
+  private long startCycle;
+  private long nextExpiry = Part.NEVER;
+  private final long[] dirty;
+  private final boolean[] oscillating;
+  private final long[][] cacheKey;
+  private final int[][] cacheMv;
+
+  /** Levels of a circuit at power-on: nothing held, everything to settle. */
+  Levels(Circuit circuit, Store store, double cycleNs) {
+    this.circuit = circuit;
+    this.cycleNs = cycleNs;
+    this.solver = new NetSolver(circuit);
+    this.mv = new int[circuit.netCount];
+    this.kind = new byte[circuit.netCount];
+    this.releasedAt = new long[circuit.netCount];
+    this.oscillating = new boolean[circuit.netCount];
+    this.driven = new long[circuit.parts.length];
+    this.bits = new long[circuit.parts.length];
+    this.dirty = new long[(circuit.nodePart.length + 63) / 64];
+    this.cacheKey = new long[circuit.netCount][];
+    this.cacheMv = new int[circuit.netCount][];
+    this.overruled = new long[circuit.parts.length];
+    this.pins = new PartPins[circuit.parts.length];
+    for (int p = 0; p < pins.length; p++) {
+      pins[p] = new PartPins(p, this, store);
+    }
+    Arrays.fill(kind, FLOATS);
+    everything();
+  }
+
+  /** Takes over from the levels of the same parts wired otherwise: time, and what nets carried. */
+  void follow(Levels earlier) {
+    now = earlier.now;
+    startNs = earlier.startNs;
+    startCycle = earlier.startCycle;
+    cycleNs = earlier.cycleNs;
+    phase = earlier.phase;
+    for (int pin = circuit.netOf.length - 1; pin >= 0; pin--) {
+      int to = circuit.netOf[pin];
+      int from = earlier.circuit.netOf[pin];
+      if (kind[to] == FLOATS && circuit.source[to] == Circuit.NO_SOURCE) {
+        boolean floated = earlier.kind[from] == FLOATS;
+        held(to, held(earlier.mv[from]), floated ? earlier.releasedAt[from] : now);
+      }
+    }
+    settle();
+    for (int p = 0; p < pins.length; p++) {
+      pins[p].before = earlier.pins[p].before;
+      pins[p].rose = 0;
+    }
+  }
+
+  /** Sets the clock: from the current cycle on, a cycle takes this long. */
+  void clock(double nanoseconds) {
+    startNs = nanosecondsAt(now);
+    startCycle = now;
+    cycleNs = nanoseconds;
+  }
+
+  long nanosecondsAt(long cycle) {
+    return (long) (startNs + (cycle - startCycle) * cycleNs);
+  }
+
+  long cycleAfter(long nanoseconds) {
+    return startCycle + (long) StrictMath.ceil((nanoseconds - startNs) / cycleNs);
+  }
+
+  double cycleNanoseconds() {
+    return cycleNs;
+  }
+
+  private long holdCycles() {
+    return (long) StrictMath.ceil(HOLD_NS / cycleNs);
+  }
+
+  /** Marks everything for settling; used at power-on. */
+  private void everything() {
+    for (int n = 0; n < circuit.nodePart.length; n++) {
+      mark(n);
+    }
+    for (int net = 0; net < circuit.netCount; net++) {
+      update(net);
+    }
+    for (int p = 0; p < pins.length; p++) {
+      pins[p].in = (pins[p].in & ~circuit.readMask[p]) | circuit.readBits[p];
+    }
+  }
+
+  private void mark(int node) {
+    dirty[node >> 6] |= 1L << node;
+  }
+
+  /** A part's stored state moved: its outputs may. */
+  void stateMoved(int part) {
+    moved = true;
+    touch(part);
+  }
+
+  /** Marks the outputs of a part for settling. */
+  void touch(int part) {
+    for (int node : circuit.nodesOf[part]) {
+      mark(node);
+    }
+  }
+
+  /** Brings all levels to rest. */
+  void settle() {
+    if (now >= nextExpiry) {
+      expire();
+    }
+    for (int w = 0; w < dirty.length; w++) {
+      while (dirty[w] != 0) {
+        int node = (w << 6) + Long.numberOfTrailingZeros(dirty[w]);
+        if (circuit.looped[node]) {
+          sweep(node);
+        } else {
+          dirty[w] &= dirty[w] - 1;
+          evaluate(node);
+        }
+      }
+    }
+  }
+
+  /** An oscillating island is tried afresh every phase. */
+  private void sweep(int node) {
+    int from = circuit.islandFrom[node];
+    int to = circuit.islandTo[node];
+    int n = to - from;
+    for (int round = 0; round < n + 1 && anyDirty(from, to); round++) {
+      for (int pass = 0; pass < 2 * n + 4 && anyDirty(from, to); pass++) {
+        for (int i = from; i < to; i++) {
+          if ((dirty[i >> 6] & (1L << i)) != 0) {
+            dirty[i >> 6] &= ~(1L << i);
+            evaluate(i);
+          }
+        }
+      }
+      for (int i = from; i < to; i++) {
+        if ((dirty[i >> 6] & (1L << i)) != 0) {
+          oscillates(i);
+        }
+      }
+    }
+    for (int i = from; i < to; i++) {
+      dirty[i >> 6] &= ~(1L << i);
+    }
+  }
+
+  private boolean anyDirty(int from, int to) {
+    for (int i = from; i < to; i++) {
+      if ((dirty[i >> 6] & (1L << i)) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void oscillates(int node) {
+    int p = circuit.nodePart[node];
+    long left = circuit.nodePins[node];
+    while (left != 0) {
+      int bit = Long.numberOfTrailingZeros(left);
+      left &= left - 1;
+      int net = circuit.netOf[circuit.pinBase[p] + bit];
+      if (!oscillating[net] && circuit.source[net] == Circuit.NO_SOURCE) {
+        oscillating[net] = true;
+        set(net, LS_FLOAT_MV, OSCILLATES);
+      }
+    }
+  }
+
+  /** Lets nets that oscillated in the last phase be tried again. */
+  void retryOscillating() {
+    for (int net = 0; net < oscillating.length; net++) {
+      if (oscillating[net]) {
+        oscillating[net] = false;
+        for (int g : circuit.drivers[net]) {
+          touch(circuit.partOf[g]);
+        }
+        update(net);
+      }
+    }
+  }
+
+  private void evaluate(int node) {
+    int p = circuit.nodePart[node];
+    PartPins view = pins[p];
+    view.driven = 0;
+    view.bits = 0;
+    circuit.parts[p].settle(view);
+    long mask = circuit.nodePins[node];
+    long on = view.driven & mask;
+    long levels = view.bits & on;
+    if (overrule >= 0) {
+      long o = overruled[p] & on;
+      levels = (levels & ~o) | (overrule == 0 ? 0 : o);
+    }
+    long forced = circuit.forceMask[p] & mask;
+    on |= forced;
+    levels = (levels & ~forced) | (circuit.forceBits[p] & forced);
+    long changed = ((driven[p] ^ on) | (bits[p] ^ levels)) & mask;
+    driven[p] = (driven[p] & ~mask) | on;
+    bits[p] = (bits[p] & ~mask) | levels;
+    while (changed != 0) {
+      int bit = Long.numberOfTrailingZeros(changed);
+      changed &= changed - 1;
+      update(circuit.netOf[circuit.pinBase[p] + bit]);
+    }
+  }
+
+  private void update(int net) {
+    int group = circuit.groupOf[net];
+    if (group >= 0) {
+      updateGroup(circuit.groups[group]);
+    } else if (circuit.source[net] != Circuit.NO_SOURCE) {
+      set(net, circuit.source[net] == Circuit.GROUND ? 0 : rail(), DRIVEN);
+    } else if (!oscillating[net]) {
+      int[] drivers = circuit.drivers[net];
+      long key = 0;
+      for (int i = 0; i < drivers.length; i++) {
+        key = key << 2 | driveState(drivers[i]);
+      }
+      store(net, cached(net, key));
+    }
+  }
+
+  private int rail() {
+    return circuit.railUp ? Wiring.RAIL_MILLIVOLTS : 0;
+  }
+
+  /** 0 lets go, 2 drives low, 3 drives high. */
+  private int driveState(int pin) {
+    int p = circuit.partOf[pin];
+    int bit = circuit.bitOf[pin];
+    if ((driven[p] >>> bit & 1) == 0) {
+      return 0;
+    }
+    int high = (int) (bits[p] >>> bit) & 1;
+    return circuit.collector[pin] && high == 1 ? 0 : 2 | high;
+  }
+
+  private int cached(int net, long key) {
+    if (circuit.drivers[net].length > 31) {
+      return solve(net);
+    }
+    long[] keys = cacheKey[net];
+    if (keys == null) {
+      keys = new long[CACHED];
+      Arrays.fill(keys, -1);
+      cacheKey[net] = keys;
+      cacheMv[net] = new int[CACHED];
+    }
+    int slot = (int) ((key * 0x9E3779B97F4A7C15L) >>> 58);
+    if (keys[slot] != key) {
+      cacheMv[net][slot] = solve(net);
+      keys[slot] = key;
+    }
+    return cacheMv[net][slot];
+  }
+
+  private int solve(int net) {
+    double[] sums = sums(net);
+    return solver.single(net, sums[0], sums[1]);
+  }
+
+  private double[] sums(int net) {
+    double g = 0;
+    double gv = 0;
+    for (int pin : circuit.drivers[net]) {
+      int state = driveState(pin);
+      if (state != 0) {
+        double each = 1.0 / (state == 3 ? circuit.highOhm[pin] : circuit.lowOhm[pin]);
+        g += each;
+        gv += each * (state == 3 ? circuit.highMv[pin] : circuit.lowMv[pin]);
+      }
+    }
+    for (int i = 0; i < circuit.loadMv[net].length; i++) {
+      g += 1.0 / circuit.loadOhm[net][i];
+      gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
+    }
+    return new double[] {g, gv};
+  }
+
+  private void updateGroup(Coupling group) {
+    int n = group.nets().length;
+    double[] g = new double[n];
+    double[] gv = new double[n];
+    for (int i = 0; i < n; i++) {
+      double[] sums = sums(group.nets()[i]);
+      g[i] = sums[0];
+      gv[i] = sums[1];
+    }
+    int[] volts = solver.coupled(group, g, gv, rail());
+    for (int i = 0; i < n; i++) {
+      if (!oscillating[group.nets()[i]]) {
+        store(group.nets()[i], volts[i]);
+      }
+    }
+  }
+
+  private void store(int net, int millivolts) {
+    if (millivolts != NetSolver.FLOATING) {
+      set(net, millivolts, DRIVEN);
+    } else if (circuit.lsInputs[net] > 0) {
+      set(net, LS_FLOAT_MV, FLOATS_ON_LS);
+    } else if (kind[net] != FLOATS) {
+      releasedAt[net] = now;
+      int held = held(mv[net]);
+      if (held >= MID_FROM) {
+        nextExpiry = Math.min(nextExpiry, now + holdCycles());
+      }
+      set(net, held, FLOATS);
+    }
+  }
+
+  /** A floating net keeps a clean level; only a mid one keeps its millivolts. */
+  static int held(int millivolts) {
+    if (millivolts < MID_FROM) {
+      return millivolts == 0 ? 0 : HELD_LOW_MV;
+    }
+    return millivolts > MID_TO ? HELD_HIGH_MV : millivolts;
+  }
+
+  private void expire() {
+    nextExpiry = Part.NEVER;
+    long hold = holdCycles();
+    for (int net = 0; net < circuit.netCount; net++) {
+      if (kind[net] == FLOATS && mv[net] >= MID_FROM) {
+        if (now >= releasedAt[net] + hold) {
+          set(net, 0, FLOATS);
+        } else {
+          nextExpiry = Math.min(nextExpiry, releasedAt[net] + hold);
+        }
+      }
+    }
+  }
+
+  /** Cycle at which a floating net next loses its level. */
+  long nextExpiry() {
+    return nextExpiry;
+  }
+
+  /** Puts a floating net's level and age where they are known to be. */
+  void held(int net, int millivolts, long since) {
+    releasedAt[net] = since;
+    set(net, millivolts >= MID_FROM && expired(since) ? 0 : millivolts, FLOATS);
+    if (mv[net] >= MID_FROM) {
+      nextExpiry = Math.min(nextExpiry, since + holdCycles());
+    }
+  }
+
+  /** Millivolts of a clean level as a floating net keeps it. */
+  static int clean(boolean high) {
+    return high ? HELD_HIGH_MV : HELD_LOW_MV;
+  }
+
+  /** Cycle at which a floating net loses its level. */
+  long expiresAt(int net) {
+    return releasedAt[net] + holdCycles();
+  }
+
+  boolean expired(long since) {
+    return now >= since + holdCycles();
+  }
+
+  private void set(int net, int millivolts, byte how) {
+    if (mv[net] == millivolts && kind[net] == how) {
+      return;
+    }
+    mv[net] = millivolts;
+    kind[net] = how;
+    for (int pin : circuit.receivers[net]) {
+      receive(pin, reads(pin, millivolts, how));
+    }
+  }
+
+  private boolean reads(int pin, int millivolts, byte how) {
+    byte technology = circuit.technology[pin];
+    if (how == OSCILLATES) {
+      return false;
+    }
+    if (how == FLOATS_ON_LS) {
+      return technology != CMOS;
+    }
+    if (technology == SCHMITT
+        && millivolts >= SCHMITT_FALLING
+        && millivolts <= circuit.threshold[pin]) {
+      return (pins[circuit.partOf[pin]].in >>> circuit.bitOf[pin] & 1) != 0;
+    }
+    return millivolts > circuit.threshold[pin];
+  }
+
+  private void receive(int pin, boolean high) {
+    int p = circuit.partOf[pin];
+    long bit = 1L << circuit.bitOf[pin];
+    if ((circuit.readMask[p] & bit) != 0) {
+      return;
+    }
+    PartPins view = pins[p];
+    if (((view.in & bit) != 0) == high) {
+      return;
+    }
+    view.in ^= bit;
+    if (high) {
+      view.rose |= bit;
+    }
+    for (int node : circuit.followers[pin]) {
+      mark(node);
+    }
+  }
+
+  /** Everything that a later phase can depend on, besides the store. */
+  record Copy(
+      int[] mv,
+      byte[] kind,
+      long[] releasedAt,
+      long[] driven,
+      long[] bits,
+      long[] in,
+      long[] before,
+      long[] rose,
+      boolean[] oscillating,
+      long now,
+      long nextExpiry,
+      Phase phase) {}
+
+  Copy copy() {
+    return new Copy(
+        mv.clone(),
+        kind.clone(),
+        releasedAt.clone(),
+        driven.clone(),
+        bits.clone(),
+        Arrays.stream(pins).mapToLong(v -> v.in).toArray(),
+        Arrays.stream(pins).mapToLong(v -> v.before).toArray(),
+        Arrays.stream(pins).mapToLong(v -> v.rose).toArray(),
+        oscillating.clone(),
+        now,
+        nextExpiry,
+        phase);
+  }
+
+  void set(Copy copy) {
+    System.arraycopy(copy.mv, 0, mv, 0, mv.length);
+    System.arraycopy(copy.kind, 0, kind, 0, kind.length);
+    System.arraycopy(copy.releasedAt, 0, releasedAt, 0, releasedAt.length);
+    System.arraycopy(copy.driven, 0, driven, 0, driven.length);
+    System.arraycopy(copy.bits, 0, bits, 0, bits.length);
+    System.arraycopy(copy.oscillating, 0, oscillating, 0, oscillating.length);
+    for (int p = 0; p < pins.length; p++) {
+      pins[p].in = copy.in[p];
+      pins[p].before = copy.before[p];
+      pins[p].rose = copy.rose[p];
+    }
+    now = copy.now;
+    nextExpiry = copy.nextExpiry;
+    phase = copy.phase;
+    Arrays.fill(dirty, 0);
+  }
+}

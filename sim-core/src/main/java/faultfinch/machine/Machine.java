@@ -1,0 +1,299 @@
+package faultfinch.machine;
+
+import faultfinch.board.Board;
+import faultfinch.board.Firmware;
+import faultfinch.board.Milestone;
+import faultfinch.board.Pad;
+import faultfinch.fault.Fault;
+import faultfinch.part.mpu6502.Mpu6502;
+import faultfinch.signal.State;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A board that is switched on. Time goes forward by {@link #runTo}; between two calls everything an
+ * instrument may want to know stands still.
+ */
+public final class Machine {
+
+  /** Which of the two machines plays the cycles. */
+  public enum Kind {
+    /** Six phases a cycle, the definition. */
+    PLAIN,
+    /** Tables asked of the plain one. */
+    FAST
+  }
+
+  private static final long IDLE_EPOCH_NS = 20_000_000;
+
+  private final Setup setup;
+  private final Kind kind;
+  private final Store store;
+  private final Set<String> closed = new LinkedHashSet<>();
+  private final List<Watch> watches = new ArrayList<>();
+  private final Map<String, Long> milestones = new LinkedHashMap<>();
+  private final Mpu6502 core;
+  private final ProcessorPins processor = new ProcessorPins();
+  private final CycleBus bus;
+  private Circuit circuit;
+  private Levels levels;
+  private PlainCycle plain;
+  private ClockRates rates;
+  private double processorHertz;
+
+  /** Switches a board on. */
+  public Machine(Setup setup, Kind kind) {
+    this(setup, kind, CycleTap.NONE);
+  }
+
+  /** Switches a board on with something that follows every bus cycle of the processor. */
+  Machine(Setup setup, Kind kind, CycleTap tap) {
+    this.setup = setup;
+    this.kind = kind;
+    circuit = compile();
+    store = new Store(circuit.wordCount, circuit.cellCount);
+    load();
+    levels = new Levels(circuit, store, 1);
+    wakeUp();
+    rates();
+    levels.clock(cycleNanoseconds());
+    plain = new PlainCycle(circuit, levels, store);
+    levels.settle();
+    bus = kind == Kind.FAST ? new FastBus(this) : new PlainBus(this);
+    core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
+    bus.attach(core, processor);
+    wakeUpCore();
+    bus.rewired(plain);
+  }
+
+  private Circuit compile() {
+    List<Fault> all = new ArrayList<>(setup.faults());
+    Power power = Power.of(setup.board(), all, setup.out());
+    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.railUp());
+  }
+
+  private void load() {
+    for (Firmware f : setup.board().firmware()) {
+      int p = circuit.index(f.ref());
+      byte[] image = f.image();
+      System.arraycopy(image, 0, store.cells(), circuit.cellBase[p], image.length);
+    }
+    for (HarmNotes.Programmed byteWrong : circuit.harm.programmed) {
+      int p = circuit.index(byteWrong.ref());
+      store.cells()[circuit.cellBase[p] + byteWrong.index()] = (byte) byteWrong.value();
+    }
+  }
+
+  private void wakeUp() {
+    for (int p = 0; p < circuit.parts.length; p++) {
+      long part = Chance.of(circuit.refs[p]);
+      circuit.parts[p].powerOn(
+          levels.pins[p], i -> Chance.draw(setup.seed(), setup.powerOn(), part, i));
+    }
+  }
+
+  private void wakeUpCore() {
+    long part = Chance.of("core");
+    core.a = Chance.below(256, setup.seed(), setup.powerOn(), part, 0);
+    core.x = Chance.below(256, setup.seed(), setup.powerOn(), part, 1);
+    core.y = Chance.below(256, setup.seed(), setup.powerOn(), part, 2);
+    core.s = Chance.below(256, setup.seed(), setup.powerOn(), part, 3);
+    core.pc = Chance.below(65536, setup.seed(), setup.powerOn(), part, 4);
+  }
+
+  private void rates() {
+    rates = new ClockRates(circuit, store);
+    processorHertz =
+        circuit.cpu >= 0 && circuit.alive[circuit.cpu] ? rates.processorHertz(crystalHertz()) : 0;
+  }
+
+  private double crystalHertz() {
+    return setup.board().hertz() * (circuit.harm.clockPerMille / 1000.0);
+  }
+
+  private double cycleNanoseconds() {
+    return processorHertz > 0 ? 1e9 / processorHertz : setup.board().cycleNanoseconds();
+  }
+
+  /** Runs until at least this many nanoseconds after power-on, to the next instruction boundary. */
+  public void runTo(long nanoseconds) {
+    while (levels.now < levels.cycleAfter(nanoseconds)) {
+      long until = levels.cycleAfter(nanoseconds);
+      if (processorHertz == 0) {
+        long epoch = Math.max(1, (long) (IDLE_EPOCH_NS / levels.cycleNanoseconds()));
+        plain.idle(Math.min(epoch, until - levels.now));
+        look();
+        core.cycle = levels.now;
+      } else {
+        bus.run(until);
+      }
+    }
+  }
+
+  /** Closes or opens a switch (a key, a link) at this moment. */
+  public void hold(String ref, boolean close) {
+    boolean moved = close ? closed.add(ref) : closed.remove(ref);
+    if (moved) {
+      rewire();
+    }
+  }
+
+  private void rewire() {
+    bus.materialise();
+    Circuit next = compile();
+    Levels after = new Levels(next, store, levels.cycleNanoseconds());
+    after.follow(levels);
+    circuit = next;
+    levels = after;
+    plain = new PlainCycle(circuit, levels, store);
+    look();
+    bus.rewired(plain);
+  }
+
+  void look() {
+    for (Watch w : watches) {
+      w.look(levels);
+    }
+  }
+
+  PlainCycle plain() {
+    return plain;
+  }
+
+  void reached(int address, long cycle) {
+    for (Milestone m : setup.board().milestones()) {
+      if (m.address() == address) {
+        milestones.putIfAbsent(m.label(), levels.nanosecondsAt(cycle));
+      }
+    }
+  }
+
+  /** Nanoseconds since power-on at the end of the last cycle run. */
+  public long nanoseconds() {
+    return levels.nanosecondsAt(core.cycle);
+  }
+
+  /** Processor cycles since power-on. */
+  public long cycles() {
+    return core.cycle;
+  }
+
+  /** Milestones of the firmware reached so far, with the nanosecond each was first fetched. */
+  public Map<String, Long> milestones() {
+    return Map.copyOf(milestones);
+  }
+
+  /** Follows the net at a part's pin from now on. */
+  public Trace watch(Pad pad) {
+    Watch w = new Watch(pin(pad));
+    watches.add(w);
+    bus.materialise();
+    w.look(levels);
+    return w.trace;
+  }
+
+  /** One of a part's stored words, or empty if it has no such part or word. */
+  public Optional<Long> word(String ref, State word) {
+    int p = circuit.index(ref);
+    return p < 0
+        ? Optional.empty()
+        : Optional.of(store.words()[circuit.wordBase[p] + word.offset()]);
+  }
+
+  /** One of a part's stored cells, 0 to 255. */
+  public int cell(String ref, State cells, int index) {
+    return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+  }
+
+  /** Whether the processor has run into an opcode that locks it. */
+  public boolean locked() {
+    return core.locked;
+  }
+
+  /** The processor's program counter. */
+  public int programCounter() {
+    return core.pc;
+  }
+
+  /** The board and what was done to it. */
+  public Setup setup() {
+    return setup;
+  }
+
+  /** The board as described. */
+  public Board board() {
+    return setup.board();
+  }
+
+  /** Hertz of the net at a pin, where a clock makes it move; else 0. */
+  public double clockHertz(Pad pad, boolean atPad) {
+    return rates.hertz(net(pad, atPad), crystalHertz());
+  }
+
+  /** Share of time a clock net is high. */
+  public double clockDuty(Pad pad, boolean atPad) {
+    return rates.duty(net(pad, atPad));
+  }
+
+  /** Hertz at the processor's clock pin; 0 when it stands still. */
+  public double processorHertz() {
+    return processorHertz;
+  }
+
+  /**
+   * Plays whole cycles one phase at a time and reports each settled phase; what an instrument sees.
+   *
+   * @param cycles how many, at least 1; it stops at the instruction boundary after
+   */
+  public void play(long cycles, PhaseTap tap) {
+    bus.observe(cycles, tap);
+  }
+
+  /** Millivolts at a pin's net in the phase now settled. */
+  public int millivolts(Pad pad, boolean atPad) {
+    return levels.mv[net(pad, atPad)];
+  }
+
+  /** Whether the net at a pin carries nothing that drives it. */
+  public boolean floating(Pad pad, boolean atPad) {
+    return levels.kind[net(pad, atPad)] == Levels.FLOATS
+        || levels.kind[net(pad, atPad)] == Levels.FLOATS_ON_LS;
+  }
+
+  /** Whether the net at a pin does not come to rest within a phase. */
+  public boolean oscillating(Pad pad, boolean atPad) {
+    return levels.kind[net(pad, atPad)] == Levels.OSCILLATES;
+  }
+
+  /** Brings the levels of the last cycle up for looking at. */
+  public void rest() {
+    bus.materialise();
+  }
+
+  private int net(Pad pad, boolean atPad) {
+    int pin = pin(pad);
+    return atPad ? circuit.padNetOf[pin] : circuit.netOf[pin];
+  }
+
+  private int pin(Pad pad) {
+    int pin = circuit.pin(pad.ref(), pad.pin());
+    if (pin < 0) {
+      throw new IllegalArgumentException("no pad " + pad.text() + " on " + setup.board().name());
+    }
+    return pin;
+  }
+
+  /** The stored state, for tests that compare machines. */
+  Store store() {
+    return store;
+  }
+
+  Mpu6502 core() {
+    return core;
+  }
+}

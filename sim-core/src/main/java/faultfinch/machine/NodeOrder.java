@@ -1,0 +1,159 @@
+package faultfinch.machine;
+
+import faultfinch.signal.Output;
+import faultfinch.signal.Pin;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Puts the outputs of a circuit in the order in which they settle. An output feeds another if a net
+ * it drives, or one coupled to that, is read by a pin the other follows. What feeds itself round a
+ * loop is an island, and stands together in board-file order. Strong components after Tarjan
+ * (1972).
+ */
+final class NodeOrder {
+  private final Circuit c;
+  private final List<int[]> nodes = new ArrayList<>();
+  private final List<Output> outputs = new ArrayList<>();
+  private final List<List<Integer>> feeds = new ArrayList<>();
+  private final List<List<Integer>> components = new ArrayList<>();
+  private final Deque<Integer> stack = new ArrayDeque<>();
+  private int[] number;
+  private int[] low;
+  private boolean[] onStack;
+  private int counter;
+
+  NodeOrder(Circuit c) {
+    this.c = c;
+  }
+
+  void arrange() {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.alive[p]) {
+        for (Output o : c.parts[p].pinout().outputs()) {
+          nodes.add(new int[] {p});
+          outputs.add(o);
+        }
+      }
+    }
+    List<List<Integer>> followers = followers();
+    for (int n = 0; n < nodes.size(); n++) {
+      feeds.add(fedBy(n, followers));
+    }
+    components();
+    store(followers);
+  }
+
+  private List<List<Integer>> followers() {
+    List<List<Integer>> followers = new ArrayList<>();
+    for (int g = 0; g < c.partOf.length; g++) {
+      followers.add(new ArrayList<>());
+    }
+    for (int n = 0; n < nodes.size(); n++) {
+      int p = nodes.get(n)[0];
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        if ((outputs.get(n).follows() & pin.mask()) != 0) {
+          followers.get(c.pinBase[p] + pin.bit()).add(n);
+        }
+      }
+    }
+    return followers;
+  }
+
+  private List<Integer> fedBy(int node, List<List<Integer>> followers) {
+    int p = nodes.get(node)[0];
+    List<Integer> fed = new ArrayList<>();
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      if ((outputs.get(node).pins() & pin.mask()) != 0) {
+        int net = c.netOf[c.pinBase[p] + pin.bit()];
+        int group = c.groupOf[net];
+        int[] reached = group < 0 ? new int[] {net} : c.groups[group].nets();
+        for (int r : reached) {
+          for (int g : c.receivers[r]) {
+            followers.get(g).stream().filter(f -> !fed.contains(f)).forEach(fed::add);
+          }
+        }
+      }
+    }
+    return fed;
+  }
+
+  private void components() {
+    int n = nodes.size();
+    number = new int[n];
+    low = new int[n];
+    onStack = new boolean[n];
+    for (int v = 0; v < n; v++) {
+      if (number[v] == 0) {
+        visit(v);
+      }
+    }
+    Collections.reverse(components);
+  }
+
+  private void visit(int v) {
+    number[v] = ++counter;
+    low[v] = counter;
+    stack.push(v);
+    onStack[v] = true;
+    for (int w : feeds.get(v)) {
+      if (number[w] == 0) {
+        visit(w);
+        low[v] = Math.min(low[v], low[w]);
+      } else if (onStack[w]) {
+        low[v] = Math.min(low[v], number[w]);
+      }
+    }
+    if (low[v] == number[v]) {
+      List<Integer> component = new ArrayList<>();
+      int w;
+      do {
+        w = stack.pop();
+        onStack[w] = false;
+        component.add(w);
+      } while (w != v);
+      Collections.sort(component);
+      components.add(component);
+    }
+  }
+
+  private void store(List<List<Integer>> followers) {
+    int n = nodes.size();
+    int[] rank = new int[n];
+    c.nodePart = new int[n];
+    c.nodePins = new long[n];
+    c.nodeFollows = new long[n];
+    c.nodeEnables = new long[n];
+    c.islandFrom = new int[n];
+    c.islandTo = new int[n];
+    c.looped = new boolean[n];
+    int at = 0;
+    for (List<Integer> component : components) {
+      int from = at;
+      for (int node : component) {
+        rank[node] = at;
+        c.nodePart[at] = nodes.get(node)[0];
+        c.nodePins[at] = outputs.get(node).pins();
+        c.nodeFollows[at] = outputs.get(node).follows();
+        c.nodeEnables[at] = outputs.get(node).enables();
+        c.islandFrom[at] = from;
+        c.islandTo[at] = from + component.size();
+        c.looped[at] = component.size() > 1 || feeds.get(node).contains(node);
+        at++;
+      }
+    }
+    c.nodesOf = new int[c.parts.length][];
+    for (int p = 0; p < c.parts.length; p++) {
+      int part = p;
+      c.nodesOf[p] = IntStream.range(0, n).filter(i -> c.nodePart[i] == part).toArray();
+    }
+    c.followers = new int[c.partOf.length][];
+    for (int g = 0; g < c.partOf.length; g++) {
+      c.followers[g] = followers.get(g).stream().mapToInt(f -> rank[f]).sorted().toArray();
+    }
+  }
+}

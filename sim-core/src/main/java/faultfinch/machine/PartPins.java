@@ -1,0 +1,147 @@
+package faultfinch.machine;
+
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pin;
+import faultfinch.signal.Pins;
+import faultfinch.signal.State;
+import java.util.Arrays;
+import java.util.Set;
+
+/** One part's view of the machine's arrays. */
+final class PartPins implements Pins {
+  final int part;
+  private final Levels levels;
+  private final Store store;
+  private final int wordBase;
+  private final int cellBase;
+  private final Set<String> defects;
+  private final long dataPins;
+
+  /** Stuck cells: index, bits cleared, bits set; empty on most parts. */
+  private final int[] stuckAt;
+
+  private final int[] stuckClear;
+  private final int[] stuckSet;
+
+  long in;
+  long before;
+  long rose;
+  long driven;
+  long bits;
+
+  PartPins(int part, Levels levels, Store store) {
+    Circuit c = levels.circuit;
+    this.part = part;
+    this.levels = levels;
+    this.store = store;
+    this.wordBase = c.wordBase[part];
+    this.cellBase = c.cellBase[part];
+    this.defects = Set.copyOf(c.harm.defects.getOrDefault(c.refs[part], Set.of()));
+    this.dataPins = c.parts[part].pinout().role(Pin.Role.DATA);
+    HarmNotes.Cell[] stuck =
+        c.harm.cells.stream()
+            .filter(s -> s.ref().equals(c.refs[part]))
+            .toArray(HarmNotes.Cell[]::new);
+    this.stuckAt = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::index).toArray();
+    this.stuckClear = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::clear).toArray();
+    this.stuckSet = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::set).toArray();
+  }
+
+  @Override
+  public long in() {
+    return in;
+  }
+
+  @Override
+  public long before() {
+    return before;
+  }
+
+  @Override
+  public long rose() {
+    return rose;
+  }
+
+  @Override
+  public void drive(long pins, long value) {
+    driven |= pins;
+    bits = (bits & ~pins) | (value & pins);
+  }
+
+  @Override
+  public long state(State word) {
+    return store.words()[wordBase + word.offset()];
+  }
+
+  @Override
+  public void hold(State word, long value) {
+    int at = wordBase + word.offset();
+    levels.recorder.held(part);
+    if (store.words()[at] != value) {
+      store.words()[at] = value;
+      levels.stateMoved(part);
+    }
+  }
+
+  @Override
+  public int cell(State cells, int index) {
+    int at = cells.offset() + index;
+    levels.recorder.looked(part, at);
+    int value = store.cells()[cellBase + at] & 0xFF;
+    for (int i = 0; i < stuckAt.length; i++) {
+      if (stuckAt[i] == at) {
+        value = (value & ~stuckClear[i]) | stuckSet[i];
+      }
+    }
+    return value;
+  }
+
+  boolean stuck(int cell) {
+    for (int at : stuckAt) {
+      if (at == cell) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public void hold(State cells, int index, int value) {
+    int at = cells.offset() + index;
+    levels.recorder.stored(part, at);
+    byte b = (byte) value;
+    if (store.cells()[cellBase + at] != b) {
+      store.cells()[cellBase + at] = b;
+      levels.touch(part);
+    }
+  }
+
+  @Override
+  public boolean defect(String name) {
+    return defects.contains(name);
+  }
+
+  @Override
+  public Phase phase() {
+    return levels.phase;
+  }
+
+  @Override
+  public long now() {
+    return levels.now;
+  }
+
+  @Override
+  public long nanoseconds() {
+    return levels.nanosecondsAt(levels.now);
+  }
+
+  @Override
+  public long cycleAfter(long nanoseconds) {
+    return levels.cycleAfter(nanoseconds);
+  }
+
+  long dataPins() {
+    return dataPins;
+  }
+}

@@ -1,0 +1,165 @@
+package faultfinch.machine;
+
+import faultfinch.part.BusDevice;
+import faultfinch.part.M6502;
+import faultfinch.part.Part;
+import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
+import java.util.stream.IntStream;
+
+/**
+ * One processor cycle by its six phases: settle, commit on the settled levels, settle again for
+ * parts whose clock pin moved. This is the definition; the fast machine asks it and falls back on
+ * it.
+ */
+final class PlainCycle {
+  private static final Phase[] PHASES = Phase.values();
+  private static final int CLOCK_ROUNDS = 16;
+  private static final Bus DATA = new M6502().pinout().bus("D");
+
+  final Circuit circuit;
+  final Levels levels;
+  final Store store;
+  private final int[] committing;
+  private final int[] edged;
+  private final int[] devices;
+  private final int[] living;
+
+  /** Cycle at which a part can next change by itself. */
+  long nextEvent;
+
+  private PhaseTap phases = (phase, nanoseconds) -> {};
+
+  /** The data lines as the processor's pins read them at the end of the last cycle. */
+  int read;
+
+  PlainCycle(Circuit circuit, Levels levels, Store store) {
+    this.circuit = circuit;
+    this.levels = levels;
+    this.store = store;
+    this.living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
+    this.committing =
+        IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
+    this.edged = IntStream.of(living).filter(p -> circuit.risePins[p] != 0).toArray();
+    this.devices =
+        IntStream.of(living).filter(p -> circuit.parts[p] instanceof BusDevice).toArray();
+    schedule();
+  }
+
+  /** Shows every settled phase to an instrument from now on. */
+  void watchPhases(PhaseTap tap) {
+    phases = tap;
+  }
+
+  /** Works out when a part next changes by itself. */
+  void schedule() {
+    nextEvent = Part.NEVER;
+    for (int p : living) {
+      nextEvent = Math.min(nextEvent, circuit.parts[p].nextChange(levels.pins[p]));
+    }
+    levels.moved = false;
+  }
+
+  /** Lets time-driven parts catch up with the cycle about to begin. */
+  void events() {
+    if (levels.now < nextEvent) {
+      return;
+    }
+    for (int p : living) {
+      circuit.parts[p].elapse(levels.pins[p]);
+      levels.touch(p);
+    }
+    schedule();
+  }
+
+  /** What the processor puts on its pins. */
+  void present(int address, boolean reads, int data, boolean sync) {
+    PartPins cpu = levels.pins[circuit.cpu];
+    cpu.hold(M6502.ADDRESS, address);
+    cpu.hold(M6502.READ, reads ? 1 : 0);
+    cpu.hold(M6502.DATA, data);
+    cpu.hold(M6502.SYNC, sync ? 1 : 0);
+    levels.touch(circuit.cpu);
+  }
+
+  /** Plays the cycle and counts it. */
+  void play(int address, boolean reads, int data, boolean sync) {
+    boolean moved = levels.moved;
+    events();
+    present(address, reads, data, sync);
+    levels.moved = moved;
+    for (Phase phase : PHASES) {
+      phase(phase);
+    }
+    levels.now++;
+    if (levels.moved) {
+      schedule();
+    }
+  }
+
+  private void phase(Phase phase) {
+    levels.phase = phase;
+    levels.retryOscillating();
+    if (circuit.cpu >= 0 && phase != Phase.V_COL && phase != Phase.V_LATCH) {
+      levels.touch(circuit.cpu);
+    }
+    levels.settle();
+    phases.settled(phase, levels.nanosecondsAt(levels.now));
+    if (phase == Phase.V_LATCH) {
+      for (int p : devices) {
+        levels.pins[p].before = levels.pins[p].in;
+      }
+    }
+    if (phase == Phase.C_END && circuit.cpu >= 0) {
+      read = DATA.of(levels.pins[circuit.cpu].in);
+    }
+    commit(phase);
+  }
+
+  /** Commits a phase on its settled levels, then follows clock edges until none is left. */
+  private void commit(Phase phase) {
+    for (int p : committing) {
+      circuit.parts[p].commit(levels.pins[p], phase);
+      levels.pins[p].rose = 0;
+    }
+    for (int p : edged) {
+      commitEdge(p, phase);
+    }
+    levels.settle();
+    for (int round = 0; round < CLOCK_ROUNDS; round++) {
+      boolean any = false;
+      for (int p : edged) {
+        any |= commitEdge(p, phase);
+      }
+      if (!any) {
+        return;
+      }
+      levels.settle();
+    }
+  }
+
+  private boolean commitEdge(int p, Phase phase) {
+    PartPins pins = levels.pins[p];
+    boolean edge = (pins.rose & circuit.risePins[p]) != 0;
+    if (edge) {
+      circuit.parts[p].commit(pins, phase);
+    }
+    pins.rose = 0;
+    return edge;
+  }
+
+  /** Settles and commits once while the oscillators are turned. */
+  void tick() {
+    levels.phase = Phase.V_ROW;
+    levels.settle();
+    commit(Phase.V_ROW);
+  }
+
+  /** One epoch without a clock: levels settle and parts commit once. */
+  void idle(long cycles) {
+    events();
+    phase(Phase.V_ROW);
+    levels.now += cycles;
+    schedule();
+  }
+}

@@ -1,0 +1,192 @@
+package faultfinch.machine;
+
+import faultfinch.part.BusDevice;
+import faultfinch.part.M6502;
+import faultfinch.signal.Bus;
+import faultfinch.signal.Pin;
+import faultfinch.signal.Pinout;
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/**
+ * What the processor's cycle can move on a wired circuit, by structure alone. Nets it cannot move
+ * are slow: they change only by a write or an event. Where structure shows that a remembered cycle
+ * could be wrong, tables are refused and every cycle is played.
+ */
+final class Reach {
+  private static final Pinout CPU = new M6502().pinout();
+  private static final Bus DATA = CPU.bus("D");
+
+  /** Nets that the processor's outputs or a part's data pins can move. */
+  final boolean[] fast;
+
+  /** Line of the data bus a net carries plus one, or 0. */
+  final byte[] lineOf;
+
+  /** Pins of each part on slow nets. */
+  final long[] slowPins;
+
+  /** Slow nets that a table depends on. */
+  final int[] keys;
+
+  final boolean refused;
+
+  Reach(Circuit c) {
+    fast = new boolean[c.netCount];
+    lineOf = new byte[c.netCount];
+    slowPins = new long[c.parts.length];
+    boolean runs = c.cpu >= 0 && c.alive[c.cpu];
+    boolean clash = !runs || lines(c);
+    if (runs) {
+      spread(c);
+    }
+    for (int g = 0; g < c.partOf.length; g++) {
+      if (!fast[c.netOf[g]]) {
+        slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
+      }
+    }
+    keys = keys(c);
+    refused = clash || coupled(c) || readyDriven(c);
+  }
+
+  /** Names the nets of the data lines; true if two lines share or couple. */
+  private boolean lines(Circuit c) {
+    boolean clash = false;
+    for (int i = 0; i < DATA.width(); i++) {
+      int net = c.netOf[c.pinBase[c.cpu] + DATA.shift() + i];
+      clash |= lineOf[net] != 0 || c.source[net] != Circuit.NO_SOURCE;
+      clash |= c.groupOf[net] >= 0;
+      lineOf[net] = (byte) (i + 1);
+    }
+    return clash;
+  }
+
+  private void spread(Circuit c) {
+    Deque<Integer> work = new ArrayDeque<>();
+    for (Pin pin : CPU.pins()) {
+      if (pin.drives()) {
+        move(c, c.netOf[c.pinBase[c.cpu] + pin.bit()], work);
+      }
+    }
+    for (int p = 0; p < c.parts.length; p++) {
+      long data = c.parts[p].pinout().role(Pin.Role.DATA);
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        if (c.alive[p] && pin.drives() && (data & pin.mask()) != 0) {
+          move(c, c.netOf[c.pinBase[p] + pin.bit()], work);
+        }
+      }
+    }
+    while (!work.isEmpty()) {
+      for (int g : c.receivers[work.pop()]) {
+        for (int node : c.followers[g]) {
+          long left = c.nodePins[node];
+          while (left != 0) {
+            int bit = Long.numberOfTrailingZeros(left);
+            left &= left - 1;
+            move(c, c.netOf[c.pinBase[c.nodePart[node]] + bit], work);
+          }
+        }
+      }
+    }
+  }
+
+  private void move(Circuit c, int net, Deque<Integer> work) {
+    int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
+    for (int n : all) {
+      if (!fast[n] && c.source[n] == Circuit.NO_SOURCE) {
+        fast[n] = true;
+        work.push(n);
+      }
+    }
+  }
+
+  /**
+   * Slow nets read where a fast net is read too, or by a part that commits: a table holds only
+   * while they stay. What only passes through a part that drives the data lines is read live
+   * instead.
+   */
+  private int[] keys(Circuit c) {
+    boolean[] key = new boolean[c.netCount];
+    for (int net = 0; net < c.netCount; net++) {
+      if (!fast[net] && c.source[net] == Circuit.NO_SOURCE) {
+        for (int g : c.receivers[net]) {
+          key[net] |= matters(c, g);
+        }
+      }
+    }
+    return java.util.stream.IntStream.range(0, c.netCount).filter(n -> key[n]).toArray();
+  }
+
+  private boolean matters(Circuit c, int g) {
+    int p = c.partOf[g];
+    if (!c.alive[p] || p == c.cpu) {
+      return false;
+    }
+    Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
+    boolean commits = c.parts[p].commitsEveryPhase() || c.risePins[p] != 0;
+    boolean livePort = c.parts[p] instanceof BusDevice && pin.direction() == Pin.Direction.BOTH;
+    if (commits && !livePort) {
+      return true;
+    }
+    for (int node : c.followers[g]) {
+      if (!onlyData(c, node) && anyFast(c, p, c.nodeFollows[node])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean onlyData(Circuit c, int node) {
+    long left = c.nodePins[node];
+    while (left != 0) {
+      int bit = Long.numberOfTrailingZeros(left);
+      left &= left - 1;
+      int net = c.netOf[c.pinBase[c.nodePart[node]] + bit];
+      if (lineOf[net] == 0 && c.receivers[net].length > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean anyFast(Circuit c, int p, long pins) {
+    long left = pins;
+    while (left != 0) {
+      int bit = Long.numberOfTrailingZeros(left);
+      left &= left - 1;
+      if (fast[c.netOf[c.pinBase[p] + bit]]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Data lines read by what is no data pin; processor control or clock edges on fast nets. */
+  private boolean coupled(Circuit c) {
+    for (int g = 0; g < c.partOf.length; g++) {
+      int p = c.partOf[g];
+      int net = c.netOf[g];
+      if (c.alive[p] && fast[net]) {
+        Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
+        boolean control = p == c.cpu && (ProcessorPins.CONTROL & pin.mask()) != 0;
+        boolean edge = (c.risePins[p] & pin.mask()) != 0;
+        boolean misread =
+            lineOf[net] != 0 && pin.receives() && pin.role() != Pin.Role.DATA && !isOutputOnly(pin);
+        if (control || edge || misread) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  // A processor that waits inside an instruction must be able to stop there.
+  private static boolean readyDriven(Circuit c) {
+    int net = c.netOf[c.pinBase[c.cpu] + CPU.find("RDY").orElseThrow().bit()];
+    return c.drivers[net].length > 0;
+  }
+
+  private static boolean isOutputOnly(Pin pin) {
+    return pin.direction() == Pin.Direction.OUT;
+  }
+}

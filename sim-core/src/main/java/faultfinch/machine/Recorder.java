@@ -1,0 +1,26 @@
+package faultfinch.machine;
+
+/** Notes what parts do while the fast machine asks the plain one about a cycle. */
+interface Recorder {
+  /** Notes nothing. */
+  Recorder NONE =
+      new Recorder() {
+        @Override
+        public void held(int part) {}
+
+        @Override
+        public void looked(int part, int cell) {}
+
+        @Override
+        public void stored(int part, int cell) {}
+      };
+
+  /** A part stored a word, changed or not. */
+  void held(int part);
+
+  /** A part looked a cell up. */
+  void looked(int part, int cell);
+
+  /** A part stored a cell, changed or not. */
+  void stored(int part, int cell);
+}

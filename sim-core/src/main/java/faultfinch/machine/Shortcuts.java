@@ -1,0 +1,430 @@
+package faultfinch.machine;
+
+import faultfinch.part.M6502;
+import faultfinch.part.Memory;
+import faultfinch.part.Part;
+import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pin;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Asks the plain machine what an access does and decides whether that may be remembered.
+ *
+ * <p>The cycle is played twice on a copy, with everything that drives the data lines overruled to
+ * all zeros and to all ones. What both have in common does not depend on data; what differs must be
+ * data pins following their line. Anything else (a part that commits on what the data say, a line
+ * nobody drives, a loop) is played plainly each time.
+ */
+final class Shortcuts {
+  private static final Bus DATA = new M6502().pinout().bus("D");
+  private static final int KEPT = 64;
+
+  private final PlainCycle plain;
+  private final Circuit c;
+  private final Reach reach;
+  private final long[] lineDrivers;
+  private final Map<List<Integer>, Tables> bySlow = new LinkedHashMap<>();
+  private final List<Integer> classes = new ArrayList<>();
+  private int[] and = new int[1 << (31 - FastBus.CELL_BITS)];
+  private int[] or = new int[1 << (31 - FastBus.CELL_BITS)];
+  private final boolean[] drivenOnce;
+  private final boolean[] floatedOnce;
+  private final boolean[] contended;
+  private boolean flushed;
+
+  Shortcuts(PlainCycle plain) {
+    this.plain = plain;
+    this.c = plain.circuit;
+    this.reach = new Reach(c);
+    this.drivenOnce = new boolean[c.netCount];
+    this.floatedOnce = new boolean[c.netCount];
+    this.contended = new boolean[c.netCount];
+    this.lineDrivers = new long[c.parts.length];
+    for (int g = 0; g < c.partOf.length; g++) {
+      if (reach.lineOf[c.netOf[g]] != 0 && c.partOf[g] != c.cpu) {
+        lineDrivers[c.partOf[g]] |= 1L << c.bitOf[g];
+      }
+    }
+  }
+
+  /** Whether the wiring allows no tables at all. */
+  boolean refused() {
+    return reach.refused;
+  }
+
+  int[] and() {
+    return and;
+  }
+
+  int[] or() {
+    return or;
+  }
+
+  /** The tables that hold while the slow levels are as they are now. */
+  Tables tables() {
+    List<Integer> key = new ArrayList<>(reach.keys.length);
+    for (int net : reach.keys) {
+      key.add(plain.levels.mv[net]);
+    }
+    Tables tables = bySlow.get(key);
+    if (tables == null) {
+      if (bySlow.size() >= KEPT) {
+        bySlow.remove(bySlow.keySet().iterator().next());
+      }
+      tables = new Tables();
+      bySlow.put(key, tables);
+    }
+    return tables;
+  }
+
+  /** Whether a net turned out contended since this was last asked, so that tables were dropped. */
+  boolean flushed() {
+    boolean was = flushed;
+    flushed = false;
+    return was;
+  }
+
+  /** Cycle at which a level that a slow pin reads is next lost. */
+  long nextExpiry() {
+    Levels levels = plain.levels;
+    long next = Part.NEVER;
+    for (int net = 0; net < c.netCount; net++) {
+      if (!reach.fast[net] && levels.kind[net] == Levels.FLOATS && levels.mv[net] > 0) {
+        next = Math.min(next, levels.expiresAt(net));
+      }
+    }
+    return next;
+  }
+
+  /** One trial of a cycle on a copy. */
+  private static final class Trial implements Recorder {
+    final List<Integer> steps = new ArrayList<>();
+    final List<Integer> stepCells = new ArrayList<>();
+    final List<Long> stepIn = new ArrayList<>();
+    final List<Long> stepBefore = new ArrayList<>();
+    final int[] looked;
+    final PlainCycle plain;
+    long[] in;
+    long[] driven;
+    byte[] kind;
+    int read;
+
+    Trial(PlainCycle plain) {
+      this.plain = plain;
+      this.looked = new int[plain.circuit.parts.length];
+      Arrays.fill(looked, -1);
+    }
+
+    @Override
+    public void held(int part) {
+      note(part, -1);
+    }
+
+    @Override
+    public void looked(int part, int cell) {
+      looked[part] = cell;
+    }
+
+    @Override
+    public void stored(int part, int cell) {
+      note(part, cell);
+    }
+
+    private void note(int part, int cell) {
+      if (part != plain.circuit.cpu) {
+        int step = part * Phase.values().length + plain.levels.phase.ordinal();
+        int at = steps.indexOf(step);
+        if (at < 0) {
+          steps.add(step);
+          stepCells.add(cell);
+          stepIn.add(plain.levels.pins[part].in);
+          stepBefore.add(plain.levels.pins[part].before);
+        } else if (stepCells.get(at) != cell) {
+          stepCells.set(at, -1);
+        }
+      }
+    }
+  }
+
+  /** Plays the access on a copy and says what may be remembered of it. */
+  Shortcut ask(int address, boolean reads, boolean sync) {
+    Levels.Copy levels = plain.levels.copy();
+    Store store = plain.store.copy();
+    long event = plain.nextEvent;
+    Trial low = trial(address, reads, sync, false);
+    restore(levels, store, event);
+    Trial high = trial(address, reads, sync, true);
+    restore(levels, store, event);
+    return judge(low, high, reads);
+  }
+
+  private void restore(Levels.Copy levels, Store store, long event) {
+    plain.levels.set(levels);
+    plain.store.set(store);
+    plain.nextEvent = event;
+    plain.levels.moved = false;
+    plain.levels.recorder = Recorder.NONE;
+    plain.levels.overrule = -1;
+  }
+
+  private Trial trial(int address, boolean reads, boolean sync, boolean ones) {
+    Trial t = new Trial(plain);
+    Levels levels = plain.levels;
+    levels.recorder = t;
+    levels.overrule = reads ? (ones ? 1 : 0) : -1;
+    levels.overruled = lineDrivers;
+    for (int p = 0; p < lineDrivers.length; p++) {
+      if (lineDrivers[p] != 0) {
+        levels.touch(p);
+      }
+    }
+    plain.watchPhases(
+        (phase, ns) -> {
+          if (phase == Phase.C_END) {
+            t.in = Arrays.stream(levels.pins).mapToLong(p -> p.in).toArray();
+            t.driven = levels.driven.clone();
+            t.kind = levels.kind.clone();
+          }
+        });
+    plain.play(address, reads, ones ? 0xFF : 0, sync);
+    plain.watchPhases((phase, ns) -> {});
+    t.read = plain.read;
+    return t;
+  }
+
+  private Shortcut judge(Trial a, Trial b, boolean reads) {
+    boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
+    if (!same || !dataOnly(a, b) || !quiet(a) || loops(a) || heldMatters(a)) {
+      return Shortcut.plain();
+    }
+    int driver = reads ? soleDriver(a) : -1;
+    boolean cellsSame = a.stepCells.equals(b.stepCells);
+    if (driver == MANY || driver != soleDriver(b) && reads) {
+      return Shortcut.plain();
+    }
+    int and = b.read & ~a.read;
+    int or = a.read & b.read;
+    if (reads && (a.read & ~b.read) != 0) {
+      return Shortcut.plain();
+    }
+    if (reads && a.steps.isEmpty() && driver >= 0 && plainCell(a, driver)) {
+      return memory(a, b, c.cellBase[driver] + a.looked[driver], and, or);
+    }
+    if (!reads && cellsSame && oneCell(a) >= 0) {
+      int at = oneCell(a);
+      int part = a.steps.get(0) / Phase.values().length;
+      long lowIn = a.in[part];
+      long highIn = b.in[part];
+      Bus d = c.parts[part].pinout().bus("D");
+      if (ownLines(part, d)) {
+        int dl = d.of(lowIn);
+        int dh = d.of(highIn);
+        return memory(a, b, c.cellBase[part] + at, dh & ~dl, dl & dh);
+      }
+    }
+    Shortcut.Step drives =
+        driver < 0 ? null : step(a, driver, Phase.C_END, a.in[driver], 0L, b.in[driver]);
+    Shortcut.Step[] steps = new Shortcut.Step[a.steps.size()];
+    for (int i = 0; i < steps.length; i++) {
+      int part = a.steps.get(i) / Phase.values().length;
+      Phase phase = Phase.values()[a.steps.get(i) % Phase.values().length];
+      steps[i] = step(a, part, phase, a.stepIn.get(i), a.stepBefore.get(i), b.stepIn.get(i));
+    }
+    return new Shortcut(Shortcut.Kind.DEVICE, 0, and, or, -1, drives, steps, a.in, b.in);
+  }
+
+  private static final int MANY = -2;
+
+  private Shortcut memory(Trial a, Trial b, int cell, int and, int or) {
+    int masks = and << 8 | or;
+    int index = classes.indexOf(masks);
+    if (index < 0 && classes.size() < this.and.length) {
+      index = classes.size();
+      classes.add(masks);
+      this.and[index] = and;
+      this.or[index] = or;
+    }
+    int packed = index < 0 || cell > FastBus.CELL_MASK ? -1 : index << FastBus.CELL_BITS | cell;
+    return new Shortcut(
+        Shortcut.Kind.MEMORY, cell, and, or, packed, null, new Shortcut.Step[0], a.in, b.in);
+  }
+
+  /** Pins that read otherwise in the two trials are data pins on a data line, and follow it. */
+  private boolean dataOnly(Trial a, Trial b) {
+    for (int p = 0; p < a.in.length; p++) {
+      long differs = a.in[p] ^ b.in[p];
+      if ((differs & a.in[p]) != 0) {
+        return false;
+      }
+      while (differs != 0) {
+        int bit = Long.numberOfTrailingZeros(differs);
+        differs &= differs - 1;
+        Pin pin = c.parts[p].pinout().pins().get(bit);
+        boolean onLine = reach.lineOf[c.netOf[c.pinBase[p] + bit]] != 0;
+        if (!onLine || pin.role() != Pin.Role.DATA && !(lineDriver(p, bit))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean lineDriver(int part, int bit) {
+    return (lineDrivers[part] >>> bit & 1) != 0 && c.parts[part].pinout().pins().get(bit).drives();
+  }
+
+  /** Nothing is stored in the video half, all data lines are driven, nothing oscillates. */
+  private boolean quiet(Trial a) {
+    for (int step : a.steps) {
+      if (step % Phase.values().length < Phase.C_ROW.ordinal()) {
+        return false;
+      }
+    }
+    for (int net = 0; net < c.netCount; net++) {
+      boolean line = reach.lineOf[net] != 0;
+      if (a.kind[net] == Levels.OSCILLATES || line && a.kind[net] == Levels.FLOATS) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether outputs that actually drive feed themselves: then the levels depend on the phase
+   * before. An output that lets go follows only what enables it.
+   */
+  private boolean loops(Trial a) {
+    int n = c.nodePart.length;
+    byte[] seen = new byte[n];
+    for (int node = 0; node < n; node++) {
+      if (c.looped[node] && cycle(node, a, seen)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean cycle(int node, Trial a, byte[] seen) {
+    if (seen[node] != 0) {
+      return seen[node] == 1;
+    }
+    seen[node] = 1;
+    int p = c.nodePart[node];
+    boolean drives = (a.driven[p] & c.nodePins[node]) != 0;
+    for (int other = c.islandFrom[node]; other < c.islandTo[node]; other++) {
+      long on = drives || c.nodeEnables[node] == 0 ? c.nodeFollows[node] : c.nodeEnables[node];
+      if (feeds(other, p, on) && cycle(other, a, seen)) {
+        return true;
+      }
+    }
+    seen[node] = 2;
+    return false;
+  }
+
+  private boolean feeds(int node, int part, long pins) {
+    long left = pins;
+    while (left != 0) {
+      int bit = Long.numberOfTrailingZeros(left);
+      left &= left - 1;
+      int net = c.netOf[c.pinBase[part] + bit];
+      int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
+      for (int reached : all) {
+        for (int g : c.drivers[reached]) {
+          if (c.partOf[g] == c.nodePart[node] && (c.nodePins[node] >>> c.bitOf[g] & 1) != 0) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /**
+   * A net that floats here and is driven in another remembered access would have to be told what it
+   * held; accesses in which such a net floats are played plainly.
+   */
+  private boolean heldMatters(Trial a) {
+    boolean plainly = false;
+    for (int net = 0; net < c.netCount; net++) {
+      if (reach.lineOf[net] == 0 && reach.fast[net] && c.receivers[net].length > 0) {
+        boolean floats = a.kind[net] == Levels.FLOATS;
+        floatedOnce[net] |= floats;
+        drivenOnce[net] |= !floats;
+        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
+          contended[net] = true;
+          flushed = true;
+          bySlow.clear();
+        }
+        plainly |= floats && contended[net];
+      }
+    }
+    return plainly;
+  }
+
+  private int soleDriver(Trial a) {
+    int driver = -1;
+    for (int p = 0; p < a.driven.length; p++) {
+      if ((a.driven[p] & lineDrivers[p]) != 0) {
+        if (driver >= 0) {
+          return MANY;
+        }
+        driver = p;
+      }
+    }
+    return driver;
+  }
+
+  private boolean plainCell(Trial a, int part) {
+    return c.parts[part] instanceof Memory
+        && a.looked[part] >= 0
+        && !plain.levels.pins[part].stuck(a.looked[part])
+        && c.forceMask[part] == 0
+        && ownLines(part, c.parts[part].pinout().bus("D"));
+  }
+
+  /** Each data pin is on the line of its number or on no line. */
+  private boolean ownLines(int part, Bus d) {
+    for (int i = 0; i < d.width(); i++) {
+      int line = reach.lineOf[c.netOf[c.pinBase[part] + d.shift() + i]];
+      if (line != 0 && line != i + 1) {
+        return false;
+      }
+    }
+    return d.width() == DATA.width();
+  }
+
+  /** The one memory cell that is all this write does, or -1. */
+  private int oneCell(Trial a) {
+    int cell = a.stepCells.isEmpty() ? -1 : a.stepCells.get(0);
+    for (int i = 0; i < a.steps.size(); i++) {
+      int part = a.steps.get(i) / Phase.values().length;
+      boolean fits =
+          a.stepCells.get(i) == cell
+              && part == a.steps.get(0) / Phase.values().length
+              && c.parts[part] instanceof Memory;
+      if (!fits) {
+        return -1;
+      }
+    }
+    return cell;
+  }
+
+  private Shortcut.Step step(Trial a, int part, Phase phase, long inA, long before, long inB) {
+    long differs = inA ^ inB;
+    byte[] line = new byte[c.parts[part].pinout().pins().size()];
+    for (int bit = 0; bit < line.length; bit++) {
+      boolean follows = (differs >>> bit & 1) != 0;
+      boolean drivesLine = (a.driven[part] >>> bit & 1) != 0;
+      if (follows || drivesLine) {
+        line[bit] = reach.lineOf[c.netOf[c.pinBase[part] + bit]];
+      }
+    }
+    long slow = reach.slowPins[part];
+    return new Shortcut.Step(part, phase, inA & ~slow & ~differs, before, slow, line);
+  }
+}

@@ -1,0 +1,456 @@
+package faultfinch.machine;
+
+import faultfinch.board.Board;
+import faultfinch.board.Net;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.fault.Fault;
+import faultfinch.part.Element;
+import faultfinch.part.Join;
+import faultfinch.part.Part;
+import faultfinch.signal.Electrical;
+import faultfinch.signal.Pin;
+import faultfinch.signal.Technology;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Crosses from descriptions to arrays: a board, its faults and the switches that are closed become
+ * a {@link Circuit}.
+ *
+ * <p>Every pin has two points: the pad the track meets and the part's own side. A sound pin joins
+ * them; an open one does not. Segments of track, bridges and elements below 200 ohms join points;
+ * what is joined is one net. Elements of 200 ohms and more, and diodes, couple nets into groups.
+ * Outputs are put in the order in which they can settle; what depends on itself is an island.
+ */
+final class Wiring {
+  private static final int JOINS_BELOW_OHMS = 200;
+
+  private final Board board;
+  private final HarmNotes harm;
+  private final Set<String> closed;
+  private final long seed;
+  private final Circuit c = new Circuit();
+  private int pinCount;
+  private int[] parent;
+  private final List<int[]> couplings = new ArrayList<>();
+  private final Map<Integer, List<int[]>> loads = new LinkedHashMap<>();
+
+  private Wiring(
+      Board board,
+      List<Fault> faults,
+      Set<String> out,
+      Set<String> closed,
+      long seed,
+      boolean railUp) {
+    c.railUp = railUp;
+    this.board = board;
+    this.harm = new HarmNotes(board, faults);
+    out.forEach(harm::absent);
+    this.closed = closed;
+    this.seed = seed;
+  }
+
+  /**
+   * Compiles.
+   *
+   * @param out references of parts taken out
+   * @param closed references of switches held closed
+   * @param seed of the board's own spread: thresholds differ by pin and board
+   * @param railUp whether the supply holds the rail where parts work
+   */
+  static Circuit compile(
+      Board board,
+      List<Fault> faults,
+      Set<String> out,
+      Set<String> closed,
+      long seed,
+      boolean railUp) {
+    return new Wiring(board, faults, out, closed, seed, railUp).circuit();
+  }
+
+  private Circuit circuit() {
+    c.board = board;
+    c.harm = harm;
+    parts();
+    pins();
+    join();
+    nets();
+    loadsAndCouplings();
+    drives();
+    new NodeOrder(c).arrange();
+    return c;
+  }
+
+  private void parts() {
+    List<PlacedPart> placed = board.parts();
+    int n = placed.size();
+    c.refs = new String[n];
+    c.parts = new Part[n];
+    c.alive = new boolean[n];
+    c.powered = new boolean[n];
+    c.groundOpen = new boolean[n];
+    c.readMask = new long[n];
+    c.readBits = new long[n];
+    c.forceMask = new long[n];
+    c.forceBits = new long[n];
+    c.risePins = new long[n];
+    c.wordBase = new int[n];
+    c.cellBase = new int[n];
+    c.pinBase = new int[n];
+    for (int p = 0; p < n; p++) {
+      c.refs[p] = placed.get(p).ref();
+      c.parts[p] = placed.get(p).type().part();
+      c.wordBase[p] = c.wordCount;
+      c.cellBase[p] = c.cellCount;
+      c.pinBase[p] = pinCount;
+      c.wordCount += c.parts[p].pinout().words().size();
+      c.cellCount += c.parts[p].pinout().cellCount();
+      pinCount += c.parts[p].pinout().pins().size();
+      c.risePins[p] = c.parts[p].pinout().role(Pin.Role.CLOCK_RISES);
+      if (c.parts[p] instanceof faultfinch.part.M6502) {
+        c.cpu = p;
+      }
+    }
+  }
+
+  private void pins() {
+    c.partOf = new int[pinCount];
+    c.bitOf = new int[pinCount];
+    c.lowMv = new int[pinCount];
+    c.lowOhm = new int[pinCount];
+    c.highMv = new int[pinCount];
+    c.highOhm = new int[pinCount];
+    c.collector = new boolean[pinCount];
+    c.threshold = new int[pinCount];
+    c.technology = new byte[pinCount];
+    for (int p = 0; p < c.parts.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        int g = c.pinBase[p] + pin.bit();
+        c.partOf[g] = p;
+        c.bitOf[g] = pin.bit();
+        c.technology[g] = (byte) pin.technology().ordinal();
+        int spread = pin.technology().spread();
+        int off = Chance.below(2 * spread + 1, seed, Chance.of(c.refs[p]), pin.bit()) - spread;
+        c.threshold[g] = pin.technology().threshold(RAIL_MILLIVOLTS) + off;
+        pin.drive()
+            .ifPresent(
+                d -> {
+                  c.lowMv[g] = d.millivolts(false);
+                  c.lowOhm[g] = d.ohms(false);
+                  c.highMv[g] = d.millivolts(true);
+                  c.highOhm[g] = d.ohms(true);
+                });
+        c.collector[g] = pin.openCollector();
+      }
+    }
+    harm.reads.forEach((pad, high) -> force(pad, high, c.readMask, c.readBits));
+    harm.drives.forEach((pad, high) -> force(pad, high, c.forceMask, c.forceBits));
+  }
+
+  private void force(Pad pad, boolean high, long[] masks, long[] bits) {
+    int g = pin(pad);
+    masks[c.partOf[g]] |= 1L << c.bitOf[g];
+    if (high) {
+      bits[c.partOf[g]] |= 1L << c.bitOf[g];
+    }
+  }
+
+  private int pin(Pad pad) {
+    int g = c.pin(pad.ref(), pad.pin());
+    if (g < 0) {
+      throw new IllegalArgumentException("no pad " + pad.text() + " on board " + board.name());
+    }
+    return g;
+  }
+
+  /** The track's point of a pin; the part's own point is the pin's number itself. */
+  private int padOf(int pin) {
+    return pinCount + pin;
+  }
+
+  private void join() {
+    parent = new int[2 * pinCount];
+    Arrays.setAll(parent, i -> i);
+    for (int p = 0; p < c.parts.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        boolean open =
+            harm.opens.contains(new Pad(c.refs[p], pin.name())) || harm.absent.contains(c.refs[p]);
+        if (!open) {
+          unite(c.pinBase[p] + pin.bit(), padOf(c.pinBase[p] + pin.bit()));
+        }
+      }
+    }
+    for (Net net : board.nets()) {
+      for (Net.Segment s : net.segments()) {
+        if (!harm.cuts.contains(Set.of(s.from(), s.to()))) {
+          unite(padOf(pin(s.from())), padOf(pin(s.to())));
+        }
+      }
+    }
+    for (HarmNotes.Bridge b : harm.bridges) {
+      couple(padOf(pin(b.one())), padOf(pin(b.other())), b.ohms(), false);
+    }
+    elements();
+  }
+
+  private void elements() {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.parts[p] instanceof Element element && !harm.absent.contains(c.refs[p])) {
+        Integer shorted = harm.elementsShort.get(c.refs[p]);
+        if (shorted != null) {
+          couple(c.pinBase[p], c.pinBase[p] + 1, shorted, false);
+        } else if (!harm.elementsOpen.contains(c.refs[p])) {
+          String value = board.parts().get(p).value();
+          int percent = harm.elementsDrift.getOrDefault(c.refs[p], 100);
+          for (Join j : element.joins(value, closed.contains(c.refs[p]))) {
+            int from = pin(new Pad(c.refs[p], j.from()));
+            int to = pin(new Pad(c.refs[p], j.to()));
+            couple(from, to, Math.max(1, j.ohms() * percent / 100), j.diode());
+          }
+        }
+      }
+    }
+  }
+
+  private void couple(int a, int b, int ohms, boolean diode) {
+    if (!diode && ohms < JOINS_BELOW_OHMS && !suppliesDiffer(a, b)) {
+      unite(a, b);
+    } else {
+      couplings.add(new int[] {a, b, ohms, diode ? 1 : 0});
+    }
+  }
+
+  // A bridge from a signal to a rail pulls the signal; it must not make the rail a signal.
+  private boolean suppliesDiffer(int a, int b) {
+    return onSupplyNet(a) || onSupplyNet(b);
+  }
+
+  private boolean onSupplyNet(int point) {
+    int g = point >= pinCount ? point - pinCount : point;
+    Pad pad =
+        new Pad(c.refs[c.partOf[g]], c.parts[c.partOf[g]].pinout().pins().get(c.bitOf[g]).name());
+    return board.nets().stream()
+        .filter(n -> supplyNames().contains(n.name()))
+        .anyMatch(n -> n.pads().contains(pad));
+  }
+
+  private List<String> supplyNames() {
+    return List.of(board.supply().railNet(), board.supply().groundNet());
+  }
+
+  private int root(int i) {
+    int r = i;
+    while (parent[r] != r) {
+      parent[r] = parent[parent[r]];
+      r = parent[r];
+    }
+    return r;
+  }
+
+  private void unite(int a, int b) {
+    int x = root(a);
+    int y = root(b);
+    parent[Math.max(x, y)] = Math.min(x, y);
+  }
+
+  private void nets() {
+    Map<Integer, Integer> index = new LinkedHashMap<>();
+    c.netOf = new int[pinCount];
+    c.padNetOf = new int[pinCount];
+    for (int g = 0; g < pinCount; g++) {
+      c.netOf[g] = index.computeIfAbsent(root(g), k -> index.size());
+      c.padNetOf[g] = index.computeIfAbsent(root(padOf(g)), k -> index.size());
+    }
+    c.netCount = index.size();
+    c.netNames = new String[c.netCount];
+    Arrays.fill(c.netNames, "");
+    for (Net net : board.nets()) {
+      for (Pad pad : net.pads()) {
+        int at = c.padNetOf[pin(pad)];
+        if (c.netNames[at].isEmpty()) {
+          c.netNames[at] = net.name();
+        }
+      }
+    }
+    c.source = new byte[c.netCount];
+    fix(board.supply().groundNet(), new Pad(board.supply().jack(), "-"), Circuit.GROUND);
+    fix(board.supply().railNet(), new Pad(board.supply().regulator(), "OUT"), Circuit.RAIL);
+    fix(board.supply().jackNet(), new Pad(board.supply().jack(), "+"), Circuit.RAW);
+  }
+
+  private void fix(String name, Pad feed, byte source) {
+    boolean known = board.net(name).isPresent() && c.pin(feed.ref(), feed.pin()) >= 0;
+    if (known) {
+      c.source[c.padNetOf[pin(feed)]] = source;
+    }
+  }
+
+  private void loadsAndCouplings() {
+    for (int p = 0; p < c.parts.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        if (pin.pullOhms() > 0 && c.railUp && present(p)) {
+          load(
+              c.netOf[c.pinBase[p] + pin.bit()],
+              Electrical.figure("port.pullup.mv"),
+              pin.pullOhms());
+        }
+      }
+    }
+    for (HarmNotes.Load l : harm.loads) {
+      load(c.netOf[pin(l.pin())], l.millivolts(), l.ohms());
+    }
+    c.groupOf = new int[c.netCount];
+    Arrays.fill(c.groupOf, -1);
+    List<int[]> between = new ArrayList<>();
+    for (int[] e : couplings) {
+      int a = netOfPoint(e[0]);
+      int b = netOfPoint(e[1]);
+      boolean fixedA = c.source[a] != Circuit.NO_SOURCE;
+      boolean fixedB = c.source[b] != Circuit.NO_SOURCE;
+      if (a != b && e[3] == 0 && fixedA != fixedB) {
+        int source = fixedA ? c.source[a] : c.source[b];
+        load(fixedA ? b : a, source == Circuit.GROUND || !c.railUp ? 0 : RAIL_MILLIVOLTS, e[2]);
+      } else if (a != b && !(fixedA && fixedB)) {
+        between.add(new int[] {a, b, e[2], e[3]});
+      }
+    }
+    c.loadMv = new int[c.netCount][0];
+    c.loadOhm = new int[c.netCount][0];
+    loads.forEach(
+        (net, list) -> {
+          c.loadMv[net] = list.stream().mapToInt(l -> l[0]).toArray();
+          c.loadOhm[net] = list.stream().mapToInt(l -> l[1]).toArray();
+        });
+    c.groups = groups(between);
+  }
+
+  /** Pulls are solved at the nominal rail; a rail outside its band stops the part altogether. */
+  static final int RAIL_MILLIVOLTS = 5000;
+
+  private void load(int net, int millivolts, int ohms) {
+    loads.computeIfAbsent(net, k -> new ArrayList<>()).add(new int[] {millivolts, ohms});
+  }
+
+  private int netOfPoint(int point) {
+    return point >= pinCount ? c.padNetOf[point - pinCount] : c.netOf[point];
+  }
+
+  private Coupling[] groups(List<int[]> between) {
+    List<List<Integer>> members = new ArrayList<>();
+    for (int[] e : between) {
+      List<Integer> both = new ArrayList<>();
+      for (int net : new int[] {e[0], e[1]}) {
+        if (c.source[net] == Circuit.NO_SOURCE && !both.contains(net)) {
+          both.add(net);
+        }
+      }
+      List<List<Integer>> touching =
+          members.stream().filter(m -> both.stream().anyMatch(m::contains)).toList();
+      for (List<Integer> m : touching) {
+        m.stream().filter(net -> !both.contains(net)).forEach(both::add);
+        members.remove(m);
+      }
+      members.add(both);
+    }
+    Coupling[] groups = new Coupling[members.size()];
+    for (int i = 0; i < groups.length; i++) {
+      groups[i] = group(members.get(i), between);
+      for (int net : members.get(i)) {
+        c.groupOf[net] = i;
+      }
+    }
+    return groups;
+  }
+
+  private Coupling group(List<Integer> nets, List<int[]> between) {
+    if (nets.size() > Coupling.LARGEST) {
+      throw new IllegalArgumentException(
+          "found " + nets.size() + " nets coupled by resistors, right would be at most 12");
+    }
+    List<int[]> own =
+        between.stream().filter(e -> nets.contains(e[0]) || nets.contains(e[1])).toList();
+    int n = own.size();
+    int[] from = new int[n];
+    int[] to = new int[n];
+    int[] ohms = new int[n];
+    boolean[] diode = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      from[i] = end(nets, own.get(i)[0]);
+      to[i] = end(nets, own.get(i)[1]);
+      ohms[i] = own.get(i)[2];
+      diode[i] = own.get(i)[3] == 1;
+    }
+    return new Coupling(nets.stream().mapToInt(x -> x).toArray(), from, to, ohms, diode);
+  }
+
+  private int end(List<Integer> nets, int net) {
+    return c.source[net] == Circuit.NO_SOURCE ? nets.indexOf(net) : -1 - c.source[net];
+  }
+
+  private boolean present(int p) {
+    return !harm.absent.contains(c.refs[p]);
+  }
+
+  private void drives() {
+    List<List<Integer>> driving = new ArrayList<>();
+    List<List<Integer>> receiving = new ArrayList<>();
+    for (int net = 0; net < c.netCount; net++) {
+      driving.add(new ArrayList<>());
+      receiving.add(new ArrayList<>());
+    }
+    c.lsInputs = new int[c.netCount];
+    c.deadLs = new int[c.netCount];
+    for (int p = 0; p < c.parts.length; p++) {
+      c.powered[p] = c.railUp && present(p) && supplied(p, Pin.Role.SUPPLY, Circuit.RAIL);
+      c.groundOpen[p] = present(p) && !supplied(p, Pin.Role.GROUND, Circuit.GROUND);
+      c.alive[p] = c.powered[p] && !harm.dead.contains(c.refs[p]);
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        int g = c.pinBase[p] + pin.bit();
+        if (present(p)) {
+          place(p, pin, g, driving, receiving);
+        }
+      }
+    }
+    c.drivers = flat(driving);
+    c.receivers = flat(receiving);
+  }
+
+  private void place(
+      int p, Pin pin, int g, List<List<Integer>> driving, List<List<Integer>> receiving) {
+    boolean ls = pin.technology() == Technology.LS;
+    if (pin.drives() && c.alive[p]) {
+      driving.get(c.netOf[g]).add(g);
+      if (c.groundOpen[p]) {
+        c.lowMv[g] = Electrical.figure("ground-open.low.mv");
+        c.lowOhm[g] = Electrical.figure("ground-open.low.ohm");
+      }
+    } else if (pin.drives() && ls && !c.powered[p]) {
+      c.deadLs[c.netOf[g]]++;
+    }
+    if (pin.receives()) {
+      receiving.get(c.netOf[g]).add(g);
+      if (ls && c.powered[p]) {
+        c.lsInputs[c.netOf[g]]++;
+      }
+    }
+  }
+
+  private boolean supplied(int p, Pin.Role role, byte source) {
+    long pins = c.parts[p].pinout().role(role);
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      if ((pins & pin.mask()) != 0 && c.source[c.netOf[c.pinBase[p] + pin.bit()]] != source) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int[][] flat(List<List<Integer>> lists) {
+    return lists.stream().map(l -> l.stream().mapToInt(x -> x).toArray()).toArray(int[][]::new);
+  }
+}
