@@ -62,7 +62,7 @@ public final class Element implements Part {
   }
 
   /**
-   * Ohms of a value as printed on a part, 1 or more: {@code 330}, {@code 4k7}, {@code 100k}, {@code
+   * Ohms of a value as printed on a part, 0 or more: {@code 330}, {@code 4k7}, {@code 100k}, {@code
    * 1M}.
    *
    * @throws IllegalArgumentException if it is not such a value
@@ -78,7 +78,7 @@ public final class Element implements Part {
       long scale = (long) StrictMath.pow(10, halves[1].length());
       ohms += Long.parseLong(halves[1]) * unit / scale;
     }
-    if (ohms < 1 || ohms > Integer.MAX_VALUE) {
+    if (ohms > Integer.MAX_VALUE) {
       throw notOhms(value);
     }
     return (int) ohms;

@@ -14,6 +14,8 @@ class ElementTest {
 
   @ParameterizedTest
   @CsvSource({
+    "0, 0",
+    "0k0, 0",
     "330, 330",
     "1, 1",
     "4k7, 4700",
@@ -41,8 +43,6 @@ class ElementTest {
         "10K",
         "4k7k",
         "ten",
-        "0",
-        "0k",
         "3000M",
         "9999999999"
       })
