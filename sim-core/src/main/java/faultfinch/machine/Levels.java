@@ -103,6 +103,7 @@ final class Levels {
     for (int p = 0; p < pins.length; p++) {
       pins[p].before = earlier.pins[p].before;
       pins[p].rose = 0;
+      pins[p].fell = 0;
     }
   }
 
@@ -461,6 +462,8 @@ final class Levels {
     view.in ^= bit;
     if (high) {
       view.rose |= bit;
+    } else {
+      view.fell |= bit;
     }
     for (int node : circuit.followers[pin]) {
       mark(node);
@@ -477,6 +480,7 @@ final class Levels {
       long[] in,
       long[] before,
       long[] rose,
+      long[] fell,
       boolean[] oscillating,
       long now,
       long nextExpiry,
@@ -492,6 +496,7 @@ final class Levels {
         Arrays.stream(pins).mapToLong(v -> v.in).toArray(),
         Arrays.stream(pins).mapToLong(v -> v.before).toArray(),
         Arrays.stream(pins).mapToLong(v -> v.rose).toArray(),
+        Arrays.stream(pins).mapToLong(v -> v.fell).toArray(),
         oscillating.clone(),
         now,
         nextExpiry,
@@ -509,6 +514,7 @@ final class Levels {
       pins[p].in = copy.in[p];
       pins[p].before = copy.before[p];
       pins[p].rose = copy.rose[p];
+      pins[p].fell = copy.fell[p];
     }
     now = copy.now;
     nextExpiry = copy.nextExpiry;

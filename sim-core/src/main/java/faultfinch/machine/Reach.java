@@ -123,7 +123,7 @@ final class Reach {
       return false;
     }
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
-    boolean commits = c.parts[p].commitsEveryPhase() || c.risePins[p] != 0;
+    boolean commits = c.parts[p].commitsEveryPhase() || c.edgePins(p) != 0;
     boolean livePort = c.parts[p] instanceof BusDevice && pin.direction() == Pin.Direction.BOTH;
     if (commits && !livePort) {
       return true;
@@ -169,7 +169,7 @@ final class Reach {
       if (c.alive[p] && fast[net]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
         boolean control = p == c.cpu && (ProcessorPins.CONTROL & pin.mask()) != 0;
-        boolean edge = (c.risePins[p] & pin.mask()) != 0;
+        boolean edge = (c.edgePins(p) & pin.mask()) != 0;
         boolean misread =
             lineOf[net] != 0 && pin.receives() && pin.role() != Pin.Role.DATA && !isOutputOnly(pin);
         if (control || edge || misread) {

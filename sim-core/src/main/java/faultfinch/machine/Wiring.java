@@ -5,6 +5,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.Fault;
+import faultfinch.part.BusDevice;
 import faultfinch.part.Element;
 import faultfinch.part.Join;
 import faultfinch.part.Part;
@@ -99,6 +100,7 @@ final class Wiring {
     c.forceMask = new long[n];
     c.forceBits = new long[n];
     c.risePins = new long[n];
+    c.fallPins = new long[n];
     c.wordBase = new int[n];
     c.cellBase = new int[n];
     c.pinBase = new int[n];
@@ -112,6 +114,8 @@ final class Wiring {
       c.cellCount += c.parts[p].pinout().cellCount();
       pinCount += c.parts[p].pinout().pins().size();
       c.risePins[p] = c.parts[p].pinout().role(Pin.Role.CLOCK_RISES);
+      c.fallPins[p] =
+          c.parts[p] instanceof BusDevice ? 0 : c.parts[p].pinout().role(Pin.Role.CLOCK_FALLS);
       if (c.parts[p] instanceof faultfinch.part.M6502) {
         c.cpu = p;
       }
