@@ -143,8 +143,15 @@ public final class Machine {
     }
   }
 
+  // Without a clock the levels always stand as the last epoch left them.
+  private void materialise() {
+    if (processorHertz > 0) {
+      bus.materialise();
+    }
+  }
+
   private void rewire() {
-    bus.materialise();
+    materialise();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
     after.follow(levels);
@@ -192,7 +199,7 @@ public final class Machine {
   public Trace watch(Pad pad, int millivolts) {
     Watch w = new Watch(pin(pad), millivolts);
     watches.add(w);
-    bus.materialise();
+    materialise();
     w.look(levels);
     return w.trace;
   }
@@ -272,7 +279,7 @@ public final class Machine {
 
   /** Brings the levels of the last cycle up for looking at. */
   public void rest() {
-    bus.materialise();
+    materialise();
   }
 
   private int net(Pad pad, boolean atPad) {
