@@ -40,6 +40,7 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
+  private final int[] marked;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
@@ -55,6 +56,8 @@ public final class Machine {
   Machine(Setup setup, Kind kind, CycleTap tap) {
     this.setup = setup;
     this.kind = kind;
+    this.marked =
+        setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
     load();
@@ -170,6 +173,11 @@ public final class Machine {
 
   PlainCycle plain() {
     return plain;
+  }
+
+  /** Addresses whose first fetch is a milestone, ascending. */
+  int[] markedAddresses() {
+    return marked;
   }
 
   void reached(int address, long cycle) {
