@@ -46,10 +46,12 @@ final class FastBus extends CycleBus {
 
   private boolean plainly;
 
-  /** Whether the event at {@link #foreseen} moves nothing that a cycle or the processor sees. */
+  /** Whether the next event moves nothing that a cycle or the processor sees. */
   private boolean quiet;
 
+  /** The scheduling for which that was found out. */
   private long foreseen = -1;
+
   private int settling;
 
   FastBus(Machine machine) {
@@ -254,11 +256,12 @@ final class FastBus extends CycleBus {
 
   /** Looks, on a copy, at what the next event will move. */
   private void foresee() {
-    if (foreseen == plain.nextEvent) {
+    if (foreseen == plain.schedulings) {
       return;
     }
-    foreseen = plain.nextEvent;
-    quiet = foreseen != Long.MAX_VALUE && shortcuts.quiet(foreseen, MARGIN);
+    long event = plain.nextEvent;
+    quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
+    foreseen = plain.schedulings;
   }
 
   /** Lets quiet events that are due happen at their own cycles. */
