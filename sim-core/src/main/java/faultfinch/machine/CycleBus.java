@@ -43,6 +43,11 @@ abstract class CycleBus implements Bus {
     processor.sample(cpuIn(), core, core.cycle);
   }
 
+  /** Something outside moved slow levels between two instructions. */
+  void slowChanged() {
+    processor.sample(cpuIn(), core, core.cycle);
+  }
+
   /** Makes the levels stand as the last cycle left them. */
   abstract void materialise();
 

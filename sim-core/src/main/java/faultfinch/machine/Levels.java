@@ -58,6 +58,7 @@ final class Levels {
   private long nextExpiry = Part.NEVER;
   private final long[] dirty;
   private final boolean[] oscillating;
+  private final boolean[] closed;
   private final long[][] cacheKey;
   private final int[][] cacheMv;
 
@@ -69,6 +70,7 @@ final class Levels {
     this.mv = new int[circuit.netCount];
     this.kind = new byte[circuit.netCount];
     this.releasedAt = new long[circuit.netCount];
+    this.closed = new boolean[circuit.railSwitches.length];
     this.oscillating = new boolean[circuit.netCount];
     this.driven = new long[circuit.parts.length];
     this.bits = new long[circuit.parts.length];
@@ -84,6 +86,19 @@ final class Levels {
     everything();
   }
 
+  /** Closes or opens a switch to a supply net. */
+  void close(int gate, boolean close) {
+    closed[gate] = close;
+    for (int net = 0; net < circuit.netCount; net++) {
+      for (int needed : circuit.loadSwitch[net]) {
+        if (needed == gate) {
+          cacheKey[net] = null;
+          update(net);
+        }
+      }
+    }
+  }
+
   /** Takes over from the levels of the same parts wired otherwise: time, and what nets carried. */
   void follow(Levels earlier) {
     now = earlier.now;
@@ -91,6 +106,12 @@ final class Levels {
     startCycle = earlier.startCycle;
     cycleNs = earlier.cycleNs;
     phase = earlier.phase;
+    for (int gate = 0; gate < closed.length; gate++) {
+      int was = earlier.circuit.railSwitch(circuit.railSwitches[gate]);
+      if (was >= 0 && earlier.closed[was]) {
+        close(gate, true);
+      }
+    }
     for (int pin = circuit.netOf.length - 1; pin >= 0; pin--) {
       int to = circuit.netOf[pin];
       int from = earlier.circuit.netOf[pin];
@@ -332,6 +353,10 @@ final class Levels {
       }
     }
     for (int i = 0; i < circuit.loadMv[net].length; i++) {
+      int gate = circuit.loadSwitch[net][i];
+      if (gate >= 0 && !closed[gate]) {
+        continue;
+      }
       g += 1.0 / circuit.loadOhm[net][i];
       gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
     }

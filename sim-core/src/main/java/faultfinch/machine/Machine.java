@@ -8,6 +8,7 @@ import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.State;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,7 +41,7 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
-  private final int[] marked;
+  private int[] unreached;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
@@ -56,7 +57,7 @@ public final class Machine {
   Machine(Setup setup, Kind kind, CycleTap tap) {
     this.setup = setup;
     this.kind = kind;
-    this.marked =
+    this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
@@ -141,7 +142,15 @@ public final class Machine {
   /** Closes or opens a switch (a key, a link) at this moment. */
   public void hold(String ref, boolean close) {
     boolean moved = close ? closed.add(ref) : closed.remove(ref);
-    if (moved) {
+    if (moved && circuit.railSwitch(ref) >= 0) {
+      materialise();
+      levels.close(circuit.railSwitch(ref), close);
+      levels.settle();
+      look();
+      if (processorHertz > 0) {
+        bus.slowChanged();
+      }
+    } else if (moved) {
       rewire();
     }
   }
@@ -175,17 +184,23 @@ public final class Machine {
     return plain;
   }
 
-  /** Addresses whose first fetch is a milestone, ascending. */
-  int[] markedAddresses() {
-    return marked;
+  /** Addresses whose first fetch would be a milestone, ascending. */
+  int[] unreached() {
+    return unreached;
   }
 
-  void reached(int address, long cycle) {
+  /** Notes a fetch; true if it was the first of a milestone. */
+  boolean reached(int address, long cycle) {
+    if (Arrays.binarySearch(unreached, address) < 0) {
+      return false;
+    }
     for (Milestone m : setup.board().milestones()) {
       if (m.address() == address) {
-        milestones.putIfAbsent(m.label(), levels.nanosecondsAt(cycle));
+        milestones.put(m.label(), levels.nanosecondsAt(cycle));
       }
     }
+    unreached = Arrays.stream(unreached).filter(a -> a != address).toArray();
+    return true;
   }
 
   /** Nanoseconds since power-on at the end of the last cycle run. */
