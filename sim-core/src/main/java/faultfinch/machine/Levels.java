@@ -493,40 +493,57 @@ final class Levels {
     }
   }
 
-  /** Everything that a later phase can depend on, besides the store. */
-  record Copy(
-      int[] mv,
-      byte[] kind,
-      long[] releasedAt,
-      long[] driven,
-      long[] bits,
-      long[] in,
-      long[] before,
-      long[] rose,
-      long[] fell,
-      boolean[] oscillating,
-      long now,
-      long nextExpiry,
-      Phase phase) {}
+  /** Everything that a later phase can depend on, besides the store; its arrays are used again. */
+  static final class Copy {
+    final int[] mv;
+    private final byte[] kind;
+    private final long[] releasedAt;
+    private final long[] driven;
+    private final long[] bits;
+    private final long[] in;
+    private final long[] before;
+    private final long[] rose;
+    private final long[] fell;
+    private final boolean[] oscillating;
+    private long now;
+    private long nextExpiry;
+    private Phase phase;
 
-  Copy copy() {
-    return new Copy(
-        mv.clone(),
-        kind.clone(),
-        releasedAt.clone(),
-        driven.clone(),
-        bits.clone(),
-        Arrays.stream(pins).mapToLong(v -> v.in).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.before).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.rose).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.fell).toArray(),
-        oscillating.clone(),
-        now,
-        nextExpiry,
-        phase);
+    Copy(Levels of) {
+      int nets = of.mv.length;
+      int parts = of.pins.length;
+      mv = new int[nets];
+      kind = new byte[nets];
+      releasedAt = new long[nets];
+      oscillating = new boolean[nets];
+      driven = new long[parts];
+      bits = new long[parts];
+      in = new long[parts];
+      before = new long[parts];
+      rose = new long[parts];
+      fell = new long[parts];
+    }
   }
 
-  void set(Copy copy) {
+  void save(Copy copy) {
+    System.arraycopy(mv, 0, copy.mv, 0, mv.length);
+    System.arraycopy(kind, 0, copy.kind, 0, kind.length);
+    System.arraycopy(releasedAt, 0, copy.releasedAt, 0, releasedAt.length);
+    System.arraycopy(driven, 0, copy.driven, 0, driven.length);
+    System.arraycopy(bits, 0, copy.bits, 0, bits.length);
+    System.arraycopy(oscillating, 0, copy.oscillating, 0, oscillating.length);
+    for (int p = 0; p < pins.length; p++) {
+      copy.in[p] = pins[p].in;
+      copy.before[p] = pins[p].before;
+      copy.rose[p] = pins[p].rose;
+      copy.fell[p] = pins[p].fell;
+    }
+    copy.now = now;
+    copy.nextExpiry = nextExpiry;
+    copy.phase = phase;
+  }
+
+  void load(Copy copy) {
     System.arraycopy(copy.mv, 0, mv, 0, mv.length);
     System.arraycopy(copy.kind, 0, kind, 0, kind.length);
     System.arraycopy(copy.releasedAt, 0, releasedAt, 0, releasedAt.length);
