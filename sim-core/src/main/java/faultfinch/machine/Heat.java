@@ -25,15 +25,16 @@ public final class Heat {
   }
 
   /**
-   * Measures a running board. Its time goes on by the window, as with any instrument; without a
-   * clock the levels at rest are taken once.
+   * Measures a running board. Its time goes on by the window, as with any instrument; while the
+   * processor is held the levels at rest are taken once.
    *
    * @param cycles length of the window, 1 or more
    */
   public static Heat of(Machine machine, int cycles) {
     Circuit circuit = machine.plain().circuit;
     SignalHeat signals = new SignalHeat(circuit, machine.board().phaseNanoseconds());
-    if (machine.processorHertz() > 0) {
+    machine.rest();
+    if (!machine.held()) {
       machine.play(cycles, (phase, at) -> signals.sample(phase, machine.plain().levels));
     } else {
       signals.sample(machine.plain().levels.phase, machine.plain().levels);

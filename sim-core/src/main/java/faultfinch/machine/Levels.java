@@ -413,9 +413,7 @@ final class Levels {
 
   /** Cycle at which a net loses the level it holds, or never. */
   long expiresAt(int net) {
-    return kind[net] == FLOATS && mv[net] >= MID_FROM
-        ? releasedAt[net] + holdCycles()
-        : Part.NEVER;
+    return kind[net] == FLOATS && mv[net] >= MID_FROM ? releasedAt[net] + holdCycles() : Part.NEVER;
   }
 
   boolean expired(long since) {

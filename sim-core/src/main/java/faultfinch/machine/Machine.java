@@ -42,6 +42,7 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
+  private final int[] marked;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
@@ -61,6 +62,8 @@ public final class Machine {
     this.setup = setup;
     this.kind = kind;
     power = Power.of(setup);
+    this.marked =
+        setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
     load();
@@ -179,6 +182,11 @@ public final class Machine {
     return plain;
   }
 
+  /** Addresses whose first fetch is a milestone, ascending. */
+  int[] markedAddresses() {
+    return marked;
+  }
+
   void reached(int address, long cycle) {
     for (Milestone m : setup.board().milestones()) {
       if (m.address() == address) {
@@ -222,6 +230,13 @@ public final class Machine {
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
     return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+  }
+
+  /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */
+  boolean held() {
+    return processorHertz == 0
+        || processor.inReset()
+        || !processor.ready(levels.pins[circuit.cpu].in);
   }
 
   /** What the supply makes of the board. */

@@ -26,6 +26,7 @@ import java.util.regex.Pattern;
 final class PinoutReader {
   private static final Pattern LEFT =
       Pattern.compile("^\\s*(\\S*)\\s+(->|<-|<>|--)\\|\\s*(\\d+)\\s");
+  private static final Pattern LANES = Pattern.compile("each (\\S+) follows (\\S+?)(?:,(.*))?$");
   private static final Pattern RIGHT = Pattern.compile("\\s(\\d+)\\|(->|<-|<>|--)\\s*(\\S+)\\s*$");
 
   private static final String TECHNOLOGIES = "LS, NMOS, MOS memory, CMOS or passive";
@@ -184,7 +185,7 @@ final class PinoutReader {
   }
 
   private void lanes(String clause) {
-    Matcher m = Pattern.compile("each (\\S+) follows (\\S+?)(?:,(.*))?$").matcher(clause);
+    Matcher m = LANES.matcher(clause);
     if (!m.find()) {
       throw wrong("role line '" + clause + "'", "'each Q follows D, LE'");
     }
@@ -223,22 +224,13 @@ final class PinoutReader {
     }
     List<String> lines =
         directions.keySet().stream()
-            .filter(n -> n.matches(Pattern.quote(word) + "\\d+/?"))
-            .sorted(Comparator.comparingInt(PinoutReader::line))
+            .filter(n -> LineName.in(n, word))
+            .sorted(Comparator.comparingInt(n -> LineName.of(n).line()))
             .toList();
     if (lines.isEmpty()) {
       throw wrong("'" + word + "' in a role line", "a pin or bus of the drawing");
     }
     return lines;
-  }
-
-  private static int line(String name) {
-    Matcher m = Pattern.compile("(\\d+)/?$").matcher(name);
-    return m.find() ? Integer.parseInt(m.group(1)) : -1;
-  }
-
-  private static String prefix(String name) {
-    return name.replaceFirst("\\d+/?$", "");
   }
 
   private Technology technologyOf(String word) {
@@ -256,7 +248,9 @@ final class PinoutReader {
       throw wrong("no technology", TECHNOLOGIES);
     }
     List<String> order = new ArrayList<>(names.values());
-    order.sort(Comparator.comparing(PinoutReader::prefix).thenComparingInt(PinoutReader::line));
+    order.sort(
+        Comparator.comparing((String n) -> LineName.of(n).bus())
+            .thenComparingInt(n -> LineName.of(n).line()));
     if (order.size() > 64) {
       throw wrong(order.size() + " pins", "64 at most");
     }

@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /**
  * Runs one set-up on both machines and says where they first differ: in what the processor's pins
- * saw in any cycle, in stored state at the instruction boundaries of the last 256 cycles, or in what
- * the fast machine reports of nets against the plain machine's levels.
+ * saw in any cycle, in stored state at the instruction boundaries of the last 256 cycles, or in
+ * what the fast machine reports of nets against the plain machine's levels.
  */
 final class Agreement {
   private static final int LAST_CYCLES = 256;
@@ -63,8 +63,7 @@ final class Agreement {
         return Optional.of(name + ": processor pins differ at its bus call " + pins);
       }
       if (fast.cycles() != plain.cycles()) {
-        return Optional.of(
-            name + ": " + fast.cycles() + " cycles against " + plain.cycles());
+        return Optional.of(name + ": " + fast.cycles() + " cycles against " + plain.cycles());
       }
       Optional<String> state = state(fast, plain);
       if (state.isPresent()) {
@@ -88,8 +87,7 @@ final class Agreement {
         }
       }
     }
-    int cell =
-        java.util.Arrays.mismatch(fast.store().cells(), plain.store().cells());
+    int cell = java.util.Arrays.mismatch(fast.store().cells(), plain.store().cells());
     return cell < 0 ? Optional.empty() : Optional.of("cell " + cell);
   }
 

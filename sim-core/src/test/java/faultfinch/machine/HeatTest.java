@@ -105,6 +105,21 @@ class HeatTest {
   }
 
   @Test
+  void processor_heldInResetOrWaiting_isMeasuredAtRest() {
+    Fault reset = fault("U1.RES/: clamps to ground through 1 ohm");
+    Fault waits = fault("U1.RDY: clamps to ground through 1 ohm");
+    for (Fault held : List.of(reset, waits)) {
+      Machine machine = running(held);
+      long cycles = machine.cycles();
+      assertTrue(machine.caseTenths("U1", SETTLED_S) > 400, held.text());
+      assertEquals(cycles, machine.cycles());
+    }
+    // U6.1Y drives high, 3400 mV behind 100 ohms, into 1 ohm: 34 mV, 33.66 mA, 167 mW in U6.
+    // Once the start is over, 300 ms on, it stays so.
+    assertEquals(167, running(reset).heat().signalMilliwatts("U6"), 2);
+  }
+
+  @Test
   void shortedCapacitor_onABenchSupply_warmsUp() {
     Setup setup = Setup.healthy(BOARD, SEED).with(List.of(fault("C4: short")));
     Power power = Power.of(setup, new Feed.Bench(9000, 1000));

@@ -126,7 +126,9 @@ public final class Mpu6502 {
     run(cycle + 1);
   }
 
-  /** Lets {@link #run} end by this cycle if it would go on longer; called from inside a bus call. */
+  /**
+   * Lets {@link #run} end by this cycle if it would go on longer; called from inside a bus call.
+   */
   public void endBy(long untilCycle) {
     until = Math.min(until, untilCycle);
   }
