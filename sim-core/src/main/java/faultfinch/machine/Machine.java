@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Firmware;
 import faultfinch.board.Milestone;
 import faultfinch.board.Pad;
+import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.State;
@@ -30,6 +31,7 @@ public final class Machine {
     FAST
   }
 
+  private static final int HEAT_CYCLES = 512;
   private static final long IDLE_EPOCH_NS = 20_000_000;
 
   private final Setup setup;
@@ -47,6 +49,9 @@ public final class Machine {
   private PlainCycle plain;
   private ClockRates rates;
   private double processorHertz;
+  private final Power power;
+  private Heat heat;
+  private long heatAt = -1;
 
   /** Switches a board on. */
   public Machine(Setup setup, Kind kind) {
@@ -57,6 +62,7 @@ public final class Machine {
   Machine(Setup setup, Kind kind, CycleTap tap) {
     this.setup = setup;
     this.kind = kind;
+    power = Power.of(setup);
     this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
@@ -77,7 +83,7 @@ public final class Machine {
 
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
-    Power power = Power.of(setup.board(), all, setup.out());
+    power.killed().forEach(ref -> all.add(new Dead(ref)));
     return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.railUp());
   }
 
@@ -163,6 +169,7 @@ public final class Machine {
   }
 
   private void rewire() {
+    heatAt = -1;
     materialise();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
@@ -238,6 +245,43 @@ public final class Machine {
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
     return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+  }
+
+  /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */
+  boolean held() {
+    return processorHertz == 0
+        || processor.inReset()
+        || !processor.ready(levels.pins[circuit.cpu].in);
+  }
+
+  /** What the supply makes of the board. */
+  public Power power() {
+    return power;
+  }
+
+  /**
+   * How warm the board runs, measured over the next {@value #HEAT_CYCLES} cycles; asked again at
+   * the same moment it plays nothing.
+   */
+  public Heat heat() {
+    if (heatAt != core.cycle) {
+      heat = Heat.of(this, HEAT_CYCLES);
+      heatAt = core.cycle;
+    }
+    return heat;
+  }
+
+  /** Milliamperes at the jack, signal currents included; measured as {@link #heat} does. */
+  public int currentMilliamps() {
+    return heat().currentMilliamps();
+  }
+
+  /**
+   * Case temperature in tenths of a degree Celsius this many seconds after power-on from cold, at
+   * the activity {@link #heat} measures.
+   */
+  public int caseTenths(String ref, int seconds) {
+    return heat().caseTenths(ref, seconds);
   }
 
   /** Whether the processor has run into an opcode that locks it. */
