@@ -59,7 +59,7 @@ class SimCoreRulesTest {
         .whereLayer("machine")
         .mayOnlyAccessLayers("signal", "part", "board", "fault")
         .whereLayer("bench")
-        .mayOnlyAccessLayers("signal", "part", "board", "fault", "machine")
+        .mayOnlyAccessLayers("signal", "part", "board", "fault", "machine", "symptom")
         .whereLayer("symptom")
         .mayOnlyAccessLayers("signal", "part", "board", "fault", "machine")
         .whereLayer("diagnosis")

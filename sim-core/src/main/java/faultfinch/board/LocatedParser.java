@@ -14,14 +14,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Builds the tree of {@link Located} values from the tokens of a streaming parser. */
 final class LocatedParser {
   private static final Pattern EXPECTED =
-      Pattern.compile("(.*?)[:;(]? ?(?:was expecting|expected|expecting):? (.*)", Pattern.DOTALL);
+      Pattern.compile("(.*?)[:;]? \\(?(?:was expecting|expected|expecting):? (.*)", Pattern.DOTALL);
+
+  /** What the parser tells those who program with it, which a writer of JSON cannot use. */
+  private static final String PROGRAMMERS =
+      ": enable .*|, from `[^`]*`|: maybe a \\(non-standard\\) comment.*";
 
   private final Located.Source source;
 
@@ -103,18 +109,26 @@ final class LocatedParser {
   }
 
   private BadInput malformed(JsonProcessingException e) {
-    JsonLocation at = e.getLocation();
-    String message = e.getOriginalMessage().replaceAll("\\[Source:[^;]*; ([^\\]]*)\\]", "$1");
+    // None for a document beyond the parser's limits, such as a thousand brackets.
+    JsonLocation at = Objects.requireNonNullElse(e.getLocation(), new JsonLocation(null, 0, 1, 1));
+    String message =
+        e.getOriginalMessage()
+            .replaceAll("\\[Source:[^;]*; ([^\\]]*)\\]", "$1")
+            .replaceAll(PROGRAMMERS, "");
     Matcher m = EXPECTED.matcher(message);
-    String found = m.matches() ? m.group(1) : message;
-    String right = m.matches() ? m.group(2) : "JSON";
-    return new BadInput(source.file(), at.getLineNr(), at.getColumnNr(), lower(found), right);
+    if (m.matches()) {
+      return malformed(at, m.group(1), m.group(2).replaceFirst("^\\((.*)\\)$", "$1"));
+    }
+    int colon = message.indexOf(": ");
+    return colon < 0
+        ? malformed(at, message, "JSON")
+        : malformed(at, message.substring(0, colon), "JSON: " + message.substring(colon + 2));
   }
 
-  private static String lower(String sentence) {
-    return sentence.isEmpty()
-        ? "malformed JSON"
-        : Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
+  private BadInput malformed(JsonLocation at, String found, String right) {
+    String first = found.substring(0, 1).toLowerCase(Locale.ROOT);
+    return new BadInput(
+        source.file(), at.getLineNr(), at.getColumnNr(), first + found.substring(1), right);
   }
 
   /** A file's text, without the mark some editors put before UTF-8. */

@@ -1,0 +1,109 @@
+package faultfinch.bench;
+
+import faultfinch.board.Board;
+import faultfinch.board.KeyPress;
+import faultfinch.board.Net;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.part.Element;
+import faultfinch.signal.Pin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Which looks a board offers. */
+public final class Looks {
+  private static final String AT_THE_PIN = " at the pin";
+  private static final String AT_THE_PAD = " at the pad";
+
+  private Looks() {}
+
+  /** All looks that change nothing, by instrument, then in board order. */
+  public static List<Look> passive(Board board) {
+    List<Look> looks = new ArrayList<>();
+    looks.add(new Look(Instruments.SCREEN, ""));
+    looks.add(new Look(Instruments.LISTEN, ""));
+    looks.add(new Look(Instruments.LAMP, ""));
+    board.exercise().stream()
+        .map(KeyPress::ref)
+        .distinct()
+        .forEach(ref -> looks.add(new Look(Instruments.KEY, ref)));
+    looks.add(new Look(Instruments.CURRENT, ""));
+    board.parts().stream()
+        .filter(Looks::warms)
+        .forEach(p -> looks.add(new Look(Instruments.FINGER, p.ref())));
+    List<Pad> wired = wired(board);
+    wired.forEach(p -> looks.add(new Look(Instruments.METER, p.text())));
+    List<Pad> chips = wired.stream().filter(p -> chip(board.part(p.ref()).orElseThrow())).toList();
+    for (Pad pad : chips) {
+      looks.add(probe(pad, false));
+      looks.add(probe(pad, true));
+    }
+    chips.stream()
+        .filter(p -> counts(board, p))
+        .forEach(p -> looks.add(new Look(Instruments.COUNTER, p.text())));
+    for (Net net : board.nets()) {
+      net.segments().forEach(s -> looks.add(new Look(Instruments.CONTINUITY, s.text())));
+    }
+    chips.stream()
+        .filter(p -> !onSupply(board, p))
+        .forEach(p -> looks.add(new Look(Instruments.OHMS, p.text())));
+    return List.copyOf(looks);
+  }
+
+  /** The logic probe on a pin's leg, or on the pad it ought to meet. */
+  public static Look probe(Pad pad, boolean atPad) {
+    return new Look(Instruments.PROBE, pad.text() + (atPad ? AT_THE_PAD : AT_THE_PIN));
+  }
+
+  /** Whether a place of the probe is the pad rather than the pin. */
+  static boolean atPad(String place) {
+    return place.endsWith(AT_THE_PAD);
+  }
+
+  /** The pad a place begins with. */
+  static Pad pad(String place) {
+    String written = place.split(" ", 2)[0];
+    int dot = written.indexOf('.');
+    if (dot < 1) {
+      throw new IllegalArgumentException(
+          "found '" + place + "', right would be a part and its pin, such as U9.D0");
+    }
+    return new Pad(written.substring(0, dot), written.substring(dot + 1));
+  }
+
+  /** Whether a part has supply pins or outputs of its own. */
+  static boolean chip(PlacedPart part) {
+    return !(part.type().part() instanceof Element);
+  }
+
+  private static boolean warms(PlacedPart part) {
+    return chip(part)
+        || (part.type().part() instanceof Element e && e.kind() == Element.Kind.REGULATOR);
+  }
+
+  private static boolean counts(Board board, Pad pad) {
+    Pin pin =
+        board.part(pad.ref()).orElseThrow().type().part().pinout().find(pad.pin()).orElseThrow();
+    return pin.role() == Pin.Role.CLOCK_FALLS
+        || pin.role() == Pin.Role.CLOCK_RISES
+        || pad.ref().equals(board.crystal()) && pin.drives();
+  }
+
+  private static boolean onSupply(Board board, Pad pad) {
+    Set<String> rails =
+        Set.of(board.supply().railNet(), board.supply().groundNet(), board.supply().jackNet());
+    return board.nets().stream().anyMatch(n -> rails.contains(n.name()) && n.pads().contains(pad));
+  }
+
+  private static List<Pad> wired(Board board) {
+    Set<Pad> nets = board.netOfPad().keySet();
+    return board.parts().stream()
+        .flatMap(
+            part ->
+                part.type().part().pinout().pins().stream()
+                    .map(pin -> new Pad(part.ref(), pin.name())))
+        .filter(nets::contains)
+        .toList();
+  }
+}
