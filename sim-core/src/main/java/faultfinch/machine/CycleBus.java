@@ -177,7 +177,7 @@ abstract class CycleBus implements Bus {
     try {
       while (core.cycle < end) {
         choose();
-        careful(Long.MAX_VALUE);
+        careful(end);
       }
     } finally {
       plain.watchPhases((phase, nanoseconds) -> {});
