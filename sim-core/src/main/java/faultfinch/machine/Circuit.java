@@ -30,6 +30,10 @@ final class Circuit {
   long[] forceMask;
   long[] forceBits;
   long[] risePins;
+
+  /** Bus devices have their own way with a falling clock and no bits here. */
+  long[] fallPins;
+
   int[] wordBase;
   int[] cellBase;
   int wordCount;
@@ -95,5 +99,10 @@ final class Circuit {
   int pin(String ref, String name) {
     int p = index(ref);
     return p < 0 ? -1 : parts[p].pinout().find(name).map(pin -> pinBase[p] + pin.bit()).orElse(-1);
+  }
+
+  /** The pins of a part on whose edges it commits. */
+  long edgePins(int part) {
+    return risePins[part] | fallPins[part];
   }
 }

@@ -135,15 +135,15 @@ abstract class CycleBus implements Bus {
     }
     int value;
     do {
-      if (core.cycle >= window) {
-        throw Stop.NOW;
-      }
       plain.levels.now = core.cycle;
       plain.play(address, reads, data, sync);
       value = reads ? plain.read : data;
       settled(core.cycle);
       if (reads && !processor.ready(cpuIn())) {
         core.cycle++;
+        if (core.cycle >= window) {
+          throw Stop.NOW;
+        }
       } else {
         break;
       }

@@ -45,6 +45,13 @@ final class FastBus extends CycleBus {
   private long liveAt = -1;
 
   private boolean plainly;
+
+  /** Whether the next event moves nothing that a cycle or the processor sees. */
+  private boolean quiet;
+
+  /** The scheduling for which that was found out. */
+  private long foreseen = -1;
+
   private int settling;
 
   FastBus(Machine machine) {
@@ -64,6 +71,7 @@ final class FastBus extends CycleBus {
     shortcuts = new Shortcuts(plain);
     liveAt = core.cycle - 1;
     settling = SETTLING;
+    foreseen = -1;
     slowMoved();
   }
 
@@ -134,6 +142,9 @@ final class FastBus extends CycleBus {
         tables = shortcuts.tables();
       }
       tables.keep(address, reads, sync, s);
+      if (shortcuts.pageWide(s)) {
+        tables.keepPage(address, reads, s, shortcuts, machine.markedAddresses());
+      }
       choose();
       if (sync) {
         machine.reached(address, core.cycle);
@@ -165,6 +176,7 @@ final class FastBus extends CycleBus {
   }
 
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    catchUp();
     plain.levels.now = core.cycle;
     plain.levels.moved = false;
     int value = s.run(plain, data);
@@ -181,6 +193,7 @@ final class FastBus extends CycleBus {
   }
 
   private int plain(int address, boolean reads, int data, boolean sync) {
+    catchUp();
     if (!interrupted()) {
       materialise();
     }
@@ -190,12 +203,14 @@ final class FastBus extends CycleBus {
     if (settling > 0) {
       settling--;
     }
+    plainNow();
     slowMoved();
     return value;
   }
 
   @Override
   void materialise() {
+    catchUp();
     if (liveAt != core.cycle - 1) {
       bringUp(core.cycle - 1);
     }
@@ -219,16 +234,48 @@ final class FastBus extends CycleBus {
 
   /** An event too near for a table sends the next cycles the plain way. */
   private void plainNow() {
+    foresee();
+    core.endBy(horizon());
     plainly = near();
     choose();
   }
 
   private boolean near() {
-    return core.cycle + MARGIN >= next() || processor.inReset() || !processor.ready(cpuIn());
+    boolean event = !quiet && core.cycle + MARGIN >= plain.nextEvent;
+    return event
+        || core.cycle + MARGIN >= shortcuts.nextExpiry()
+        || processor.inReset()
+        || !processor.ready(cpuIn());
   }
 
-  private long next() {
-    return Math.min(plain.nextEvent, shortcuts.nextExpiry());
+  /** Cycle by which the tables have to be left: at a quiet event, or some cycles before another. */
+  private long horizon() {
+    long event = quiet ? plain.nextEvent : plain.nextEvent - MARGIN;
+    return Math.min(event, shortcuts.nextExpiry() - MARGIN);
+  }
+
+  /** Looks, on a copy, at what the next event will move. */
+  private void foresee() {
+    if (foreseen == plain.schedulings) {
+      return;
+    }
+    long event = plain.nextEvent;
+    quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
+    foreseen = plain.schedulings;
+  }
+
+  /** Lets quiet events that are due happen at their own cycles. */
+  private void catchUp() {
+    Levels levels = plain.levels;
+    while (quiet && plain.nextEvent < core.cycle) {
+      long event = plain.nextEvent;
+      levels.now = event;
+      plain.events();
+      levels.settle();
+      levels.now = event + 1;
+      machine.look();
+      foresee();
+    }
   }
 
   @Override
@@ -248,12 +295,15 @@ final class FastBus extends CycleBus {
   @Override
   void run(long until) {
     while (core.cycle < until) {
+      catchUp();
       plainNow();
       if (plainly || settling > 0 || interrupted() || shortcuts.refused()) {
         careful(until);
+        liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {
-        core.run(Math.min(until, next() - MARGIN));
+        core.run(Math.min(until, Math.max(horizon(), core.cycle + 1)));
       }
     }
+    catchUp();
   }
 }

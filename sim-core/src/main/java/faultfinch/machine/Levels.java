@@ -103,6 +103,7 @@ final class Levels {
     for (int p = 0; p < pins.length; p++) {
       pins[p].before = earlier.pins[p].before;
       pins[p].rose = 0;
+      pins[p].fell = 0;
     }
   }
 
@@ -410,9 +411,9 @@ final class Levels {
     return high ? HELD_HIGH_MV : HELD_LOW_MV;
   }
 
-  /** Cycle at which a floating net loses its level. */
+  /** Cycle at which a net loses the level it holds, or never. */
   long expiresAt(int net) {
-    return releasedAt[net] + holdCycles();
+    return kind[net] == FLOATS && mv[net] >= MID_FROM ? releasedAt[net] + holdCycles() : Part.NEVER;
   }
 
   boolean expired(long since) {
@@ -459,6 +460,8 @@ final class Levels {
     view.in ^= bit;
     if (high) {
       view.rose |= bit;
+    } else {
+      view.fell |= bit;
     }
     for (int node : circuit.followers[pin]) {
       mark(node);
@@ -475,6 +478,7 @@ final class Levels {
       long[] in,
       long[] before,
       long[] rose,
+      long[] fell,
       boolean[] oscillating,
       long now,
       long nextExpiry,
@@ -490,6 +494,7 @@ final class Levels {
         Arrays.stream(pins).mapToLong(v -> v.in).toArray(),
         Arrays.stream(pins).mapToLong(v -> v.before).toArray(),
         Arrays.stream(pins).mapToLong(v -> v.rose).toArray(),
+        Arrays.stream(pins).mapToLong(v -> v.fell).toArray(),
         oscillating.clone(),
         now,
         nextExpiry,
@@ -507,6 +512,7 @@ final class Levels {
       pins[p].in = copy.in[p];
       pins[p].before = copy.before[p];
       pins[p].rose = copy.rose[p];
+      pins[p].fell = copy.fell[p];
     }
     now = copy.now;
     nextExpiry = copy.nextExpiry;

@@ -41,6 +41,7 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
+  private final int[] marked;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
@@ -56,6 +57,8 @@ public final class Machine {
   Machine(Setup setup, Kind kind, CycleTap tap) {
     this.setup = setup;
     this.kind = kind;
+    this.marked =
+        setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
     load();
@@ -123,7 +126,7 @@ public final class Machine {
 
   /** Runs until at least this many nanoseconds after power-on, to the next instruction boundary. */
   public void runTo(long nanoseconds) {
-    while (levels.now < levels.cycleAfter(nanoseconds)) {
+    while (core.cycle < levels.cycleAfter(nanoseconds)) {
       long until = levels.cycleAfter(nanoseconds);
       if (processorHertz == 0) {
         long epoch = Math.max(1, (long) (IDLE_EPOCH_NS / levels.cycleNanoseconds()));
@@ -144,8 +147,15 @@ public final class Machine {
     }
   }
 
+  // Without a clock the levels always stand as the last epoch left them.
+  private void materialise() {
+    if (processorHertz > 0) {
+      bus.materialise();
+    }
+  }
+
   private void rewire() {
-    bus.materialise();
+    materialise();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
     after.follow(levels);
@@ -164,6 +174,11 @@ public final class Machine {
 
   PlainCycle plain() {
     return plain;
+  }
+
+  /** Addresses whose first fetch is a milestone, ascending. */
+  int[] markedAddresses() {
+    return marked;
   }
 
   void reached(int address, long cycle) {
@@ -189,11 +204,11 @@ public final class Machine {
     return Map.copyOf(milestones);
   }
 
-  /** Follows the net at a part's pin from now on. */
-  public Trace watch(Pad pad) {
-    Watch w = new Watch(pin(pad));
+  /** Follows the net at a part's pin from now on; high is above this many millivolts. */
+  public Trace watch(Pad pad, int millivolts) {
+    Watch w = new Watch(pin(pad), millivolts);
     watches.add(w);
-    bus.materialise();
+    materialise();
     w.look(levels);
     return w.trace;
   }
@@ -341,7 +356,7 @@ public final class Machine {
 
   /** Brings the levels of the last cycle up for looking at. */
   public void rest() {
-    bus.materialise();
+    materialise();
   }
 
   private int net(Pad pad, boolean atPad) {

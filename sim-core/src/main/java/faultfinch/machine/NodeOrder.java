@@ -6,7 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -66,7 +68,7 @@ final class NodeOrder {
 
   private List<Integer> fedBy(int node, List<List<Integer>> followers) {
     int p = nodes.get(node)[0];
-    List<Integer> fed = new ArrayList<>();
+    Set<Integer> fed = new LinkedHashSet<>();
     for (Pin pin : c.parts[p].pinout().pins()) {
       if ((outputs.get(node).pins() & pin.mask()) != 0) {
         int net = c.netOf[c.pinBase[p] + pin.bit()];
@@ -74,12 +76,12 @@ final class NodeOrder {
         int[] reached = group < 0 ? new int[] {net} : c.groups[group].nets();
         for (int r : reached) {
           for (int g : c.receivers[r]) {
-            followers.get(g).stream().filter(f -> !fed.contains(f)).forEach(fed::add);
+            fed.addAll(followers.get(g));
           }
         }
       }
     }
-    return fed;
+    return List.copyOf(fed);
   }
 
   private void components() {

@@ -26,6 +26,7 @@ final class PartPins implements Pins {
   long in;
   long before;
   long rose;
+  long fell;
   long driven;
   long bits;
 
@@ -60,6 +61,11 @@ final class PartPins implements Pins {
   @Override
   public long rose() {
     return rose;
+  }
+
+  @Override
+  public long fell() {
+    return fell;
   }
 
   @Override

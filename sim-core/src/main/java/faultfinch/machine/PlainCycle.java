@@ -28,6 +28,9 @@ final class PlainCycle {
   /** Cycle at which a part can next change by itself. */
   long nextEvent;
 
+  /** How often that was worked out: state moved in between. */
+  long schedulings;
+
   private PhaseTap phases = (phase, nanoseconds) -> {};
 
   /** The data lines as the processor's pins read them at the end of the last cycle. */
@@ -40,7 +43,7 @@ final class PlainCycle {
     this.living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
     this.committing =
         IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
-    this.edged = IntStream.of(living).filter(p -> circuit.risePins[p] != 0).toArray();
+    this.edged = IntStream.of(living).filter(p -> circuit.edgePins(p) != 0).toArray();
     this.devices =
         IntStream.of(living).filter(p -> circuit.parts[p] instanceof BusDevice).toArray();
     schedule();
@@ -53,6 +56,7 @@ final class PlainCycle {
 
   /** Works out when a part next changes by itself. */
   void schedule() {
+    schedulings++;
     nextEvent = Part.NEVER;
     for (int p : living) {
       nextEvent = Math.min(nextEvent, circuit.parts[p].nextChange(levels.pins[p]));
@@ -121,6 +125,7 @@ final class PlainCycle {
     for (int p : committing) {
       circuit.parts[p].commit(levels.pins[p], phase);
       levels.pins[p].rose = 0;
+      levels.pins[p].fell = 0;
     }
     for (int p : edged) {
       commitEdge(p, phase);
@@ -140,11 +145,12 @@ final class PlainCycle {
 
   private boolean commitEdge(int p, Phase phase) {
     PartPins pins = levels.pins[p];
-    boolean edge = (pins.rose & circuit.risePins[p]) != 0;
+    boolean edge = (pins.rose & circuit.risePins[p] | pins.fell & circuit.fallPins[p]) != 0;
     if (edge) {
       circuit.parts[p].commit(pins, phase);
     }
     pins.rose = 0;
+    pins.fell = 0;
     return edge;
   }
 

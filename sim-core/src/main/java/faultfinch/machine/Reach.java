@@ -16,6 +16,8 @@ import java.util.Deque;
 final class Reach {
   private static final Pinout CPU = new M6502().pinout();
   private static final Bus DATA = CPU.bus("D");
+  private static final Bus ADDRESS = CPU.bus("A");
+  private static final int LOW_LINES = 8;
 
   /** Nets that the processor's outputs or a part's data pins can move. */
   final boolean[] fast;
@@ -30,6 +32,12 @@ final class Reach {
   final int[] keys;
 
   final boolean refused;
+
+  /** Whether the low eight address lines go to register pins alone, from the processor alone. */
+  final boolean lowAddressPlain;
+
+  /** Nets of the low eight address lines. */
+  final int[] lowAddress = new int[LOW_LINES];
 
   Reach(Circuit c) {
     fast = new boolean[c.netCount];
@@ -46,6 +54,7 @@ final class Reach {
       }
     }
     keys = keys(c);
+    lowAddressPlain = runs && lowAddress(c);
     refused = clash || coupled(c) || readyDriven(c);
   }
 
@@ -59,6 +68,21 @@ final class Reach {
       lineOf[net] = (byte) (i + 1);
     }
     return clash;
+  }
+
+  private boolean lowAddress(Circuit c) {
+    boolean simple = true;
+    for (int i = 0; i < LOW_LINES; i++) {
+      int net = c.netOf[c.pinBase[c.cpu] + ADDRESS.shift() + i];
+      lowAddress[i] = net;
+      simple &= c.groupOf[net] < 0 && c.source[net] == Circuit.NO_SOURCE;
+      simple &= c.drivers[net].length == 1 && c.loadMv[net].length == 0;
+      simple &= (c.forceMask[c.cpu] >>> ADDRESS.shift() + i & 1) == 0;
+      for (int g : c.receivers[net]) {
+        simple &= c.parts[c.partOf[g]].pinout().pins().get(c.bitOf[g]).role() == Pin.Role.REGISTER;
+      }
+    }
+    return simple;
   }
 
   private void spread(Circuit c) {
@@ -123,7 +147,7 @@ final class Reach {
       return false;
     }
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
-    boolean commits = c.parts[p].commitsEveryPhase() || c.risePins[p] != 0;
+    boolean commits = c.parts[p].commitsEveryPhase() || c.edgePins(p) != 0;
     boolean livePort = c.parts[p] instanceof BusDevice && pin.direction() == Pin.Direction.BOTH;
     if (commits && !livePort) {
       return true;
@@ -169,7 +193,7 @@ final class Reach {
       if (c.alive[p] && fast[net]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
         boolean control = p == c.cpu && (ProcessorPins.CONTROL & pin.mask()) != 0;
-        boolean edge = (c.risePins[p] & pin.mask()) != 0;
+        boolean edge = (c.edgePins(p) & pin.mask()) != 0;
         boolean misread =
             lineOf[net] != 0 && pin.receives() && pin.role() != Pin.Role.DATA && !isOutputOnly(pin);
         if (control || edge || misread) {

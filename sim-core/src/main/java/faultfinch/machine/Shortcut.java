@@ -78,6 +78,7 @@ record Shortcut(
     pins.in = (pins.in & step.slow()) | step.in() | spread(lines, step.line());
     pins.before = step.before();
     pins.rose = 0;
+    pins.fell = 0;
   }
 
   private static long spread(int lines, byte[] line) {

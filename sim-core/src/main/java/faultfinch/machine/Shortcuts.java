@@ -35,12 +35,14 @@ final class Shortcuts {
   private final boolean[] drivenOnce;
   private final boolean[] floatedOnce;
   private final boolean[] contended;
+  private final boolean[] isolated;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
     this.c = plain.circuit;
     this.reach = new Reach(c);
+    this.isolated = isolated();
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
     this.contended = new boolean[c.netCount];
@@ -89,12 +91,50 @@ final class Shortcuts {
     return was;
   }
 
+  /**
+   * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
+   * processor does not read, and nothing else happens until some cycles later.
+   */
+  boolean quiet(long cycle, int apart) {
+    Levels levels = plain.levels;
+    Levels.Copy before = levels.copy();
+    long[] words = plain.store.words().clone();
+    long event = plain.nextEvent;
+    boolean moved = levels.moved;
+    levels.now = cycle;
+    plain.events();
+    levels.settle();
+    boolean quiet = plain.nextEvent >= cycle + 2L * apart;
+    for (int net = 0; net < c.netCount; net++) {
+      quiet &= levels.mv[net] == before.mv()[net] || isolated[net];
+    }
+    levels.set(before);
+    System.arraycopy(words, 0, plain.store.words(), 0, words.length);
+    plain.nextEvent = event;
+    levels.moved = moved;
+    return quiet;
+  }
+
+  private boolean[] isolated() {
+    boolean[] isolated = new boolean[c.netCount];
+    for (int net = 0; net < c.netCount; net++) {
+      isolated[net] = !reach.fast[net];
+      for (int g : c.receivers[net]) {
+        isolated[net] &= c.partOf[g] != c.cpu;
+      }
+    }
+    for (int key : reach.keys) {
+      isolated[key] = false;
+    }
+    return isolated;
+  }
+
   /** Cycle at which a level that a slow pin reads is next lost. */
   long nextExpiry() {
     Levels levels = plain.levels;
     long next = Part.NEVER;
     for (int net = 0; net < c.netCount; net++) {
-      if (!reach.fast[net] && levels.kind[net] == Levels.FLOATS && levels.mv[net] > 0) {
+      if (!reach.fast[net]) {
         next = Math.min(next, levels.expiresAt(net));
       }
     }
@@ -396,6 +436,44 @@ final class Shortcuts {
       }
     }
     return d.width() == DATA.width();
+  }
+
+  /**
+   * Whether what was found for one address holds for its whole page, cell by cell: the low address
+   * lines reach nothing but register pins, and this memory's own low lines are those.
+   */
+  boolean pageWide(Shortcut s) {
+    return s.packed() >= 0 && reach.lowAddressPlain && lowLinesOwn(memoryOf(s.cell()));
+  }
+
+  private int memoryOf(int cell) {
+    int at = Arrays.binarySearch(c.cellBase, cell);
+    if (at < 0) {
+      return -at - 2;
+    }
+    // Parts without cells share the base of the next one that has them.
+    while (at + 1 < c.cellBase.length && c.cellBase[at + 1] == cell) {
+      at++;
+    }
+    return at;
+  }
+
+  private boolean lowLinesOwn(int part) {
+    Bus address = c.parts[part].pinout().bus("A");
+    for (int i = 0; i < reach.lowAddress.length; i++) {
+      int bit = address.shift() + i;
+      boolean own = c.netOf[c.pinBase[part] + bit] == reach.lowAddress[i];
+      if (!own || (c.readMask[part] >>> bit & 1) != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a cell has a stuck bit. */
+  boolean stuck(int cell) {
+    int part = memoryOf(cell);
+    return plain.levels.pins[part].stuck(cell - c.cellBase[part]);
   }
 
   /** The one memory cell that is all this write does, or -1. */

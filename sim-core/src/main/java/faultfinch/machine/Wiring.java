@@ -5,6 +5,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.Fault;
+import faultfinch.part.BusDevice;
 import faultfinch.part.Element;
 import faultfinch.part.Join;
 import faultfinch.part.Part;
@@ -13,9 +14,11 @@ import faultfinch.signal.Pin;
 import faultfinch.signal.Technology;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -37,6 +40,8 @@ final class Wiring {
   private final Circuit c = new Circuit();
   private int pinCount;
   private int[] parent;
+  private boolean[] supplyPins;
+  private final Map<String, Integer> indexOfRef = new HashMap<>();
   private final List<int[]> couplings = new ArrayList<>();
   private final Map<Integer, List<int[]>> loads = new LinkedHashMap<>();
 
@@ -99,11 +104,13 @@ final class Wiring {
     c.forceMask = new long[n];
     c.forceBits = new long[n];
     c.risePins = new long[n];
+    c.fallPins = new long[n];
     c.wordBase = new int[n];
     c.cellBase = new int[n];
     c.pinBase = new int[n];
     for (int p = 0; p < n; p++) {
       c.refs[p] = placed.get(p).ref();
+      indexOfRef.put(c.refs[p], p);
       c.parts[p] = placed.get(p).type().part();
       c.wordBase[p] = c.wordCount;
       c.cellBase[p] = c.cellCount;
@@ -112,6 +119,8 @@ final class Wiring {
       c.cellCount += c.parts[p].pinout().cellCount();
       pinCount += c.parts[p].pinout().pins().size();
       c.risePins[p] = c.parts[p].pinout().role(Pin.Role.CLOCK_RISES);
+      c.fallPins[p] =
+          c.parts[p] instanceof BusDevice ? 0 : c.parts[p].pinout().role(Pin.Role.CLOCK_FALLS);
       if (c.parts[p] instanceof faultfinch.part.M6502) {
         c.cpu = p;
       }
@@ -161,11 +170,12 @@ final class Wiring {
   }
 
   private int pin(Pad pad) {
-    int g = c.pin(pad.ref(), pad.pin());
-    if (g < 0) {
-      throw new IllegalArgumentException("no pad " + pad.text() + " on board " + board.name());
-    }
-    return g;
+    Integer p = indexOfRef.get(pad.ref());
+    return Optional.ofNullable(p)
+        .flatMap(i -> c.parts[i].pinout().find(pad.pin()).map(pin -> c.pinBase[i] + pin.bit()))
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException("no pad " + pad.text() + " on board " + board.name()));
   }
 
   /** The track's point of a pin; the part's own point is the pin's number itself. */
@@ -174,6 +184,15 @@ final class Wiring {
   }
 
   private void join() {
+    supplyPins = new boolean[pinCount];
+    for (Net net : board.nets()) {
+      boolean supply =
+          net.name().equals(board.supply().railNet())
+              || net.name().equals(board.supply().groundNet());
+      if (supply) {
+        net.pads().forEach(pad -> supplyPins[pin(pad)] = true);
+      }
+    }
     parent = new int[2 * pinCount];
     Arrays.setAll(parent, i -> i);
     for (int p = 0; p < c.parts.length; p++) {
@@ -231,16 +250,7 @@ final class Wiring {
   }
 
   private boolean onSupplyNet(int point) {
-    int g = point >= pinCount ? point - pinCount : point;
-    Pad pad =
-        new Pad(c.refs[c.partOf[g]], c.parts[c.partOf[g]].pinout().pins().get(c.bitOf[g]).name());
-    return board.nets().stream()
-        .filter(n -> supplyNames().contains(n.name()))
-        .anyMatch(n -> n.pads().contains(pad));
-  }
-
-  private List<String> supplyNames() {
-    return List.of(board.supply().railNet(), board.supply().groundNet());
+    return supplyPins[point >= pinCount ? point - pinCount : point];
   }
 
   private int root(int i) {

@@ -62,22 +62,30 @@ public final class Element implements Part {
   }
 
   /**
-   * Ohms of a value as printed on a part: {@code 330}, {@code 4k7}, {@code 100k}, {@code 1M}.
+   * Ohms of a value as printed on a part, 0 or more: {@code 330}, {@code 4k7}, {@code 100k}, {@code
+   * 1M}.
    *
    * @throws IllegalArgumentException if it is not such a value
    */
   public static int ohms(String value) {
-    if (!value.matches("\\d+([kMR]\\d*)?")) {
-      throw new IllegalArgumentException(
-          "found value '" + value + "', right would be for example 330, 4k7 or 1M");
+    if (!value.matches("\\d{1,9}([kMR]\\d{0,6})?")) {
+      throw notOhms(value);
     }
     String[] halves = value.split("[kMR]", -1);
-    int unit = value.contains("k") ? 1_000 : value.contains("M") ? 1_000_000 : 1;
-    int whole = Integer.parseInt(halves[0]) * unit;
-    if (halves.length == 1 || halves[1].isEmpty()) {
-      return whole;
+    long unit = value.contains("k") ? 1_000 : value.contains("M") ? 1_000_000 : 1;
+    long ohms = Long.parseLong(halves[0]) * unit;
+    if (halves.length > 1 && !halves[1].isEmpty()) {
+      long scale = (long) StrictMath.pow(10, halves[1].length());
+      ohms += Long.parseLong(halves[1]) * unit / scale;
     }
-    int scale = (int) StrictMath.round(StrictMath.pow(10, halves[1].length()));
-    return whole + Integer.parseInt(halves[1]) * unit / scale;
+    if (ohms > Integer.MAX_VALUE) {
+      throw notOhms(value);
+    }
+    return (int) ohms;
+  }
+
+  private static IllegalArgumentException notOhms(String value) {
+    return new IllegalArgumentException(
+        "found value '" + value + "', right would be for example 330, 4k7 or 1M");
   }
 }

@@ -76,6 +76,12 @@ public final class M6502 implements Part {
   }
 
   @Override
+  public void powerOn(Pins pins, PowerOn chance) {
+    pins.hold(READ, 1);
+    pins.hold(ADDRESS, chance.draw(0) & 0xFFFF);
+  }
+
+  @Override
   public Pinout pinout() {
     return PINOUT;
   }

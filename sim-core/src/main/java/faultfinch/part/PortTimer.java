@@ -36,7 +36,8 @@ public final class PortTimer implements BusDevice {
          +---------+
   NMOS; register A; data D; select CS/ CS; direction RW; clock PHI2 falls; input RES/; input PA;
   supply VCC; ground GND; D drives NMOS LSI; PA drives NMOS LSI; TO drives NMOS LSI;
-  IRQ/ drives NMOS LSI open collector; PA pulled up; enable CS/ CS RW PHI2 of D; D follows A PA
+  IRQ/ drives NMOS LSI open collector; PA pulled up; enable CS/ CS RW PHI2 of D; D follows A;
+  each D follows PA
   Not modelled: a clock pin that stops while the timer runs.""");
 
   private static final BusAdapter ADAPTER = new BusAdapter(PINOUT, "A", "D");

@@ -26,8 +26,8 @@ public final class Sram6116 implements Memory {
   D2   <>|11     14|<>  D4
   GND  --|12     13|<>  D3
          +---------+
-  MOS memory; register A; data D; write WE/; enable CE/ OE/ of D; supply VCC; ground GND;
-  D drives MOS memory; D follows A CE/ OE/ WE/
+  MOS memory; register A; data D; write WE/; enable CE/ OE/ WE/ of D; supply VCC; ground GND;
+  D drives MOS memory; D follows A
   Not modelled: access time of a sound part, half-written cells when the address moves in a write.""");
 
   /** The stored bytes. */

@@ -31,13 +31,20 @@ public enum DriveClass {
     return high ? highOhms : lowOhms;
   }
 
-  /** The class written as in a role line, such as {@code LS gate}. */
+  /**
+   * The class written as in a role line, such as {@code LS gate}.
+   *
+   * @throws IllegalArgumentException if there is no such class
+   */
   public static DriveClass named(String words) {
     for (DriveClass c : values()) {
       if (c.words.equals(words)) {
         return c;
       }
     }
-    throw new IllegalArgumentException("no drive class '" + words + "'");
+    throw new IllegalArgumentException(
+        "found drive class '"
+            + words
+            + "', right would be LS gate, LS buffer, NMOS LSI or MOS memory");
   }
 }

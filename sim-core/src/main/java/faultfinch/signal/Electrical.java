@@ -11,7 +11,7 @@ public final class Electrical {
   private Electrical() {}
 
   /**
-   * One figure by its key, in the unit its comment in the file states (mV, ohm, ns).
+   * One figure by its key, in the unit its comment in the file states (mV, ohm, ns, ms).
    *
    * @throws IllegalArgumentException if the file has no such key
    */

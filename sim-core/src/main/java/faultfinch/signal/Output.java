@@ -5,6 +5,7 @@ package faultfinch.signal;
  *
  * @param pins the outputs, as bits of the pin word
  * @param follows every pin of the part that can change them
- * @param enables those of {@code follows} that alone decide whether the outputs drive at all
+ * @param enables those of {@code follows} that, beside stored state, alone decide whether the
+ *     outputs drive at all; 0 if no pin does
  */
 public record Output(long pins, long follows, long enables) {}

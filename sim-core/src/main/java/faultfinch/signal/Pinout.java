@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * A package as its page draws it. The drawing is the declaration: it names the pins, the lines
@@ -80,7 +79,7 @@ public final class Pinout {
   }
 
   List<Pin> lines(String prefix) {
-    return pins.stream().filter(p -> p.name().matches(Pattern.quote(prefix) + "\\d+/?")).toList();
+    return pins.stream().filter(p -> LineName.in(p.name(), prefix)).toList();
   }
 
   /** Groups of outputs with what they depend on, in bit order. */

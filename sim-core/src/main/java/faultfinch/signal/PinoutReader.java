@@ -26,7 +26,10 @@ import java.util.regex.Pattern;
 final class PinoutReader {
   private static final Pattern LEFT =
       Pattern.compile("^\\s*(\\S*)\\s+(->|<-|<>|--)\\|\\s*(\\d+)\\s");
+  private static final Pattern LANES = Pattern.compile("each (\\S+) follows (\\S+?)(?:,(.*))?$");
   private static final Pattern RIGHT = Pattern.compile("\\s(\\d+)\\|(->|<-|<>|--)\\s*(\\S+)\\s*$");
+
+  private static final String TECHNOLOGIES = "LS, NMOS, MOS memory, CMOS or passive";
 
   private final String drawing;
   private final Map<Integer, String> names = new TreeMap<>();
@@ -120,14 +123,7 @@ final class PinoutReader {
       case "unconnected" -> role(words, 1, words.length, Pin.Role.UNCONNECTED);
       case "schmitt" ->
           named(words, 1, words.length).forEach(n -> schmitts.put(n, Technology.SCHMITT));
-      case "clock" ->
-          role(
-              words,
-              1,
-              words.length - 1,
-              words[words.length - 1].equals("falls")
-                  ? Pin.Role.CLOCK_FALLS
-                  : Pin.Role.CLOCK_RISES);
+      case "clock" -> role(words, 1, words.length - 1, edge(words, clause));
       case "enable" -> enable(words);
       case "each" -> lanes(clause);
       default -> sentence(words, clause);
@@ -149,7 +145,7 @@ final class PinoutReader {
       case "drives" -> {
         boolean open = clause.endsWith("open collector");
         String named = clause.substring(clause.indexOf("drives") + 6).replace("open collector", "");
-        DriveClass c = DriveClass.named(named.strip());
+        DriveClass c = driveClass(named.strip());
         subject.forEach(n -> drives.put(n, c));
         if (open) {
           collectors.addAll(subject);
@@ -158,6 +154,22 @@ final class PinoutReader {
       case "pulled" -> pulled.addAll(subject);
       default -> throw wrong("role line '" + clause + "'", "'follows', 'drives' or 'pulled up'");
     }
+  }
+
+  private static DriveClass driveClass(String words) {
+    try {
+      return DriveClass.named(words);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("drawing: " + e.getMessage(), e);
+    }
+  }
+
+  private Pin.Role edge(String[] words, String clause) {
+    return switch (words[words.length - 1]) {
+      case "falls" -> Pin.Role.CLOCK_FALLS;
+      case "rises" -> Pin.Role.CLOCK_RISES;
+      default -> throw wrong("role line '" + clause + "'", "'clock CK rises' or 'clock CK falls'");
+    };
   }
 
   private void enable(String[] words) {
@@ -173,7 +185,7 @@ final class PinoutReader {
   }
 
   private void lanes(String clause) {
-    Matcher m = Pattern.compile("each (\\S+) follows (\\S+?)(?:,(.*))?$").matcher(clause);
+    Matcher m = LANES.matcher(clause);
     if (!m.find()) {
       throw wrong("role line '" + clause + "'", "'each Q follows D, LE'");
     }
@@ -212,22 +224,13 @@ final class PinoutReader {
     }
     List<String> lines =
         directions.keySet().stream()
-            .filter(n -> n.matches(Pattern.quote(word) + "\\d+/?"))
-            .sorted(Comparator.comparingInt(PinoutReader::line))
+            .filter(n -> LineName.in(n, word))
+            .sorted(Comparator.comparingInt(n -> LineName.of(n).line()))
             .toList();
     if (lines.isEmpty()) {
       throw wrong("'" + word + "' in a role line", "a pin or bus of the drawing");
     }
     return lines;
-  }
-
-  private static int line(String name) {
-    Matcher m = Pattern.compile("(\\d+)/?$").matcher(name);
-    return m.find() ? Integer.parseInt(m.group(1)) : -1;
-  }
-
-  private static String prefix(String name) {
-    return name.replaceFirst("\\d+/?$", "");
   }
 
   private Technology technologyOf(String word) {
@@ -236,13 +239,18 @@ final class PinoutReader {
       case "NMOS", "MOS memory" -> Technology.NMOS;
       case "CMOS" -> Technology.CMOS;
       case "passive" -> Technology.PASSIVE;
-      default -> throw wrong("technology '" + word + "'", "LS, NMOS, MOS memory, CMOS or passive");
+      default -> throw wrong("technology '" + word + "'", TECHNOLOGIES);
     };
   }
 
   private Pinout assemble() {
+    if (technology == null) {
+      throw wrong("no technology", TECHNOLOGIES);
+    }
     List<String> order = new ArrayList<>(names.values());
-    order.sort(Comparator.comparing(PinoutReader::prefix).thenComparingInt(PinoutReader::line));
+    order.sort(
+        Comparator.comparing((String n) -> LineName.of(n).bus())
+            .thenComparingInt(n -> LineName.of(n).line()));
     if (order.size() > 64) {
       throw wrong(order.size() + " pins", "64 at most");
     }

@@ -12,6 +12,9 @@ public interface Pins {
   /** The pins that rose since the part last saw a clock edge. Used in commit only. */
   long rose();
 
+  /** The pins that fell since the part last saw a clock edge. Used in commit only. */
+  long fell();
+
   /** Drives these pins at the levels given in the second word. Used in settle only. */
   void drive(long pins, long levels);
 

@@ -179,7 +179,7 @@ record BadBoard(String name, String from, String to, String found, String right,
             "\"74LS138\"",
             "§\"74LS139\"",
             "unknown part type '74LS139'",
-            "74LS138"),
+            "74LS138 or 74LS157"),
         hidden(
             "a part that is not there",
             "\"U1.D0 U2.D0",

@@ -90,6 +90,9 @@ public final class Mpu6502 {
   public long nmiFellAt = NEVER;
 
   private final Bus bus;
+
+  // Where run ends; no part of the saved state.
+  private long until;
   private boolean resetPending;
 
   // The pin's last low spell: low at the end of the cycles from the first on, before the second.
@@ -123,9 +126,17 @@ public final class Mpu6502 {
     run(cycle + 1);
   }
 
+  /**
+   * Lets {@link #run} end by this cycle if it would go on longer; called from inside a bus call.
+   */
+  public void endBy(long untilCycle) {
+    until = Math.min(until, untilCycle);
+  }
+
   /** Runs whole instructions while {@code cycle < untilCycle}; the last may end past it. */
   public void run(long untilCycle) {
-    while (cycle < untilCycle) {
+    until = untilCycle;
+    while (cycle < until) {
       if (attentionDue() && attended()) {
         continue;
       }

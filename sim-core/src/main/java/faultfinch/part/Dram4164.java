@@ -1,0 +1,134 @@
+package faultfinch.part;
+
+import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pinout;
+import faultfinch.signal.Pins;
+import faultfinch.signal.State;
+import java.util.List;
+
+/**
+ * A dynamic RAM of 65,536 bits. Its address pins carry the row in a row phase and the column after
+ * it; a row that is not strobed in time forgets.
+ *
+ * <p>A strobed row is refreshed, but what has run out by then is lost: its cells fall to the value
+ * they rest at, low in the lower half of the rows, high in the upper.
+ */
+public final class Dram4164 implements Part {
+
+  static final Pinout PINOUT =
+      Pinout.drawn(
+          """
+          +----v----+
+  NC    --|1      16|--  GND
+  D     ->|2      15|<-  CAS/
+  WE/   ->|3      14|->  Q
+  RAS/  ->|4      13|<-  A6
+  A0    ->|5      12|<-  A3
+  A2    ->|6      11|<-  A4
+  A1    ->|7      10|<-  A5
+  VCC   --|8       9|<-  A7
+          +---------+
+  MOS memory; register A; data D Q; latch RAS/; write WE/; enable CAS/ WE/ of Q; unconnected NC;
+  supply VCC; ground GND; Q drives MOS memory; Q follows A
+  Not modelled: access time of a sound part, a row strobe that stays low between two rows (the row
+  phases stand for its edges), the column latch, writes later than the column strobe, page mode,
+  retention at other than 25 degrees, the need of a few row strobes after power-on, which cells are
+  weak staying the same from one power-on to the next.""");
+
+  /** The stored bits; the row is the high half of the index. */
+  public static final State CELLS = PINOUT.cells("cells", 1, 65_536);
+
+  private static final int ROWS = 256;
+  private static final int COLUMNS = 256;
+  private static final State ROW = PINOUT.state("row", 8);
+  private static final State STROBED = PINOUT.state("strobed", 1);
+  private static final State GRAIN = PINOUT.state("grain", 64);
+
+  /** When each row was last strobed, in nanoseconds since power-on. */
+  private static final State[] SINCE = new State[ROWS];
+
+  static {
+    for (int row = 0; row < ROWS; row++) {
+      SINCE[row] = PINOUT.state("row-" + row + "-since", 63);
+    }
+  }
+
+  private static final Bus A = PINOUT.bus("A");
+  private static final long D = PINOUT.pin("D");
+  private static final long Q = PINOUT.pin("Q");
+  private static final long RAS = PINOUT.pin("RAS/");
+  private static final long CAS = PINOUT.pin("CAS/");
+  private static final long WE = PINOUT.pin("WE/");
+  private static final Defect WEAK_CELL =
+      new Defect("weak-cell", "one cell forgets within 10 to 100 milliseconds of its last strobe");
+
+  @Override
+  public List<Defect> defects() {
+    return List.of(WEAK_CELL);
+  }
+
+  @Override
+  public void settle(Pins pins) {
+    if (pins.low(CAS) && pins.high(WE) && pins.state(STROBED) != 0) {
+      pins.drive(Q, pins.cell(CELLS, at(pins)) != 0);
+    }
+  }
+
+  @Override
+  public void commit(Pins pins, Phase phase) {
+    if (phase == Phase.V_ROW || phase == Phase.C_ROW) {
+      pins.hold(STROBED, pins.low(RAS) ? 1 : 0);
+      if (pins.low(RAS)) {
+        strobe(pins, pins.read(A));
+      }
+    } else if (pins.low(CAS) && pins.low(WE) && pins.state(STROBED) != 0) {
+      pins.hold(CELLS, at(pins), pins.high(D) ? 1 : 0);
+    }
+  }
+
+  private static int at(Pins pins) {
+    return (int) pins.state(ROW) * COLUMNS + pins.read(A);
+  }
+
+  private static void strobe(Pins pins, int row) {
+    pins.hold(ROW, row);
+    long age = pins.nanoseconds() - pins.state(SINCE[row]);
+    boolean weak = pins.defect(WEAK_CELL.name());
+    if (age >= (weak ? Retention.shortestDefective() : Retention.shortest())) {
+      forget(pins, row, age, weak);
+    }
+    pins.hold(SINCE[row], pins.nanoseconds());
+  }
+
+  private static void forget(Pins pins, int row, long age, boolean weak) {
+    long grain = pins.state(GRAIN);
+    int weakCell = weak ? Retention.weakCell(grain, CELLS.count()) : -1;
+    int rest = row < ROWS / 2 ? 0 : 1;
+    for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
+      long keeps =
+          cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
+      if (age >= keeps && pins.cell(CELLS, cell) != rest) {
+        pins.hold(CELLS, cell, rest);
+      }
+    }
+  }
+
+  @Override
+  public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public void powerOn(Pins pins, PowerOn chance) {
+    for (int cell = 0; cell < CELLS.count(); cell++) {
+      pins.hold(CELLS, cell, (int) (chance.draw(cell / 64) >>> (cell % 64)) & 1);
+    }
+    pins.hold(GRAIN, chance.draw(CELLS.count() / 64));
+  }
+
+  @Override
+  public Pinout pinout() {
+    return PINOUT;
+  }
+}

@@ -1,0 +1,46 @@
+package faultfinch.part;
+
+import faultfinch.signal.Pinout;
+import faultfinch.signal.Pins;
+
+/** Four two-input NOR gates. */
+public final class Ls02 implements Part {
+
+  static final Pinout PINOUT =
+      Pinout.drawn(
+          """
+         +----v----+
+  1Y   <-|1      14|--  VCC
+  1A   ->|2      13|->  4Y
+  1B   ->|3      12|<-  4B
+  2Y   <-|4      11|<-  4A
+  2A   ->|5      10|->  3Y
+  2B   ->|6       9|<-  3B
+  GND  --|7       8|<-  3A
+         +---------+
+  LS; input 1A 1B 2A 2B 3A 3B 4A 4B; supply VCC; ground GND;
+  1Y drives LS gate; 2Y drives LS gate; 3Y drives LS gate; 4Y drives LS gate;
+  1Y follows 1A 1B; 2Y follows 2A 2B; 3Y follows 3A 3B; 4Y follows 4A 4B
+  Not modelled: delay.""");
+
+  private static final long[][] GATES = new long[4][];
+
+  static {
+    for (int i = 0; i < 4; i++) {
+      String n = String.valueOf(i + 1);
+      GATES[i] = new long[] {PINOUT.pin(n + "A"), PINOUT.pin(n + "B"), PINOUT.pin(n + "Y")};
+    }
+  }
+
+  @Override
+  public void settle(Pins pins) {
+    for (long[] gate : GATES) {
+      pins.drive(gate[2], pins.low(gate[0]) && pins.low(gate[1]));
+    }
+  }
+
+  @Override
+  public Pinout pinout() {
+    return PINOUT;
+  }
+}
