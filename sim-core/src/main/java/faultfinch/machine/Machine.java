@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -322,10 +323,78 @@ public final class Machine {
   /**
    * Plays whole cycles one phase at a time and reports each settled phase; what an instrument sees.
    *
-   * @param cycles how many, at least 1; it stops at the instruction boundary after
+   * @param cycles how many, at least 1; an instruction may stand half done at the end
    */
   public void play(long cycles, PhaseTap tap) {
-    bus.observe(cycles, tap);
+    if (processorHertz > 0) {
+      bus.observe(cycles, tap);
+    } else {
+      plain.watchPhases(tap);
+      plain.idle(cycles);
+      plain.watchPhases((phase, nanoseconds) -> {});
+      look();
+      core.cycle = levels.now;
+    }
+  }
+
+  /**
+   * Number of the net at a pin, or at the pad it ought to meet; two points of one number conduct.
+   * It holds until a switch moves.
+   */
+  public int point(Pad pad, boolean atPad) {
+    return net(pad, atPad);
+  }
+
+  /** How many nets there are; {@link #point} stays below it. */
+  public int points() {
+    return circuit.netCount;
+  }
+
+  /** Millivolts of a net by its number, in the phase now settled. */
+  public int millivolts(int point) {
+    return levels.mv[point];
+  }
+
+  /** Whether nothing drives a net, by its number. */
+  public boolean floating(int point) {
+    return levels.kind[point] == Levels.FLOATS || levels.kind[point] == Levels.FLOATS_ON_LS;
+  }
+
+  /** Whether a net does not come to rest within a phase, by its number. */
+  public boolean oscillating(int point) {
+    return levels.kind[point] == Levels.OSCILLATES;
+  }
+
+  /** Whether a part is there, sound in itself and supplied; an element, whether it conducts. */
+  public boolean works(String ref) {
+    int p = circuit.index(ref);
+    return p >= 0
+        && !circuit.harm.absent.contains(ref)
+        && !circuit.harm.dead.contains(ref)
+        && !circuit.harm.elementsOpen.contains(ref)
+        && circuit.powered[p];
+  }
+
+  /** Ohms from a net to ground with the power off; empty if nothing leads there. */
+  public OptionalInt ohmsToGround(int point) {
+    if (circuit.source[point] == Circuit.GROUND) {
+      return OptionalInt.of(0);
+    }
+    double siemens = 0;
+    for (int ohms : circuit.loadOhm[point]) {
+      siemens += 1.0 / ohms;
+    }
+    return siemens == 0 ? OptionalInt.empty() : OptionalInt.of((int) StrictMath.round(1 / siemens));
+  }
+
+  /** A hash of all stored state and of the processor; equal runs have equal digests. */
+  public long digest() {
+    long h = Chance.draw(core.cycle, core.a, core.x, core.y, core.s, core.pc);
+    h = Chance.draw(h, store.words());
+    for (byte cell : store.cells()) {
+      h = h * 31 + cell;
+    }
+    return h;
   }
 
   /** Millivolts at a pin's net in the phase now settled. */
