@@ -65,6 +65,10 @@ final class Shortcuts {
     return reach.refused;
   }
 
+  Reach reach() {
+    return reach;
+  }
+
   int[] and() {
     return and;
   }
