@@ -77,6 +77,16 @@ final class FastBus extends CycleBus {
     slowMoved();
   }
 
+  /** The tables now in use, for tests. */
+  Tables tables() {
+    return tables;
+  }
+
+  /** What the processor's cycle can move, for tests. */
+  Reach reach() {
+    return shortcuts.reach();
+  }
+
   @Override
   void slowChanged() {
     super.slowChanged();

@@ -69,6 +69,10 @@ final class Shortcuts {
     return reach.refused;
   }
 
+  Reach reach() {
+    return reach;
+  }
+
   int[] and() {
     return and;
   }
