@@ -38,8 +38,7 @@ final class Columns {
     for (int c = 0; c < last; c++) {
       int column = c;
       widths[c] = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
-      figures[c] =
-          rows.size() > 1 && rows.stream().skip(1).allMatch(r -> figure(r.get(column)));
+      figures[c] = rows.size() > 1 && rows.stream().skip(1).allMatch(r -> figure(r.get(column)));
       indent += widths[c] + 2;
     }
     for (List<String> row : rows) {

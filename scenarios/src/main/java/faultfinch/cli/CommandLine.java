@@ -58,8 +58,7 @@ public final class CommandLine {
                 () ->
                     terminal
                         .words()
-                        .misuse(
-                            "unknown-command", first, NearNames.of(first, Commands.all())));
+                        .misuse("unknown-command", first, NearNames.of(first, Commands.all())));
     Command command = which.command();
     Options options = command.options();
     List<String> rest = args.subList(1, args.size());

@@ -28,7 +28,7 @@ final class Given {
    * @throws Misuse if an option is unknown, lacks its value or is given too often
    */
   static Given of(Options options, List<String> given, Words words) {
-    DefaultParser parser = DefaultParser.builder().setAllowPartialMatching(false).build();
+    DefaultParser parser = DefaultParser.builder().setAllowPartialMatching(false).get();
     try {
       org.apache.commons.cli.CommandLine sorted =
           parser.parse(options, given.toArray(String[]::new));

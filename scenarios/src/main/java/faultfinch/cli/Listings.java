@@ -76,7 +76,10 @@ final class Listings {
       if (names(e.fault().spot(), wanted) || names(e.fault().place(), wanted)) {
         rows.add(
             List.of(
-                e.fault().text(), perMille(e.weight()), e.fault().kind().title(), e.repair().text()));
+                e.fault().text(),
+                perMille(e.weight()),
+                e.fault().kind().title(),
+                e.repair().text()));
       }
     }
     return new Listing(List.of("fault", "perMille", "kind", "cure"), rows);
