@@ -85,7 +85,7 @@ abstract class CycleBus implements Bus {
 
   /** Whether the core stopped inside an instruction that has to be replayed. */
   protected boolean interrupted() {
-    return replaying > 0;
+    return resumeAt >= 0;
   }
 
   /** Whether the call now answered only repeats what was seen before. */
