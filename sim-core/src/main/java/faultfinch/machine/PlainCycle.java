@@ -28,6 +28,9 @@ final class PlainCycle {
   /** Cycle at which a part can next change by itself. */
   long nextEvent;
 
+  /** Whether parts stored another word in the last cycle played. */
+  boolean stirred;
+
   /** How often that was worked out: state moved in between. */
   long schedulings;
 
@@ -91,11 +94,13 @@ final class PlainCycle {
     boolean moved = levels.moved;
     events();
     present(address, reads, data, sync);
-    levels.moved = moved;
+    levels.moved = false;
     for (Phase phase : PHASES) {
       phase(phase);
     }
     levels.now++;
+    stirred = levels.moved;
+    levels.moved |= moved;
     if (levels.moved) {
       schedule();
     }

@@ -39,6 +39,7 @@ final class Shortcuts {
   private final Levels.Copy copy;
   private final Store saved;
   private final long[] words;
+  private final boolean[] hasRegister;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
@@ -49,6 +50,12 @@ final class Shortcuts {
     this.saved = plain.store.copy();
     this.words = plain.store.words().clone();
     this.isolated = isolated();
+    this.hasRegister = new boolean[c.parts.length];
+    for (int p = 0; p < c.parts.length; p++) {
+      for (int net : reach.lowAddress) {
+        hasRegister[p] |= onNet(p, net);
+      }
+    }
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
     this.contended = new boolean[c.netCount];
@@ -139,12 +146,12 @@ final class Shortcuts {
     return isolated;
   }
 
-  /** Cycle at which a level that a slow pin reads is next lost. */
+  /** Cycle at which a level is next lost that tables depend on or a slow pin reads. */
   long nextExpiry() {
     Levels levels = plain.levels;
     long next = Part.NEVER;
     for (int net = 0; net < c.netCount; net++) {
-      if (!reach.fast[net]) {
+      if (!reach.holds[net] && reach.lineOf[net] == 0) {
         next = Math.min(next, levels.expiresAt(net));
       }
     }
@@ -248,8 +255,9 @@ final class Shortcuts {
   }
 
   private Shortcut judge(Trial a, Trial b, boolean reads) {
+    boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (!same || !dataOnly(a, b) || !quiet(a) || loops(a) || heldMatters(a)) {
+    if (held || !same || !dataOnly(a, b) || !quiet(a) || loops(a)) {
       return Shortcut.plain();
     }
     int driver = reads ? soleDriver(a) : -1;
@@ -395,22 +403,28 @@ final class Shortcuts {
   }
 
   /**
-   * A net that floats here and is driven in another remembered access would have to be told what it
-   * held; accesses in which such a net floats are played plainly.
+   * Whether this access has to be played for the sake of a level that is only held. A net that
+   * something could have driven and that somebody reads must not float in a remembered access: what
+   * it holds is not known there. Where nobody reads it, what it holds shows on a probe all the
+   * same; then the accesses that drive it are played, so that its last level is always at hand.
    */
   private boolean heldMatters(Trial a) {
     boolean plainly = false;
     for (int net = 0; net < c.netCount; net++) {
-      if (reach.lineOf[net] == 0 && reach.fast[net] && c.receivers[net].length > 0) {
+      if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
-        floatedOnce[net] |= floats;
-        drivenOnce[net] |= !floats;
-        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
-          contended[net] = true;
-          flushed = true;
-          bySlow.clear();
+        if (c.receivers[net].length > 0) {
+          plainly |= floats;
+        } else {
+          floatedOnce[net] |= floats;
+          drivenOnce[net] |= !floats;
+          if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
+            contended[net] = true;
+            flushed = true;
+            bySlow.clear();
+          }
+          plainly |= !floats && contended[net];
         }
-        plainly |= floats && contended[net];
       }
     }
     return plainly;
@@ -450,10 +464,40 @@ final class Shortcuts {
 
   /**
    * Whether what was found for one address holds for its whole page, cell by cell: the low address
-   * lines reach nothing but register pins, and this memory's own low lines are those.
+   * lines reach nothing but register pins, this memory's own low lines are those, and no other part
+   * is selected whose next register might do something.
    */
   boolean pageWide(Shortcut s) {
-    return s.packed() >= 0 && reach.lowAddressPlain && lowLinesOwn(memoryOf(s.cell()));
+    return s.packed() >= 0
+        && reach.lowAddressPlain
+        && lowLinesOwn(memoryOf(s.cell()))
+        && !registersSelected(s);
+  }
+
+  private boolean onNet(int part, int net) {
+    for (int g : c.receivers[net]) {
+      if (c.partOf[g] == part) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a part with registers, other than a memory, is selected; it is if nothing selects. */
+  private boolean registersSelected(Shortcut s) {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.alive[p] && !(c.parts[p] instanceof Memory) && hasRegister[p]) {
+        boolean selected = true;
+        for (Pin pin : c.parts[p].pinout().pins()) {
+          boolean high = (s.readsA()[p] & pin.mask()) != 0;
+          selected &= pin.role() != Pin.Role.SELECT || high != pin.activeLow();
+        }
+        if (selected) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private int memoryOf(int cell) {
