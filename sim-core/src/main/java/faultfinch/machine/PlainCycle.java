@@ -106,6 +106,18 @@ final class PlainCycle {
     }
   }
 
+  /** Whether the last cycle, played once more and shown to nobody, makes parts store other words. */
+  boolean stirs() {
+    PhaseTap shown = phases;
+    phases = (phase, nanoseconds) -> {};
+    levels.moved = false;
+    for (Phase phase : PHASES) {
+      phase(phase);
+    }
+    phases = shown;
+    return levels.moved;
+  }
+
   private void phase(Phase phase) {
     levels.phase = phase;
     levels.retryOscillating();

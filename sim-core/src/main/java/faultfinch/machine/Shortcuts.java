@@ -38,7 +38,6 @@ final class Shortcuts {
   private final boolean[] isolated;
   private final Levels.Copy copy;
   private final Store saved;
-  private final long[] words;
   private final boolean[] hasRegister;
   private boolean flushed;
 
@@ -48,7 +47,6 @@ final class Shortcuts {
     this.reach = new Reach(c);
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
-    this.words = plain.store.words().clone();
     this.isolated = isolated();
     this.hasRegister = new boolean[c.parts.length];
     for (int p = 0; p < c.parts.length; p++) {
@@ -110,12 +108,13 @@ final class Shortcuts {
 
   /**
    * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
-   * processor does not read, and nothing else happens until some cycles later.
+   * processor does not read, makes no part store anything in the phases after, and nothing else
+   * happens until some cycles later.
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
     levels.save(copy);
-    System.arraycopy(plain.store.words(), 0, words, 0, words.length);
+    saved.set(plain.store);
     long event = plain.nextEvent;
     boolean moved = levels.moved;
     levels.now = cycle;
@@ -125,8 +124,11 @@ final class Shortcuts {
     for (int net = 0; net < c.netCount; net++) {
       quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
     }
+    if (quiet) {
+      quiet = !plain.stirs();
+    }
     levels.load(copy);
-    System.arraycopy(words, 0, plain.store.words(), 0, words.length);
+    plain.store.set(saved);
     plain.nextEvent = event;
     levels.moved = moved;
     return quiet;
