@@ -25,6 +25,7 @@ abstract class CycleBus implements Bus {
   private int played;
   private int replaying;
   private long resumeAt = -1;
+  private long byPhases;
 
   CycleBus(Machine machine) {
     this.machine = machine;
@@ -37,9 +38,30 @@ abstract class CycleBus implements Bus {
     core.save(start, 0);
   }
 
+  /** Stands where another bus of the same board stands, be it inside an instruction. */
+  void continueFrom(CycleBus other) {
+    System.arraycopy(other.start, 0, start, 0, start.length);
+    System.arraycopy(other.replay, 0, replay, 0, replay.length);
+    System.arraycopy(other.replayEnd, 0, replayEnd, 0, replayEnd.length);
+    played = other.played;
+    replaying = other.replaying;
+    resumeAt = other.resumeAt;
+    byPhases = other.byPhases;
+  }
+
+  /** Cycles since power-on that were played phase by phase. */
+  long byPhases() {
+    return byPhases;
+  }
+
   /** The board was compiled anew; levels are live. */
   void rewired(PlainCycle plain) {
     this.plain = plain;
+    processor.sample(cpuIn(), core, core.cycle);
+  }
+
+  /** Something outside moved slow levels between two instructions. */
+  void slowChanged() {
     processor.sample(cpuIn(), core, core.cycle);
   }
 
@@ -80,7 +102,7 @@ abstract class CycleBus implements Bus {
 
   /** Whether the core stopped inside an instruction that has to be replayed. */
   protected boolean interrupted() {
-    return replaying > 0;
+    return resumeAt >= 0;
   }
 
   /** Whether the call now answered only repeats what was seen before. */
@@ -105,6 +127,7 @@ abstract class CycleBus implements Bus {
       plain.levels.now = core.cycle;
       boolean event = core.cycle >= plain.nextEvent;
       plain.play(IDLE_ADDRESS, true, 0, false);
+      byPhases++;
       core.cycle = plain.levels.now;
       settled(core.cycle - 1);
       quiet = event ? 0 : quiet + 1;
@@ -137,6 +160,7 @@ abstract class CycleBus implements Bus {
     do {
       plain.levels.now = core.cycle;
       plain.play(address, reads, data, sync);
+      byPhases++;
       value = reads ? plain.read : data;
       settled(core.cycle);
       if (reads && !processor.ready(cpuIn())) {

@@ -32,7 +32,6 @@ final class FastBus extends CycleBus {
   private int[] memories = new int[0];
   private Tables tables;
   private int[] readAt = none;
-  private int[] fetchAt = none;
   private int[] writeAt = none;
   private int[] and = new int[1];
   private int[] or = new int[1];
@@ -43,6 +42,9 @@ final class FastBus extends CycleBus {
 
   /** Number of the cycle the levels stand at the end of, if that is the last one. */
   private long liveAt = -1;
+
+  /** Counts the moments at which slow levels may have moved. */
+  private long slowVersion;
 
   private boolean plainly;
 
@@ -75,8 +77,26 @@ final class FastBus extends CycleBus {
     slowMoved();
   }
 
+  /** The tables now in use, for tests. */
+  Tables tables() {
+    return tables;
+  }
+
+  /** What the processor's cycle can move, for tests. */
+  Reach reach() {
+    return shortcuts.reach();
+  }
+
+  @Override
+  void slowChanged() {
+    super.slowChanged();
+    foreseen = -1;
+    slowMoved();
+  }
+
   /** Slow levels may have moved: takes the tables that hold for them as they are now. */
   private void slowMoved() {
+    slowVersion++;
     Tables now = shortcuts.tables();
     if (now != tables) {
       tables = now;
@@ -90,7 +110,6 @@ final class FastBus extends CycleBus {
     boolean direct =
         !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
     readAt = direct ? tables.readAt : none;
-    fetchAt = direct ? tables.fetchAt : none;
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
     or = shortcuts.or();
@@ -98,23 +117,33 @@ final class FastBus extends CycleBus {
 
   @Override
   public int fetch(int address) {
-    int e = fetchAt[address];
-    if (e < 0) {
-      return slow(address, true, 0, true);
+    int e = readAt[address];
+    if (e >>> CELL_BITS != 0) {
+      return masked(e, address, true);
     }
-    int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
-    last = address | value << 16 | READS | SYNC;
+    int value = cells[e] & 0xFF;
+    last = address | READS | SYNC;
     return value;
   }
 
   @Override
   public int read(int address) {
     int e = readAt[address];
+    if (e >>> CELL_BITS != 0) {
+      return masked(e, address, false);
+    }
+    int value = cells[e] & 0xFF;
+    last = address | READS;
+    return value;
+  }
+
+  /** A read that data faults change, or that no table knows. */
+  private int masked(int e, int address, boolean sync) {
     if (e < 0) {
-      return slow(address, true, 0, false);
+      return slow(address, true, 0, sync);
     }
     int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
-    last = address | value << 16 | READS;
+    last = address | READS | (sync ? SYNC : 0);
     return value;
   }
 
@@ -133,22 +162,12 @@ final class FastBus extends CycleBus {
     if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
       return plain(address, reads, data, sync);
     }
-    Shortcut s = tables.find(address, reads, sync);
+    Shortcut s = tables.find(address, reads);
     if (s == null) {
-      materialise();
-      plain.levels.now = core.cycle;
-      s = shortcuts.ask(address, reads, sync);
-      if (shortcuts.flushed()) {
-        tables = shortcuts.tables();
-      }
-      tables.keep(address, reads, sync, s);
-      if (shortcuts.pageWide(s)) {
-        tables.keepPage(address, reads, s, shortcuts, machine.markedAddresses());
-      }
-      choose();
-      if (sync) {
-        machine.reached(address, core.cycle);
-      }
+      s = ask(address, reads, sync);
+    }
+    if (sync && machine.reached(address, core.cycle)) {
+      tables.fetched(address);
     }
     switch (s.kind()) {
       case MEMORY -> {
@@ -163,11 +182,28 @@ final class FastBus extends CycleBus {
     }
   }
 
+  private Shortcut ask(int address, boolean reads, boolean sync) {
+    materialise();
+    plain.levels.now = core.cycle;
+    Shortcut s = shortcuts.ask(address, reads, sync);
+    if (shortcuts.flushed()) {
+      tables = shortcuts.tables();
+    }
+    int[] watched = machine.unreached();
+    boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
+    tables.keep(address, reads, s, watch);
+    if (shortcuts.pageWide(s)) {
+      tables.keepPage(address, reads, s, shortcuts, watched);
+    }
+    choose();
+    return s;
+  }
+
   private int memory(Shortcut s, int address, boolean reads, int data, boolean sync) {
     int at = s.cell();
     if (reads) {
       int value = (cells[at] & s.and()) | s.or();
-      last = address | value << 16 | READS | (sync ? SYNC : 0);
+      last = address | READS | (sync ? SYNC : 0);
       return value;
     }
     cells[at] = (byte) ((data & s.and()) | s.or());
@@ -176,10 +212,16 @@ final class FastBus extends CycleBus {
   }
 
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    if (s.steady() && s.memo()[0] == slowVersion) {
+      last = address | READS | (sync ? SYNC : 0);
+      return (int) s.memo()[1];
+    }
     catchUp();
     plain.levels.now = core.cycle;
     plain.levels.moved = false;
     int value = s.run(plain, data);
+    s.memo()[0] = slowVersion;
+    s.memo()[1] = value;
     last = address | (reads ? value : data) << 16 | (reads ? READS : 0) | (sync ? SYNC : 0);
     if (plain.levels.moved) {
       bringUp(core.cycle);
@@ -272,6 +314,7 @@ final class FastBus extends CycleBus {
       levels.now = event;
       plain.events();
       levels.settle();
+      slowVersion++;
       levels.now = event + 1;
       machine.look();
       foresee();

@@ -4,10 +4,12 @@ import faultfinch.board.Board;
 import faultfinch.board.Firmware;
 import faultfinch.board.Milestone;
 import faultfinch.board.Pad;
+import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.State;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,6 +32,7 @@ public final class Machine {
     FAST
   }
 
+  private static final int HEAT_CYCLES = 512;
   private static final long IDLE_EPOCH_NS = 20_000_000;
 
   private final Setup setup;
@@ -41,12 +44,15 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
-  private final int[] marked;
+  private int[] unreached;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
   private ClockRates rates;
   private double processorHertz;
+  private final Power power;
+  private Heat heat;
+  private long heatAt = -1;
 
   /** Switches a board on. */
   public Machine(Setup setup, Kind kind) {
@@ -54,10 +60,11 @@ public final class Machine {
   }
 
   /** Switches a board on with something that follows every bus cycle of the processor. */
-  Machine(Setup setup, Kind kind, CycleTap tap) {
-    this.setup = setup;
+  Machine(Setup asked, Kind kind, CycleTap tap) {
+    this.setup = Showing.of(asked);
     this.kind = kind;
-    this.marked =
+    power = Power.of(setup);
+    this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
@@ -75,9 +82,48 @@ public final class Machine {
     bus.rewired(plain);
   }
 
+  /** Goes on, plainly, from where another machine stands. */
+  private Machine(Machine from, CycleTap tap) {
+    setup = from.setup;
+    kind = Kind.PLAIN;
+    power = from.power;
+    closed.addAll(from.closed);
+    milestones.putAll(from.milestones);
+    unreached = from.unreached.clone();
+    circuit = from.circuit;
+    store = from.store.copy();
+    rates = from.rates;
+    processorHertz = from.processorHertz;
+    levels = new Levels(circuit, store, 1);
+    levels.continueFrom(from.levels);
+    plain = new PlainCycle(circuit, levels, store);
+    plain.nextEvent = from.plain.nextEvent;
+    plain.read = from.plain.read;
+    bus = new PlainBus(this);
+    core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
+    long[] words = new long[core.words()];
+    from.core.save(words, 0);
+    core.load(words, 0);
+    bus.attach(core, processor);
+    processor.continueFrom(from.processor);
+    bus.plain = plain;
+    bus.continueFrom(from.bus);
+  }
+
+  /** A plain machine that stands where this one stands and goes its own way from here. */
+  Machine continuedPlainly(CycleTap tap) {
+    materialise();
+    return new Machine(this, tap);
+  }
+
+  /** Cycles since power-on that were played phase by phase; the fast machine's others were not. */
+  long byPhases() {
+    return bus.byPhases();
+  }
+
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
-    Power power = Power.of(setup.board(), all, setup.out());
+    power.killed().forEach(ref -> all.add(new Dead(ref)));
     return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.railUp());
   }
 
@@ -142,7 +188,15 @@ public final class Machine {
   /** Closes or opens a switch (a key, a link) at this moment. */
   public void hold(String ref, boolean close) {
     boolean moved = close ? closed.add(ref) : closed.remove(ref);
-    if (moved) {
+    if (moved && circuit.railSwitch(ref) >= 0) {
+      materialise();
+      levels.close(circuit.railSwitch(ref), close);
+      levels.settle();
+      look();
+      if (processorHertz > 0) {
+        bus.slowChanged();
+      }
+    } else if (moved) {
       rewire();
     }
   }
@@ -155,6 +209,7 @@ public final class Machine {
   }
 
   private void rewire() {
+    heatAt = -1;
     materialise();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
@@ -176,17 +231,23 @@ public final class Machine {
     return plain;
   }
 
-  /** Addresses whose first fetch is a milestone, ascending. */
-  int[] markedAddresses() {
-    return marked;
+  /** Addresses whose first fetch would be a milestone, ascending. */
+  int[] unreached() {
+    return unreached;
   }
 
-  void reached(int address, long cycle) {
+  /** Notes a fetch; true if it was the first of a milestone. */
+  boolean reached(int address, long cycle) {
+    if (Arrays.binarySearch(unreached, address) < 0) {
+      return false;
+    }
     for (Milestone m : setup.board().milestones()) {
       if (m.address() == address) {
-        milestones.putIfAbsent(m.label(), levels.nanosecondsAt(cycle));
+        milestones.put(m.label(), levels.nanosecondsAt(cycle));
       }
     }
+    unreached = Arrays.stream(unreached).filter(a -> a != address).toArray();
+    return true;
   }
 
   /** Nanoseconds since power-on at the end of the last cycle run. */
@@ -224,6 +285,43 @@ public final class Machine {
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
     return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+  }
+
+  /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */
+  boolean held() {
+    return processorHertz == 0
+        || processor.inReset()
+        || !processor.ready(levels.pins[circuit.cpu].in);
+  }
+
+  /** What the supply makes of the board. */
+  public Power power() {
+    return power;
+  }
+
+  /**
+   * How warm the board runs, measured over the next {@value #HEAT_CYCLES} cycles; asked again at
+   * the same moment it plays nothing.
+   */
+  public Heat heat() {
+    if (heatAt != core.cycle) {
+      heat = Heat.of(this, HEAT_CYCLES);
+      heatAt = core.cycle;
+    }
+    return heat;
+  }
+
+  /** Milliamperes at the jack, signal currents included; measured as {@link #heat} does. */
+  public int currentMilliamps() {
+    return heat().currentMilliamps();
+  }
+
+  /**
+   * Case temperature in tenths of a degree Celsius this many seconds after power-on from cold, at
+   * the activity {@link #heat} measures.
+   */
+  public int caseTenths(String ref, int seconds) {
+    return heat().caseTenths(ref, seconds);
   }
 
   /** Whether the processor has run into an opcode that locks it. */
@@ -375,6 +473,10 @@ public final class Machine {
   /** The stored state, for tests that compare machines. */
   Store store() {
     return store;
+  }
+
+  CycleBus bus() {
+    return bus;
   }
 
   Mpu6502 core() {

@@ -22,6 +22,7 @@ import java.util.Map;
  */
 final class Shortcuts {
   private static final Bus DATA = new M6502().pinout().bus("D");
+  private static final int ALL_LINES = 0xFF;
   private static final int KEPT = 64;
 
   private final PlainCycle plain;
@@ -36,12 +37,21 @@ final class Shortcuts {
   private final boolean[] floatedOnce;
   private final boolean[] contended;
   private final boolean[] isolated;
+  private final Levels.Copy copy;
+  private final Store saved;
+  private final long[] words;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
     this.c = plain.circuit;
+    // Class 0, which the direct path takes for granted: every line follows its source.
+    classes.add(ALL_LINES << 8);
+    and[0] = ALL_LINES;
     this.reach = new Reach(c);
+    this.copy = new Levels.Copy(plain.levels);
+    this.saved = plain.store.copy();
+    this.words = plain.store.words().clone();
     this.isolated = isolated();
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
@@ -57,6 +67,10 @@ final class Shortcuts {
   /** Whether the wiring allows no tables at all. */
   boolean refused() {
     return reach.refused;
+  }
+
+  Reach reach() {
+    return reach;
   }
 
   int[] and() {
@@ -97,8 +111,8 @@ final class Shortcuts {
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
-    Levels.Copy before = levels.copy();
-    long[] words = plain.store.words().clone();
+    levels.save(copy);
+    System.arraycopy(plain.store.words(), 0, words, 0, words.length);
     long event = plain.nextEvent;
     boolean moved = levels.moved;
     levels.now = cycle;
@@ -106,9 +120,9 @@ final class Shortcuts {
     levels.settle();
     boolean quiet = plain.nextEvent >= cycle + 2L * apart;
     for (int net = 0; net < c.netCount; net++) {
-      quiet &= levels.mv[net] == before.mv()[net] || isolated[net];
+      quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
     }
-    levels.set(before);
+    levels.load(copy);
     System.arraycopy(words, 0, plain.store.words(), 0, words.length);
     plain.nextEvent = event;
     levels.moved = moved;
@@ -193,19 +207,19 @@ final class Shortcuts {
 
   /** Plays the access on a copy and says what may be remembered of it. */
   Shortcut ask(int address, boolean reads, boolean sync) {
-    Levels.Copy levels = plain.levels.copy();
-    Store store = plain.store.copy();
+    plain.levels.save(copy);
+    saved.set(plain.store);
     long event = plain.nextEvent;
     Trial low = trial(address, reads, sync, false);
-    restore(levels, store, event);
+    restore(event);
     Trial high = trial(address, reads, sync, true);
-    restore(levels, store, event);
+    restore(event);
     return judge(low, high, reads);
   }
 
-  private void restore(Levels.Copy levels, Store store, long event) {
-    plain.levels.set(levels);
-    plain.store.set(store);
+  private void restore(long event) {
+    plain.levels.load(copy);
+    plain.store.set(saved);
     plain.nextEvent = event;
     plain.levels.moved = false;
     plain.levels.recorder = Recorder.NONE;
@@ -275,7 +289,24 @@ final class Shortcuts {
       Phase phase = Phase.values()[a.steps.get(i) % Phase.values().length];
       steps[i] = step(a, part, phase, a.stepIn.get(i), a.stepBefore.get(i), b.stepIn.get(i));
     }
-    return new Shortcut(Shortcut.Kind.DEVICE, 0, and, or, -1, drives, steps, a.in, b.in);
+    boolean steady = reads && steps.length == 0 && (driver < 0 || stateless(driver));
+    return new Shortcut(
+        Shortcut.Kind.DEVICE,
+        0,
+        and,
+        or,
+        -1,
+        drives,
+        steps,
+        a.in,
+        b.in,
+        steady,
+        new long[] {-1, 0});
+  }
+
+  private boolean stateless(int part) {
+    return c.parts[part].pinout().words().isEmpty()
+        && c.parts[part].pinout().cellArrays().isEmpty();
   }
 
   private static final int MANY = -2;
@@ -291,7 +322,17 @@ final class Shortcuts {
     }
     int packed = index < 0 || cell > FastBus.CELL_MASK ? -1 : index << FastBus.CELL_BITS | cell;
     return new Shortcut(
-        Shortcut.Kind.MEMORY, cell, and, or, packed, null, new Shortcut.Step[0], a.in, b.in);
+        Shortcut.Kind.MEMORY,
+        cell,
+        and,
+        or,
+        packed,
+        null,
+        new Shortcut.Step[0],
+        a.in,
+        b.in,
+        false,
+        new long[] {-1, 0});
   }
 
   /** Pins that read otherwise in the two trials are data pins on a data line, and follow it. */

@@ -1,0 +1,2 @@
+/** The cases that come with the program, as files. */
+package faultfinch.library;
