@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.board.Board;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +8,9 @@ import java.util.Optional;
 /** Every command: to play first, then to try, to look up, to ask. */
 enum Commands {
   RUN("run"),
-  LIST("list");
+  LIST("list"),
+  WEIGH("weigh"),
+  NEXT("next");
 
   private final String word;
 
@@ -25,7 +28,13 @@ enum Commands {
     return switch (this) {
       case RUN -> new RunCommand();
       case LIST -> new ListCommand();
+      case WEIGH -> new WeighCommand(Commands::known);
+      case NEXT -> new NextCommand(Commands::known);
     };
+  }
+
+  private static Known known(Board board, Terminal terminal) {
+    return new Dictionaries(terminal, Dictionaries.usersCache()).of(board);
   }
 
   static Optional<Commands> named(String word) {
