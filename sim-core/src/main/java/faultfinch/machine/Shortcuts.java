@@ -22,6 +22,7 @@ import java.util.Map;
  */
 final class Shortcuts {
   private static final Bus DATA = new M6502().pinout().bus("D");
+  private static final int ALL_LINES = 0xFF;
   private static final int KEPT = 64;
 
   private final PlainCycle plain;
@@ -44,6 +45,9 @@ final class Shortcuts {
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
     this.c = plain.circuit;
+    // Class 0, which the direct path takes for granted: every line follows its source.
+    classes.add(ALL_LINES << 8);
+    and[0] = ALL_LINES;
     this.reach = new Reach(c);
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
@@ -63,6 +67,10 @@ final class Shortcuts {
   /** Whether the wiring allows no tables at all. */
   boolean refused() {
     return reach.refused;
+  }
+
+  Reach reach() {
+    return reach;
   }
 
   int[] and() {
@@ -281,7 +289,24 @@ final class Shortcuts {
       Phase phase = Phase.values()[a.steps.get(i) % Phase.values().length];
       steps[i] = step(a, part, phase, a.stepIn.get(i), a.stepBefore.get(i), b.stepIn.get(i));
     }
-    return new Shortcut(Shortcut.Kind.DEVICE, 0, and, or, -1, drives, steps, a.in, b.in);
+    boolean steady = reads && steps.length == 0 && (driver < 0 || stateless(driver));
+    return new Shortcut(
+        Shortcut.Kind.DEVICE,
+        0,
+        and,
+        or,
+        -1,
+        drives,
+        steps,
+        a.in,
+        b.in,
+        steady,
+        new long[] {-1, 0});
+  }
+
+  private boolean stateless(int part) {
+    return c.parts[part].pinout().words().isEmpty()
+        && c.parts[part].pinout().cellArrays().isEmpty();
   }
 
   private static final int MANY = -2;
@@ -297,7 +322,17 @@ final class Shortcuts {
     }
     int packed = index < 0 || cell > FastBus.CELL_MASK ? -1 : index << FastBus.CELL_BITS | cell;
     return new Shortcut(
-        Shortcut.Kind.MEMORY, cell, and, or, packed, null, new Shortcut.Step[0], a.in, b.in);
+        Shortcut.Kind.MEMORY,
+        cell,
+        and,
+        or,
+        packed,
+        null,
+        new Shortcut.Step[0],
+        a.in,
+        b.in,
+        false,
+        new long[] {-1, 0});
   }
 
   /** Pins that read otherwise in the two trials are data pins on a data line, and follow it. */
