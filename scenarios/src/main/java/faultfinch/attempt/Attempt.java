@@ -1,32 +1,84 @@
 package faultfinch.attempt;
 
+import faultfinch.bench.Bench;
 import faultfinch.bench.Breach;
+import faultfinch.bench.Job;
 import faultfinch.bench.Look;
 import faultfinch.bench.Move;
+import faultfinch.bench.Moves;
 import faultfinch.bench.Offer;
+import faultfinch.bench.Outcome;
+import faultfinch.bench.Price;
+import faultfinch.bench.Prices;
 import faultfinch.bench.Reading;
+import faultfinch.fault.Fault;
+import faultfinch.fault.RepairAction;
 import faultfinch.format.Case;
+import faultfinch.format.CaseWriter;
+import faultfinch.format.GuideLine;
+import faultfinch.library.Library;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** One attempt at a case: whoever plays it, in a window or in the terminal, plays through this. */
 public final class Attempt {
-  private Attempt() {}
+  private static final int LAST_FREE_TWIN = 5;
+
+  private final Case job;
+  private final Bench bench;
+  private final Prices prices = Prices.shipped();
+  private final Twin twin;
+  private final Guide guide;
+  private final Journal journal = new Journal();
+  private final List<Note> notes = new ArrayList<>();
+  private final List<Facts> known = new ArrayList<>();
+  private final List<Decision> decisions = new ArrayList<>();
+  private final List<Integer> twinLooks = new ArrayList<>();
+  private final Later<Claims> claims;
+  private final Later<Adviser> adviser;
+  private Price twinPaid = Price.NOTHING;
+  private Facts facts = Facts.NONE;
+  private boolean hunched;
+  private boolean over;
+  private boolean passes;
+  private Optional<Debrief> debrief = Optional.empty();
+
+  private Attempt(Case job) {
+    this.job = job;
+    bench = new Bench(new Job(job.board(), job.faults(), job.seed(), job.intake(), prices));
+    twin = new Twin(new Job(job.board(), List.of(), job.seed(), job.intake(), prices));
+    guide = new Guide(job.guide());
+    claims = new Later<>(() -> new Claims(job.board()));
+    adviser = new Later<>(() -> Advisers.of(job.board(), prices));
+    journal.write(
+        "case", Map.of("case", job.label().name(), "digest", Journal.digest(CaseWriter.text(job))));
+  }
 
   /** The cases that come with the program, in their order. */
   public static List<CaseLine> cases() {
-    throw new UnsupportedOperationException("to come");
+    return Library.labels().stream()
+        .map(l -> new CaseLine(l.number(), l.name(), l.title(), l.board()))
+        .toList();
   }
 
   /** Begins a case. */
   public static Attempt begin(Case job) {
-    throw new UnsupportedOperationException("to come");
+    return new Attempt(job);
   }
 
-  /** Begins a case that comes with the program; numbers as in {@link #cases()}. */
+  /**
+   * Begins a case that comes with the program; numbers as in {@link #cases()}.
+   *
+   * @throws faultfinch.signal.BadInput if there is none of this number
+   */
   public static Attempt begin(int number) {
-    throw new UnsupportedOperationException("to come");
+    return begin(Library.find(Integer.toString(number)));
   }
 
   /**
@@ -35,37 +87,66 @@ public final class Attempt {
    * @throws faultfinch.signal.BadInput if the file is not right
    */
   public static Attempt begin(Path caseFile) {
-    throw new UnsupportedOperationException("to come");
+    return begin(Library.find(caseFile.toString()));
   }
 
   /** What lies on the bench with the board. */
   public JobCard card() {
-    throw new UnsupportedOperationException("to come");
+    return new JobCard(
+        job.label().number(),
+        job.label().title(),
+        job.board(),
+        job.intake().complaint(),
+        List.copyOf(job.intake().answers().keySet()),
+        job.lesson().goal(),
+        job.tools(),
+        job.minutes(),
+        new JobCard.Shown(
+            job.coach().guided(),
+            job.coach().prices(),
+            job.coach().suspects(),
+            job.coach().marks()),
+        twinFree());
   }
 
   /** The one act asked for now; empty if the case is not guided or the guide has said all. */
   public Optional<String> guide() {
-    throw new UnsupportedOperationException("to come");
+    return over ? Optional.empty() : guide.asks();
   }
 
   /** All that can be done now, with prices; a case without prices has them too, for the debrief. */
   public List<Offer> possible() {
-    throw new UnsupportedOperationException("to come");
+    return over ? List.of() : bench.possible().stream().filter(o -> allowed(o.move())).toList();
+  }
+
+  private boolean allowed(Move move) {
+    return job.tools().map(t -> t.contains(move.kind().word())).orElse(true);
   }
 
   /** The rules a move would break now: ask once, then let it be done. */
   public List<Breach> warnings(Move move) {
-    throw new UnsupportedOperationException("to come");
+    return bench.breaches(move);
   }
 
   /** Whether a suspect and an expectation should be asked before this move. */
   public boolean asksHunch(Move move) {
-    throw new UnsupportedOperationException("to come");
+    return job.coach().suspects() && !hunched && pulls(move);
+  }
+
+  private boolean pulls(Move move) {
+    return prices.of(move).pulls() > 0;
   }
 
   /** Keeps what was thought before the next move, for the journal and the debrief. */
   public void hunch(Hunch hunch) {
-    throw new UnsupportedOperationException("to come");
+    hunched = true;
+    journal.write("hunch", Map.of("suspect", hunch.suspect(), "expects", hunch.expects().words()));
+  }
+
+  /** Nothing is expected of the next pull. */
+  public void noHunch() {
+    hunched = true;
+    journal.write("no hunch", Map.of());
   }
 
   /**
@@ -74,7 +155,13 @@ public final class Attempt {
    * @throws Slip if it cannot be made now; it costs nothing
    */
   public Note act(Move move) {
-    throw new UnsupportedOperationException("to come");
+    if (over) {
+      throw new Slip(Texts.say("slip.over"), List.of());
+    }
+    if (!allowed(move)) {
+      throw new Slip(Texts.say("slip.tool", move.kind().word()), List.of());
+    }
+    return note(perform(move));
   }
 
   /**
@@ -83,33 +170,132 @@ public final class Attempt {
    * @throws Slip if it is none, or cannot be made now; it costs nothing
    */
   public Note act(String text) {
-    throw new UnsupportedOperationException("to come");
+    try {
+      return act(Move.parse(text));
+    } catch (IllegalArgumentException e) {
+      throw new Slip(e.getMessage(), near(text));
+    }
+  }
+
+  private Outcome perform(Move move) {
+    try {
+      return bench.perform(move);
+    } catch (IllegalArgumentException e) {
+      throw new Slip(e.getMessage(), near(move.text()));
+    }
+  }
+
+  private List<String> near(String text) {
+    return Spelling.nearest(text, possible().stream().map(o -> o.move().text()).toList());
+  }
+
+  private Note note(Outcome outcome) {
+    Move move = outcome.move();
+    learn(outcome);
+    twin.follow(move);
+    Note note =
+        new Note(
+            notes.size() + 1,
+            move,
+            outcome.reading(),
+            outcome.price(),
+            spent().minutes(),
+            spent().pulls(),
+            outcome.breaches());
+    notes.add(note);
+    if (outcome.price().pulls() > 0) {
+      hunched = false;
+    }
+    guide.did(move.text());
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("move", move.text());
+    fields.put("reading", outcome.reading().feature());
+    fields.put("minutes", note.minutesSoFar());
+    fields.put("pulls", note.pullsSoFar());
+    if (!outcome.breaches().isEmpty()) {
+      fields.put("breaches", outcome.breaches().stream().map(Breach::name).toList());
+    }
+    journal.write("move", fields);
+    return note;
+  }
+
+  /** A reading counts for the dictionary only as the board came: with every chip in its place. */
+  private void learn(Outcome outcome) {
+    known.add(facts);
+    if (outcome.move().kind() == Moves.LOOK && bench.out().isEmpty()) {
+      facts = facts.and(outcome.move().asLook().text(), outcome.reading().feature());
+    }
   }
 
   /** Everything done so far. */
   public List<Note> notebook() {
-    throw new UnsupportedOperationException("to come");
+    return List.copyOf(notes);
   }
 
+  /** Power, clock, cost and what is still possible. */
   public Status status() {
-    throw new UnsupportedOperationException("to come");
+    OptionalInt field = job.coach().suspects() ? adviser.get().field(facts) : OptionalInt.empty();
+    Price spent = spent();
+    return new Status(bench.powered(), spent.minutes(), spent.pulls(), spent.total(), field);
+  }
+
+  private Price spent() {
+    return bench.spent().plus(twinPaid);
   }
 
   /**
    * What is still possible, likeliest first; empty if the case does not tell or it is not known.
    */
   public List<Suspect> suspects() {
-    throw new UnsupportedOperationException("to come");
+    return job.coach().suspects() ? adviser.get().suspects(facts) : List.of();
   }
 
-  /** What the healthy twin shows at the same point, with the same chips out. */
+  private boolean twinFree() {
+    return job.label().number() <= LAST_FREE_TWIN;
+  }
+
+  /**
+   * What the healthy twin shows at the same point, with the same chips out.
+   *
+   * @throws Slip if it cannot be looked at so now
+   */
   public Reading twin(Look look) {
-    throw new UnsupportedOperationException("to come");
+    try {
+      Reading reading = twin.look(look);
+      twinLooks.add(notes.size());
+      if (!twinFree()) {
+        twinPaid = twinPaid.plus(prices.of(look));
+      }
+      journal.write("twin", Map.of("look", look.text(), "reading", reading.feature()));
+      return reading;
+    } catch (IllegalArgumentException e) {
+      throw new Slip(e.getMessage(), List.of());
+    }
   }
 
-  /** What {@link #decide} takes for a part, in the order of likelihood; "" for the whole board. */
+  /**
+   * What the display shows beside what it should, bit by bit.
+   *
+   * @throws Slip if the display was not yet seen, or showed nothing
+   */
+  public Strip strip() {
+    List<Integer> cells = List.of();
+    for (Note n : notes) {
+      if (n.reading() instanceof Reading.Picture picture) {
+        cells = picture.cells();
+      }
+    }
+    if (cells.size() < job.board().rightDisplay().length()) {
+      throw new Slip(Texts.say("slip.strip"), List.of(Moves.LOOK.word() + ": screen"));
+    }
+    guide.did(GuideLine.STRIP);
+    journal.write("strip", Map.of());
+    return Strip.of(cells, job.board().rightDisplay());
+  }
+
+  /** What {@link #decide} takes for a part; for the empty reference, for the whole board. */
   public List<String> decisions(String ref) {
-    throw new UnsupportedOperationException("to come");
+    return claims.get().of(ref);
   }
 
   /**
@@ -120,21 +306,104 @@ public final class Attempt {
    * @throws Slip if it is no decision; it costs nothing
    */
   public Decision decide(String text) {
-    throw new UnsupportedOperationException("to come");
+    if (over) {
+      throw new Slip(Texts.say("slip.over"), List.of());
+    }
+    Optional<RepairAction> action = claims.get().repair(text);
+    String said = claims.get().canonical(text);
+    List<Fault> before = bench.remaining();
+    int first = notes.size();
+    action.ifPresent(this::repair);
+    ready();
+    Reading retest = note(perform(new Move(Moves.RETEST, ""))).reading();
+    passes = retest instanceof Reading.Check check && check.passed();
+    Decision.Result result = passes ? Decision.Result.PASSES : after(before, action);
+    Decision decision = decision(said, action, result, retest, price(first));
+    decisions.add(decision);
+    guide.did(GuideLine.DECIDE + said);
+    journal.write(
+        "decision", Map.of("text", said, "result", result.name().toLowerCase(Locale.ROOT)));
+    over = passes;
+    return decision;
+  }
+
+  private void repair(RepairAction action) {
+    if (bench.powered()) {
+      note(perform(new Move(Moves.POWER_OFF, "")));
+    }
+    for (String ref : List.copyOf(bench.out())) {
+      if (!ref.equals(action.place())) {
+        note(perform(new Move(Moves.PUT_BACK, ref)));
+      }
+    }
+    Move move = Move.repair(action);
+    boolean fits =
+        action.kind() == RepairAction.Kind.EXCHANGE && bench.out().contains(action.place());
+    note(perform(fits ? new Move(Moves.FIT_NEW, action.place()) : move));
+  }
+
+  private void ready() {
+    for (String ref : List.copyOf(bench.out())) {
+      note(perform(new Move(Moves.PUT_BACK, ref)));
+    }
+    if (!bench.powered()) {
+      note(perform(new Move(Moves.POWER_ON, "")));
+    }
+  }
+
+  private Decision.Result after(List<Fault> before, Optional<RepairAction> action) {
+    if (bench.remaining().equals(before)) {
+      action.ifPresent(a -> facts = facts.andMissed(a));
+      return Decision.Result.SAME;
+    }
+    facts = Facts.NONE;
+    return Decision.Result.CHANGED;
+  }
+
+  private static Decision decision(
+      String said,
+      Optional<RepairAction> action,
+      Decision.Result result,
+      Reading retest,
+      Price price) {
+    String says =
+        switch (result) {
+          case PASSES -> Texts.say("decision.passes");
+          case CHANGED -> Texts.say("decision.changed");
+          case SAME -> Texts.say("decision.same", said);
+        };
+    String repair = action.map(RepairAction::text).orElseGet(() -> Texts.say("decision.nothing"));
+    return new Decision(said, repair, result, retest, price, says);
+  }
+
+  private Price price(int first) {
+    return notes.subList(first, notes.size()).stream()
+        .map(Note::price)
+        .reduce(Price.NOTHING, Price::plus);
   }
 
   /** Whether the board has passed after a decision, or was left. */
   public boolean over() {
-    throw new UnsupportedOperationException("to come");
+    return over;
   }
 
   /** Ends the attempt where it stands. */
   public Debrief close() {
-    throw new UnsupportedOperationException("to come");
+    if (debrief.isEmpty()) {
+      over = true;
+      journal.write("closed", Map.of("solved", passes));
+      debrief = Optional.of(new Debriefing(job, adviser.get(), course()).told());
+    }
+    return debrief.get();
+  }
+
+  private Debriefing.Course course() {
+    return new Debriefing.Course(
+        notes, known, decisions, twinLooks, passes, bench.remaining(), spent());
   }
 
   /** JSON lines, each with the digest of the one before. */
   public List<String> journal() {
-    throw new UnsupportedOperationException("to come");
+    return journal.lines();
   }
 }

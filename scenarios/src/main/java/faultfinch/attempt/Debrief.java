@@ -46,9 +46,10 @@ public record Debrief(
   /**
    * What the planner would have done.
    *
+   * @param price of the whole route
    * @param why it is missing, if it is
    */
-  public record Best(List<Leg> route, double total, Optional<String> why) {
+  public record Best(List<Leg> route, Price price, Optional<String> why) {
     public Best {
       route = List.copyOf(route);
     }

@@ -1,5 +1,6 @@
 package faultfinch.format;
 
+import faultfinch.bench.Intake;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
 import java.util.Collections;
@@ -11,37 +12,45 @@ import java.util.Optional;
 /**
  * A job as its author wrote it, checked against its board.
  *
- * @param file the document it was read from; it identifies the case in a journal
- * @param number place in the order of the cases, from 1; 0 for an author's own
- * @param minutes the budget, in minutes of the bench clock
+ * @param seed of everything chance decides on this job
+ * @param minutes the budget on the bench clock
  * @param faults what is wrong; none if the board is healthy
- * @param answers what the owner says when asked, by question
- * @param shows features that tell that the complaint is true, by look
+ * @param intake complaint and what the owner answers
+ * @param shows what the complaint says, as features by look
  * @param tools words of the kinds of move allowed; empty for all
  */
 public record Case(
-    Source file,
-    int number,
-    String title,
+    Label label,
     Board board,
-    long seed,
+    int seed,
     int minutes,
     List<Fault> faults,
-    String complaint,
-    Map<String, String> answers,
+    Intake intake,
     Map<String, String> shows,
     Optional<List<String>> tools,
     Coach coach,
     List<GuideLine> guide,
-    String goal,
-    String notes) {
+    Lesson lesson) {
 
-  /** Name and text of a case's file. */
-  public record Source(String name, String text) {}
+  /**
+   * What a list of cases shows.
+   *
+   * @param name short, for a command line
+   * @param number place in the order of the cases, from 1; 0 for an author's own
+   * @param board name of the board
+   */
+  public record Label(String name, int number, String title, String board) {}
+
+  /**
+   * What it is there for.
+   *
+   * @param goal what it teaches, without the answer
+   * @param notes for the debrief
+   */
+  public record Lesson(String goal, String notes) {}
 
   public Case {
     faults = List.copyOf(faults);
-    answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
     shows = Collections.unmodifiableMap(new LinkedHashMap<>(shows));
     tools = tools.map(List::copyOf);
     guide = List.copyOf(guide);

@@ -46,9 +46,13 @@ enum Mode {
     return counts.test(anatomy, fault);
   }
 
-  /** Whether the mode's share is split between clamps and the rest. */
-  boolean splits() {
-    return this == STUCK_HIGH || this == STUCK_LOW;
+  /** How much of the mode falls to its clamps or legs, in per cent; the rest to what is inside. */
+  int rarer() {
+    if (this == STUCK_HIGH || this == STUCK_LOW) {
+      return Figures.number("stuck.clamps.percent");
+    }
+    boolean opens = this == INPUT_OPEN || this == OUTPUT_OPEN || this == POWERLESS;
+    return opens ? Figures.number("open.legs.percent") : 0;
   }
 
   /** The mode as the figures name it, such as {@code stuck-high}. */

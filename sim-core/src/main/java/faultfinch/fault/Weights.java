@@ -62,13 +62,10 @@ final class Weights {
 
   private void pool(Mode mode, double percent, List<Fault> all, Map<List<Fault>, Double> pools) {
     List<Fault> faults = all.stream().filter(f -> mode.counts(anatomy, f)).toList();
-    if (mode.splits()) {
-      double clamps = percent * Figures.number("stuck.clamps.percent") / 100;
-      put(faults, f -> f instanceof Clamp, clamps, pools);
-      put(faults, f -> !(f instanceof Clamp), percent - clamps, pools);
-    } else {
-      put(faults, f -> true, percent, pools);
-    }
+    Predicate<Fault> rarer = f -> f instanceof Clamp || f.seat() == Seat.LEG;
+    double rare = percent * mode.rarer() / 100;
+    put(faults, rarer, rare, pools);
+    put(faults, rarer.negate(), percent - rare, pools);
   }
 
   private static void put(

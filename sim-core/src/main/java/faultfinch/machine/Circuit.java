@@ -60,6 +60,13 @@ final class Circuit {
   int[][] receivers;
   int[][] loadMv;
   int[][] loadOhm;
+
+  /** For each load the switch it needs closed, as an index into {@link #railSwitches}, or -1. */
+  int[][] loadSwitch;
+
+  /** Switches with one end on a supply net; they need no compiling when they move. */
+  String[] railSwitches;
+
   int[] lsInputs;
   int[] deadLs;
   int[] groupOf;
@@ -91,6 +98,16 @@ final class Circuit {
     for (int p = 0; p < refs.length; p++) {
       if (refs[p].equals(ref)) {
         return p;
+      }
+    }
+    return -1;
+  }
+
+  /** Index of a switch that only loads a net from a supply net, or -1. */
+  int railSwitch(String ref) {
+    for (int i = 0; i < railSwitches.length; i++) {
+      if (railSwitches[i].equals(ref)) {
+        return i;
       }
     }
     return -1;

@@ -43,6 +43,11 @@ abstract class CycleBus implements Bus {
     processor.sample(cpuIn(), core, core.cycle);
   }
 
+  /** Something outside moved slow levels between two instructions. */
+  void slowChanged() {
+    processor.sample(cpuIn(), core, core.cycle);
+  }
+
   /** Makes the levels stand as the last cycle left them. */
   abstract void materialise();
 
@@ -80,7 +85,7 @@ abstract class CycleBus implements Bus {
 
   /** Whether the core stopped inside an instruction that has to be replayed. */
   protected boolean interrupted() {
-    return replaying > 0;
+    return resumeAt >= 0;
   }
 
   /** Whether the call now answered only repeats what was seen before. */
@@ -177,7 +182,7 @@ abstract class CycleBus implements Bus {
     try {
       while (core.cycle < end) {
         choose();
-        careful(Long.MAX_VALUE);
+        careful(end);
       }
     } finally {
       plain.watchPhases((phase, nanoseconds) -> {});

@@ -32,7 +32,6 @@ final class FastBus extends CycleBus {
   private int[] memories = new int[0];
   private Tables tables;
   private int[] readAt = none;
-  private int[] fetchAt = none;
   private int[] writeAt = none;
   private int[] and = new int[1];
   private int[] or = new int[1];
@@ -46,10 +45,12 @@ final class FastBus extends CycleBus {
 
   private boolean plainly;
 
-  /** Whether the event at {@link #foreseen} moves nothing that a cycle or the processor sees. */
+  /** Whether the next event moves nothing that a cycle or the processor sees. */
   private boolean quiet;
 
+  /** The scheduling for which that was found out. */
   private long foreseen = -1;
+
   private int settling;
 
   FastBus(Machine machine) {
@@ -73,6 +74,13 @@ final class FastBus extends CycleBus {
     slowMoved();
   }
 
+  @Override
+  void slowChanged() {
+    super.slowChanged();
+    foreseen = -1;
+    slowMoved();
+  }
+
   /** Slow levels may have moved: takes the tables that hold for them as they are now. */
   private void slowMoved() {
     Tables now = shortcuts.tables();
@@ -88,7 +96,6 @@ final class FastBus extends CycleBus {
     boolean direct =
         !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
     readAt = direct ? tables.readAt : none;
-    fetchAt = direct ? tables.fetchAt : none;
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
     or = shortcuts.or();
@@ -96,7 +103,7 @@ final class FastBus extends CycleBus {
 
   @Override
   public int fetch(int address) {
-    int e = fetchAt[address];
+    int e = readAt[address];
     if (e < 0) {
       return slow(address, true, 0, true);
     }
@@ -131,22 +138,12 @@ final class FastBus extends CycleBus {
     if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
       return plain(address, reads, data, sync);
     }
-    Shortcut s = tables.find(address, reads, sync);
+    Shortcut s = tables.find(address, reads);
     if (s == null) {
-      materialise();
-      plain.levels.now = core.cycle;
-      s = shortcuts.ask(address, reads, sync);
-      if (shortcuts.flushed()) {
-        tables = shortcuts.tables();
-      }
-      tables.keep(address, reads, sync, s);
-      if (shortcuts.pageWide(s)) {
-        tables.keepPage(address, reads, s, shortcuts, machine.markedAddresses());
-      }
-      choose();
-      if (sync) {
-        machine.reached(address, core.cycle);
-      }
+      s = ask(address, reads, sync);
+    }
+    if (sync && machine.reached(address, core.cycle)) {
+      tables.fetched(address);
     }
     switch (s.kind()) {
       case MEMORY -> {
@@ -159,6 +156,23 @@ final class FastBus extends CycleBus {
         return plain(address, reads, data, sync);
       }
     }
+  }
+
+  private Shortcut ask(int address, boolean reads, boolean sync) {
+    materialise();
+    plain.levels.now = core.cycle;
+    Shortcut s = shortcuts.ask(address, reads, sync);
+    if (shortcuts.flushed()) {
+      tables = shortcuts.tables();
+    }
+    int[] watched = machine.unreached();
+    boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
+    tables.keep(address, reads, s, watch);
+    if (shortcuts.pageWide(s)) {
+      tables.keepPage(address, reads, s, shortcuts, watched);
+    }
+    choose();
+    return s;
   }
 
   private int memory(Shortcut s, int address, boolean reads, int data, boolean sync) {
@@ -254,11 +268,12 @@ final class FastBus extends CycleBus {
 
   /** Looks, on a copy, at what the next event will move. */
   private void foresee() {
-    if (foreseen == plain.nextEvent) {
+    if (foreseen == plain.schedulings) {
       return;
     }
-    foreseen = plain.nextEvent;
-    quiet = foreseen != Long.MAX_VALUE && shortcuts.quiet(foreseen, MARGIN);
+    long event = plain.nextEvent;
+    quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
+    foreseen = plain.schedulings;
   }
 
   /** Lets quiet events that are due happen at their own cycles. */

@@ -58,6 +58,7 @@ final class Levels {
   private long nextExpiry = Part.NEVER;
   private final long[] dirty;
   private final boolean[] oscillating;
+  private final boolean[] closed;
   private final long[][] cacheKey;
   private final int[][] cacheMv;
 
@@ -69,6 +70,7 @@ final class Levels {
     this.mv = new int[circuit.netCount];
     this.kind = new byte[circuit.netCount];
     this.releasedAt = new long[circuit.netCount];
+    this.closed = new boolean[circuit.railSwitches.length];
     this.oscillating = new boolean[circuit.netCount];
     this.driven = new long[circuit.parts.length];
     this.bits = new long[circuit.parts.length];
@@ -84,6 +86,19 @@ final class Levels {
     everything();
   }
 
+  /** Closes or opens a switch to a supply net. */
+  void close(int gate, boolean close) {
+    closed[gate] = close;
+    for (int net = 0; net < circuit.netCount; net++) {
+      for (int needed : circuit.loadSwitch[net]) {
+        if (needed == gate) {
+          cacheKey[net] = null;
+          update(net);
+        }
+      }
+    }
+  }
+
   /** Takes over from the levels of the same parts wired otherwise: time, and what nets carried. */
   void follow(Levels earlier) {
     now = earlier.now;
@@ -91,6 +106,12 @@ final class Levels {
     startCycle = earlier.startCycle;
     cycleNs = earlier.cycleNs;
     phase = earlier.phase;
+    for (int gate = 0; gate < closed.length; gate++) {
+      int was = earlier.circuit.railSwitch(circuit.railSwitches[gate]);
+      if (was >= 0 && earlier.closed[was]) {
+        close(gate, true);
+      }
+    }
     for (int pin = circuit.netOf.length - 1; pin >= 0; pin--) {
       int to = circuit.netOf[pin];
       int from = earlier.circuit.netOf[pin];
@@ -332,6 +353,10 @@ final class Levels {
       }
     }
     for (int i = 0; i < circuit.loadMv[net].length; i++) {
+      int gate = circuit.loadSwitch[net][i];
+      if (gate >= 0 && !closed[gate]) {
+        continue;
+      }
       g += 1.0 / circuit.loadOhm[net][i];
       gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
     }
@@ -468,40 +493,57 @@ final class Levels {
     }
   }
 
-  /** Everything that a later phase can depend on, besides the store. */
-  record Copy(
-      int[] mv,
-      byte[] kind,
-      long[] releasedAt,
-      long[] driven,
-      long[] bits,
-      long[] in,
-      long[] before,
-      long[] rose,
-      long[] fell,
-      boolean[] oscillating,
-      long now,
-      long nextExpiry,
-      Phase phase) {}
+  /** Everything that a later phase can depend on, besides the store; its arrays are used again. */
+  static final class Copy {
+    final int[] mv;
+    private final byte[] kind;
+    private final long[] releasedAt;
+    private final long[] driven;
+    private final long[] bits;
+    private final long[] in;
+    private final long[] before;
+    private final long[] rose;
+    private final long[] fell;
+    private final boolean[] oscillating;
+    private long now;
+    private long nextExpiry;
+    private Phase phase;
 
-  Copy copy() {
-    return new Copy(
-        mv.clone(),
-        kind.clone(),
-        releasedAt.clone(),
-        driven.clone(),
-        bits.clone(),
-        Arrays.stream(pins).mapToLong(v -> v.in).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.before).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.rose).toArray(),
-        Arrays.stream(pins).mapToLong(v -> v.fell).toArray(),
-        oscillating.clone(),
-        now,
-        nextExpiry,
-        phase);
+    Copy(Levels of) {
+      int nets = of.mv.length;
+      int parts = of.pins.length;
+      mv = new int[nets];
+      kind = new byte[nets];
+      releasedAt = new long[nets];
+      oscillating = new boolean[nets];
+      driven = new long[parts];
+      bits = new long[parts];
+      in = new long[parts];
+      before = new long[parts];
+      rose = new long[parts];
+      fell = new long[parts];
+    }
   }
 
-  void set(Copy copy) {
+  void save(Copy copy) {
+    System.arraycopy(mv, 0, copy.mv, 0, mv.length);
+    System.arraycopy(kind, 0, copy.kind, 0, kind.length);
+    System.arraycopy(releasedAt, 0, copy.releasedAt, 0, releasedAt.length);
+    System.arraycopy(driven, 0, copy.driven, 0, driven.length);
+    System.arraycopy(bits, 0, copy.bits, 0, bits.length);
+    System.arraycopy(oscillating, 0, copy.oscillating, 0, oscillating.length);
+    for (int p = 0; p < pins.length; p++) {
+      copy.in[p] = pins[p].in;
+      copy.before[p] = pins[p].before;
+      copy.rose[p] = pins[p].rose;
+      copy.fell[p] = pins[p].fell;
+    }
+    copy.now = now;
+    copy.nextExpiry = nextExpiry;
+    copy.phase = phase;
+  }
+
+  void load(Copy copy) {
     System.arraycopy(copy.mv, 0, mv, 0, mv.length);
     System.arraycopy(copy.kind, 0, kind, 0, kind.length);
     System.arraycopy(copy.releasedAt, 0, releasedAt, 0, releasedAt.length);

@@ -4,15 +4,18 @@ import faultfinch.board.Board;
 import faultfinch.board.Firmware;
 import faultfinch.board.Milestone;
 import faultfinch.board.Pad;
+import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.State;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -29,6 +32,7 @@ public final class Machine {
     FAST
   }
 
+  private static final int HEAT_CYCLES = 512;
   private static final long IDLE_EPOCH_NS = 20_000_000;
 
   private final Setup setup;
@@ -40,12 +44,15 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
-  private final int[] marked;
+  private int[] unreached;
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
   private ClockRates rates;
   private double processorHertz;
+  private final Power power;
+  private Heat heat;
+  private long heatAt = -1;
 
   /** Switches a board on. */
   public Machine(Setup setup, Kind kind) {
@@ -56,7 +63,8 @@ public final class Machine {
   Machine(Setup setup, Kind kind, CycleTap tap) {
     this.setup = setup;
     this.kind = kind;
-    this.marked =
+    power = Power.of(setup);
+    this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
     store = new Store(circuit.wordCount, circuit.cellCount);
@@ -76,7 +84,7 @@ public final class Machine {
 
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
-    Power power = Power.of(setup.board(), all, setup.out());
+    power.killed().forEach(ref -> all.add(new Dead(ref)));
     return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.railUp());
   }
 
@@ -141,7 +149,15 @@ public final class Machine {
   /** Closes or opens a switch (a key, a link) at this moment. */
   public void hold(String ref, boolean close) {
     boolean moved = close ? closed.add(ref) : closed.remove(ref);
-    if (moved) {
+    if (moved && circuit.railSwitch(ref) >= 0) {
+      materialise();
+      levels.close(circuit.railSwitch(ref), close);
+      levels.settle();
+      look();
+      if (processorHertz > 0) {
+        bus.slowChanged();
+      }
+    } else if (moved) {
       rewire();
     }
   }
@@ -154,6 +170,7 @@ public final class Machine {
   }
 
   private void rewire() {
+    heatAt = -1;
     materialise();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
@@ -175,17 +192,23 @@ public final class Machine {
     return plain;
   }
 
-  /** Addresses whose first fetch is a milestone, ascending. */
-  int[] markedAddresses() {
-    return marked;
+  /** Addresses whose first fetch would be a milestone, ascending. */
+  int[] unreached() {
+    return unreached;
   }
 
-  void reached(int address, long cycle) {
+  /** Notes a fetch; true if it was the first of a milestone. */
+  boolean reached(int address, long cycle) {
+    if (Arrays.binarySearch(unreached, address) < 0) {
+      return false;
+    }
     for (Milestone m : setup.board().milestones()) {
       if (m.address() == address) {
-        milestones.putIfAbsent(m.label(), levels.nanosecondsAt(cycle));
+        milestones.put(m.label(), levels.nanosecondsAt(cycle));
       }
     }
+    unreached = Arrays.stream(unreached).filter(a -> a != address).toArray();
+    return true;
   }
 
   /** Nanoseconds since power-on at the end of the last cycle run. */
@@ -223,6 +246,43 @@ public final class Machine {
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
     return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+  }
+
+  /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */
+  boolean held() {
+    return processorHertz == 0
+        || processor.inReset()
+        || !processor.ready(levels.pins[circuit.cpu].in);
+  }
+
+  /** What the supply makes of the board. */
+  public Power power() {
+    return power;
+  }
+
+  /**
+   * How warm the board runs, measured over the next {@value #HEAT_CYCLES} cycles; asked again at
+   * the same moment it plays nothing.
+   */
+  public Heat heat() {
+    if (heatAt != core.cycle) {
+      heat = Heat.of(this, HEAT_CYCLES);
+      heatAt = core.cycle;
+    }
+    return heat;
+  }
+
+  /** Milliamperes at the jack, signal currents included; measured as {@link #heat} does. */
+  public int currentMilliamps() {
+    return heat().currentMilliamps();
+  }
+
+  /**
+   * Case temperature in tenths of a degree Celsius this many seconds after power-on from cold, at
+   * the activity {@link #heat} measures.
+   */
+  public int caseTenths(String ref, int seconds) {
+    return heat().caseTenths(ref, seconds);
   }
 
   /** Whether the processor has run into an opcode that locks it. */
@@ -263,10 +323,78 @@ public final class Machine {
   /**
    * Plays whole cycles one phase at a time and reports each settled phase; what an instrument sees.
    *
-   * @param cycles how many, at least 1; it stops at the instruction boundary after
+   * @param cycles how many, at least 1; an instruction may stand half done at the end
    */
   public void play(long cycles, PhaseTap tap) {
-    bus.observe(cycles, tap);
+    if (processorHertz > 0) {
+      bus.observe(cycles, tap);
+    } else {
+      plain.watchPhases(tap);
+      plain.idle(cycles);
+      plain.watchPhases((phase, nanoseconds) -> {});
+      look();
+      core.cycle = levels.now;
+    }
+  }
+
+  /**
+   * Number of the net at a pin, or at the pad it ought to meet; two points of one number conduct.
+   * It holds until a switch moves.
+   */
+  public int point(Pad pad, boolean atPad) {
+    return net(pad, atPad);
+  }
+
+  /** How many nets there are; {@link #point} stays below it. */
+  public int points() {
+    return circuit.netCount;
+  }
+
+  /** Millivolts of a net by its number, in the phase now settled. */
+  public int millivolts(int point) {
+    return levels.mv[point];
+  }
+
+  /** Whether nothing drives a net, by its number. */
+  public boolean floating(int point) {
+    return levels.kind[point] == Levels.FLOATS || levels.kind[point] == Levels.FLOATS_ON_LS;
+  }
+
+  /** Whether a net does not come to rest within a phase, by its number. */
+  public boolean oscillating(int point) {
+    return levels.kind[point] == Levels.OSCILLATES;
+  }
+
+  /** Whether a part is there, sound in itself and supplied; an element, whether it conducts. */
+  public boolean works(String ref) {
+    int p = circuit.index(ref);
+    return p >= 0
+        && !circuit.harm.absent.contains(ref)
+        && !circuit.harm.dead.contains(ref)
+        && !circuit.harm.elementsOpen.contains(ref)
+        && circuit.powered[p];
+  }
+
+  /** Ohms from a net to ground with the power off; empty if nothing leads there. */
+  public OptionalInt ohmsToGround(int point) {
+    if (circuit.source[point] == Circuit.GROUND) {
+      return OptionalInt.of(0);
+    }
+    double siemens = 0;
+    for (int ohms : circuit.loadOhm[point]) {
+      siemens += 1.0 / ohms;
+    }
+    return siemens == 0 ? OptionalInt.empty() : OptionalInt.of((int) StrictMath.round(1 / siemens));
+  }
+
+  /** A hash of all stored state and of the processor; equal runs have equal digests. */
+  public long digest() {
+    long h = Chance.draw(core.cycle, core.a, core.x, core.y, core.s, core.pc);
+    h = Chance.draw(h, store.words());
+    for (byte cell : store.cells()) {
+      h = h * 31 + cell;
+    }
+    return h;
   }
 
   /** Millivolts at a pin's net in the phase now settled. */

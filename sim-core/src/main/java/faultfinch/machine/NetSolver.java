@@ -14,7 +14,7 @@ final class NetSolver {
   private static final double LS_G = 1.0 / Electrical.figure("ls-input.ohm");
   private static final int DEAD_MV = Electrical.figure("dead-ls.mv");
   private static final double DEAD_G = 1.0 / Electrical.figure("dead-ls.ohm");
-  private static final int DIODE_MV = Electrical.figure("diode.mv");
+  static final int DIODE_MV = Electrical.figure("diode.mv");
   private static final int ROUNDS = 32;
 
   private final Circuit circuit;

@@ -28,6 +28,9 @@ final class PlainCycle {
   /** Cycle at which a part can next change by itself. */
   long nextEvent;
 
+  /** How often that was worked out: state moved in between. */
+  long schedulings;
+
   private PhaseTap phases = (phase, nanoseconds) -> {};
 
   /** The data lines as the processor's pins read them at the end of the last cycle. */
@@ -53,6 +56,7 @@ final class PlainCycle {
 
   /** Works out when a part next changes by itself. */
   void schedule() {
+    schedulings++;
     nextEvent = Part.NEVER;
     for (int p : living) {
       nextEvent = Math.min(nextEvent, circuit.parts[p].nextChange(levels.pins[p]));

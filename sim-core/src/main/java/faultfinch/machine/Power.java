@@ -1,13 +1,260 @@
 package faultfinch.machine;
 
 import faultfinch.board.Board;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.board.Supply;
 import faultfinch.fault.Fault;
+import faultfinch.fault.SupplyBreak;
+import faultfinch.part.PartCatalog;
+import faultfinch.signal.Pin;
+import faultfinch.signal.Technology;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 
-/** What the supply makes of a board. */
-record Power(boolean railUp) {
-  static Power of(Board board, List<Fault> faults, Set<String> out) {
-    return new Power(true);
+/**
+ * What the supply makes of a board at rest: volts at its nodes, current at the jack, heat in each
+ * part, fuses blown and parts killed. Whole millivolts, milliamperes and milliwatts.
+ *
+ * <p>Not modelled: ripple, the slow fall of a warm brick, a regulator that shuts down hot, signal
+ * currents (see {@link Heat}), age added between 6 and 7 V. A marginal rail so far changes nothing
+ * but what a meter shows.
+ */
+public final class Power {
+
+  /** Bands of a rail, lowest first. */
+  public enum Band {
+    /** Below 4.0 V: nothing works. */
+    DEAD,
+    /** From 4.0 V: memories and clock are the first to suffer. */
+    MARGINAL,
+    /** From 4.75 to 5.25 V. */
+    NORMAL,
+    /** To 6 V. */
+    HOT,
+    /** Above 6 V. */
+    DAMAGE;
+
+    /** The band of so many millivolts. */
+    public static Band of(int millivolts) {
+      if (millivolts < PowerFigures.figure("band.dead.below")) {
+        return DEAD;
+      }
+      if (millivolts < PowerFigures.figure("band.marginal.below")) {
+        return MARGINAL;
+      }
+      if (millivolts <= PowerFigures.figure("band.normal.to")) {
+        return NORMAL;
+      }
+      return millivolts <= PowerFigures.figure("band.hot.to") ? HOT : DAMAGE;
+    }
+  }
+
+  private final Board board;
+  private final HarmNotes harm;
+  private final SupplyNodes nodes;
+  private final Set<String> blown = new LinkedHashSet<>();
+  private final Set<String> killed = new LinkedHashSet<>();
+  private final Map<String, Integer> milliwatts = new LinkedHashMap<>();
+  private final double[] volts;
+  private final int milliamps;
+
+  private Power(Setup setup, HarmNotes harm, Feed feed) {
+    this.board = setup.board();
+    this.harm = harm;
+    this.nodes = new SupplyNodes(board, harm, breaks(setup.faults()));
+    List<Branch> branches;
+    SupplySolver solved;
+    do {
+      branches = SupplyChain.of(board, harm, nodes, feed, blown, setup.seed());
+      solved = new SupplySolver(branches, nodes.count());
+    } while (blows(branches, solved));
+    volts = solved.volts;
+    milliamps =
+        branches.isEmpty() || !(branches.get(0) instanceof Branch.Source)
+            ? 0
+            : whole(solved.currents[0]);
+    heat(branches, solved);
+    kill(branches, setup.seed());
+  }
+
+  /** The board on its own brick. */
+  public static Power of(Setup setup) {
+    return new Power(setup, notes(setup), brick(setup));
+  }
+
+  /** The board with something else plugged in; its own lead and brick then do not matter. */
+  public static Power of(Setup setup, Feed feed) {
+    return new Power(setup, notes(setup), feed);
+  }
+
+  /** What the board's own brick brings to the end of its lead. */
+  public static Feed brick(Setup setup) {
+    HarmNotes harm = notes(setup);
+    boolean lead =
+        harm.supplyOpen || breaks(setup.faults()).stream().anyMatch(b -> b.spot().equals("lead"));
+    if (lead) {
+      return new Feed.Nothing();
+    }
+    Supply supply = setup.board().supply();
+    return harm.brick
+        .map(b -> new Feed.Brick(b.noLoadMillivolts(), b.milliohms()))
+        .orElse(new Feed.Brick(supply.noLoadVolts(), supply.ohms()));
+  }
+
+  /** Breaks of the feed are placed by {@link SupplyNodes}, each at its spot. */
+  private static HarmNotes notes(Setup setup) {
+    List<Fault> others =
+        setup.faults().stream().filter(f -> !(f.base() instanceof SupplyBreak)).toList();
+    HarmNotes harm = new HarmNotes(setup.board(), others);
+    setup.out().forEach(harm::absent);
+    return harm;
+  }
+
+  private static List<SupplyBreak> breaks(List<Fault> faults) {
+    return faults.stream()
+        .map(Fault::base)
+        .filter(SupplyBreak.class::isInstance)
+        .map(SupplyBreak.class::cast)
+        .toList();
+  }
+
+  private boolean blows(List<Branch> branches, SupplySolver solved) {
+    for (int b = 0; b < branches.size(); b++) {
+      String ref = branches.get(b).ref();
+      boolean sound =
+          board.part(ref).filter(p -> p.type() == PartCatalog.FUSE).isPresent()
+              && !harm.elementsShort.containsKey(ref);
+      if (sound) {
+        int rating = rating(board.part(ref).orElseThrow());
+        int most = rating * PowerFigures.figure("fuse.blows.percent") / 100;
+        if (Math.abs(solved.currents[b]) > most) {
+          return blown.add(ref);
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Milliamperes printed on a fuse, such as {@code 1A} or {@code 500mA}. */
+  private static int rating(PlacedPart fuse) {
+    if (!fuse.value().matches("\\d{1,4}(mA|A)")) {
+      throw new IllegalArgumentException(
+          "found value '" + fuse.value() + "' of " + fuse.ref() + ", right would be 1A or 500mA");
+    }
+    int figure = Integer.parseInt(fuse.value().replaceAll("\\D", ""));
+    return fuse.value().endsWith("mA") ? figure : 1000 * figure;
+  }
+
+  private void heat(List<Branch> branches, SupplySolver solved) {
+    Map<String, Double> sums = new LinkedHashMap<>();
+    for (int b = 0; b < branches.size(); b++) {
+      Branch branch = branches.get(b);
+      boolean inside = !(branch instanceof Branch.Source) && !branch.ref().isEmpty();
+      if (inside) {
+        double across = volts[branch.from()] - volts[branch.to()];
+        sums.merge(branch.ref(), across * solved.currents[b] / 1000, Double::sum);
+      }
+    }
+    sums.forEach((ref, sum) -> milliwatts.put(ref, whole(sum)));
+  }
+
+  /** Who dies is this board's chance, the same at every power-on. */
+  private void kill(List<Branch> branches, long seed) {
+    int above = PowerFigures.figure("dies.above");
+    for (Branch branch : branches) {
+      double over = volts[branch.from()] - volts[branch.to()] - above;
+      if (branch instanceof Branch.Draw && over > 0) {
+        PlacedPart part = board.part(branch.ref()).orElseThrow();
+        double chance =
+            PowerFigures.figure("dies." + frailty(part))
+                + over / 1000 * PowerFigures.figure("dies.per-volt");
+        int drawn = Chance.below(100, seed, Chance.of(part.ref()), Chance.of("overvolted"));
+        if (drawn < chance) {
+          killed.add(part.ref());
+        }
+      }
+    }
+  }
+
+  private static String frailty(PlacedPart part) {
+    if (part.type() == PartCatalog.DRAM_4164) {
+      return "dram";
+    }
+    List<Pin> pins = part.type().part().pinout().pins();
+    return pins.stream().anyMatch(p -> p.technology() == Technology.LS) ? "ls" : "other";
+  }
+
+  private static int whole(double figure) {
+    return (int) StrictMath.floor(figure + 0.5);
+  }
+
+  /** Millivolts at the jack's plus track. */
+  public int jackMillivolts() {
+    return between(new Pad(board.supply().jack(), "+"), new Pad(board.supply().jack(), "-"));
+  }
+
+  /** Millivolts at the regulator's input track, which is after fuse and diode. */
+  public int afterDiodeMillivolts() {
+    String regulator = board.supply().regulator();
+    return between(new Pad(regulator, "IN"), new Pad(regulator, "GND"));
+  }
+
+  /** Millivolts at the regulator's output track. */
+  public int railMillivolts() {
+    String regulator = board.supply().regulator();
+    return between(new Pad(regulator, "OUT"), new Pad(regulator, "GND"));
+  }
+
+  private int between(Pad one, Pad other) {
+    OptionalInt a = nodes.node(one, true);
+    OptionalInt b = nodes.node(other, true);
+    return a.isPresent() && b.isPresent() ? whole(volts[a.getAsInt()] - volts[b.getAsInt()]) : 0;
+  }
+
+  /**
+   * Millivolts of any pad of the supply against the jack's ground; empty if the pad is no part of
+   * it.
+   *
+   * @param atPad on the track, else at the pin itself
+   */
+  public OptionalInt millivolts(Pad pad, boolean atPad) {
+    OptionalInt node = nodes.node(pad, atPad);
+    return node.isPresent() ? OptionalInt.of(whole(volts[node.getAsInt()])) : node;
+  }
+
+  /** Milliamperes that come in through the jack, without signal currents. */
+  public int currentMilliamps() {
+    return milliamps;
+  }
+
+  /** The band the rail is in. */
+  public Band band() {
+    return Band.of(railMillivolts());
+  }
+
+  /** Whether parts on the rail can work. */
+  public boolean railUp() {
+    return band() != Band.DEAD;
+  }
+
+  /** References of fuses that have blown, in the order they went. */
+  public Set<String> blown() {
+    return Collections.unmodifiableSet(blown);
+  }
+
+  /** References of parts that more than 7 V killed soon after power-on. */
+  public Set<String> killed() {
+    return Collections.unmodifiableSet(killed);
+  }
+
+  /** Milliwatts a part turns into heat, without signal currents; 0 for one that gets nothing. */
+  public int milliwatts(String ref) {
+    return milliwatts.getOrDefault(ref, 0);
   }
 }

@@ -36,12 +36,18 @@ final class Shortcuts {
   private final boolean[] floatedOnce;
   private final boolean[] contended;
   private final boolean[] isolated;
+  private final Levels.Copy copy;
+  private final Store saved;
+  private final long[] words;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
     this.c = plain.circuit;
     this.reach = new Reach(c);
+    this.copy = new Levels.Copy(plain.levels);
+    this.saved = plain.store.copy();
+    this.words = plain.store.words().clone();
     this.isolated = isolated();
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
@@ -97,8 +103,8 @@ final class Shortcuts {
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
-    Levels.Copy before = levels.copy();
-    long[] words = plain.store.words().clone();
+    levels.save(copy);
+    System.arraycopy(plain.store.words(), 0, words, 0, words.length);
     long event = plain.nextEvent;
     boolean moved = levels.moved;
     levels.now = cycle;
@@ -106,9 +112,9 @@ final class Shortcuts {
     levels.settle();
     boolean quiet = plain.nextEvent >= cycle + 2L * apart;
     for (int net = 0; net < c.netCount; net++) {
-      quiet &= levels.mv[net] == before.mv()[net] || isolated[net];
+      quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
     }
-    levels.set(before);
+    levels.load(copy);
     System.arraycopy(words, 0, plain.store.words(), 0, words.length);
     plain.nextEvent = event;
     levels.moved = moved;
@@ -193,19 +199,19 @@ final class Shortcuts {
 
   /** Plays the access on a copy and says what may be remembered of it. */
   Shortcut ask(int address, boolean reads, boolean sync) {
-    Levels.Copy levels = plain.levels.copy();
-    Store store = plain.store.copy();
+    plain.levels.save(copy);
+    saved.set(plain.store);
     long event = plain.nextEvent;
     Trial low = trial(address, reads, sync, false);
-    restore(levels, store, event);
+    restore(event);
     Trial high = trial(address, reads, sync, true);
-    restore(levels, store, event);
+    restore(event);
     return judge(low, high, reads);
   }
 
-  private void restore(Levels.Copy levels, Store store, long event) {
-    plain.levels.set(levels);
-    plain.store.set(store);
+  private void restore(long event) {
+    plain.levels.load(copy);
+    plain.store.set(saved);
     plain.nextEvent = event;
     plain.levels.moved = false;
     plain.levels.recorder = Recorder.NONE;

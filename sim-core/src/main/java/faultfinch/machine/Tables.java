@@ -1,63 +1,62 @@
 package faultfinch.machine;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /** What is known of every address and direction while the slow levels stay as they are. */
 final class Tables {
-  private static final int PAGE = 0xFF;
   private static final int ADDRESSES = 0x10000;
+  private static final int PAGE = 0xFF;
 
+  /** For each address the packed cell and mask class of a read, or -1 for the slower way. */
   final int[] readAt = new int[ADDRESSES];
-  final int[] fetchAt = new int[ADDRESSES];
+
   final int[] writeAt = new int[ADDRESSES];
-  private final Shortcut[] reads = new Shortcut[ADDRESSES];
-  private final Shortcut[] writes = new Shortcut[ADDRESSES];
-  private final boolean[] fetched = new boolean[ADDRESSES];
+  private final Map<Integer, Shortcut> reads = new HashMap<>();
+  private final Map<Integer, Shortcut> writes = new HashMap<>();
 
   Tables() {
     Arrays.fill(readAt, -1);
-    Arrays.fill(fetchAt, -1);
     Arrays.fill(writeAt, -1);
   }
 
   /** What is known, or null while nothing is. */
-  Shortcut find(int address, boolean read, boolean sync) {
-    if (sync && !fetched[address]) {
-      return null;
+  Shortcut find(int address, boolean read) {
+    return (read ? reads : writes).get(address);
+  }
+
+  /** Keeps what holds for one address; a watched one goes on the slower way until it is fetched. */
+  void keep(int address, boolean read, Shortcut shortcut, boolean watched) {
+    if (read) {
+      reads.put(address, shortcut);
+      readAt[address] = watched ? -1 : shortcut.packed();
+    } else {
+      writes.put(address, shortcut);
+      writeAt[address] = shortcut.packed();
     }
-    return read ? reads[address] : writes[address];
+  }
+
+  /** A watched address was fetched and needs watching no more. */
+  void fetched(int address) {
+    readAt[address] = reads.get(address).packed();
   }
 
   /** Keeps what holds for a whole page; cells follow the address, but for those that are stuck. */
-  void keepPage(int address, boolean read, Shortcut shortcut, Shortcuts shortcuts, int[] marked) {
+  void keepPage(int address, boolean read, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
     int page = address & ~PAGE;
     int first = shortcut.packed() - (address & PAGE);
+    int[] table = read ? readAt : writeAt;
     for (int low = 0; low <= PAGE; low++) {
       int at = page | low;
       int packed = first + low;
-      boolean known = (read ? readAt : writeAt)[at] >= 0;
-      if (!known && !shortcuts.stuck(packed & FastBus.CELL_MASK)) {
-        if (read) {
-          readAt[at] = packed;
-          fetchAt[at] = Arrays.binarySearch(marked, at) >= 0 ? -1 : packed;
-        } else {
-          writeAt[at] = packed;
-        }
+      boolean kept =
+          table[at] >= 0
+              || shortcuts.stuck(packed & FastBus.CELL_MASK)
+              || read && Arrays.binarySearch(watched, at) >= 0;
+      if (!kept) {
+        table[at] = packed;
       }
-    }
-  }
-
-  void keep(int address, boolean read, boolean sync, Shortcut shortcut) {
-    if (!read) {
-      writes[address] = shortcut;
-      writeAt[address] = shortcut.packed();
-    } else {
-      reads[address] = shortcut;
-      readAt[address] = shortcut.packed();
-    }
-    if (sync) {
-      fetched[address] = true;
-      fetchAt[address] = shortcut.packed();
     }
   }
 }

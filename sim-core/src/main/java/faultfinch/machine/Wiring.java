@@ -42,6 +42,7 @@ final class Wiring {
   private int[] parent;
   private boolean[] supplyPins;
   private final Map<String, Integer> indexOfRef = new HashMap<>();
+  private final List<String> railSwitches = new ArrayList<>();
   private final List<int[]> couplings = new ArrayList<>();
   private final Map<Integer, List<int[]>> loads = new LinkedHashMap<>();
 
@@ -224,6 +225,10 @@ final class Wiring {
         if (shorted != null) {
           couple(c.pinBase[p], c.pinBase[p] + 1, shorted, false);
         } else if (!harm.elementsOpen.contains(c.refs[p])) {
+          if (element.kind() == Element.Kind.SWITCH && onRail(p)) {
+            railSwitch(p, element);
+            continue;
+          }
           String value = board.parts().get(p).value();
           int percent = harm.elementsDrift.getOrDefault(c.refs[p], 100);
           for (Join j : element.joins(value, closed.contains(c.refs[p]))) {
@@ -236,11 +241,22 @@ final class Wiring {
     }
   }
 
+  private boolean onRail(int p) {
+    return supplyPins[c.pinBase[p]] != supplyPins[c.pinBase[p] + 1];
+  }
+
+  /** A switch to a supply net is a load that comes and goes. */
+  private void railSwitch(int p, Element element) {
+    Join join = element.joins("", true).get(0);
+    couplings.add(new int[] {c.pinBase[p], c.pinBase[p] + 1, join.ohms(), 0, railSwitches.size()});
+    railSwitches.add(c.refs[p]);
+  }
+
   private void couple(int a, int b, int ohms, boolean diode) {
     if (!diode && ohms < JOINS_BELOW_OHMS && !suppliesDiffer(a, b)) {
       unite(a, b);
     } else {
-      couplings.add(new int[] {a, b, ohms, diode ? 1 : 0});
+      couplings.add(new int[] {a, b, ohms, diode ? 1 : 0, -1});
     }
   }
 
@@ -307,12 +323,13 @@ final class Wiring {
           load(
               c.netOf[c.pinBase[p] + pin.bit()],
               Electrical.figure("port.pullup.mv"),
-              pin.pullOhms());
+              pin.pullOhms(),
+              -1);
         }
       }
     }
     for (HarmNotes.Load l : harm.loads) {
-      load(c.netOf[pin(l.pin())], l.millivolts(), l.ohms());
+      load(c.netOf[pin(l.pin())], l.millivolts(), l.ohms(), -1);
     }
     c.groupOf = new int[c.netCount];
     Arrays.fill(c.groupOf, -1);
@@ -324,16 +341,23 @@ final class Wiring {
       boolean fixedB = c.source[b] != Circuit.NO_SOURCE;
       if (a != b && e[3] == 0 && fixedA != fixedB) {
         int source = fixedA ? c.source[a] : c.source[b];
-        load(fixedA ? b : a, source == Circuit.GROUND || !c.railUp ? 0 : RAIL_MILLIVOLTS, e[2]);
-      } else if (a != b && !(fixedA && fixedB)) {
+        load(
+            fixedA ? b : a,
+            source == Circuit.GROUND || !c.railUp ? 0 : RAIL_MILLIVOLTS,
+            e[2],
+            e[4]);
+      } else if (a != b && !(fixedA && fixedB) && e[4] < 0) {
         between.add(new int[] {a, b, e[2], e[3]});
       }
     }
     c.loadMv = new int[c.netCount][0];
     c.loadOhm = new int[c.netCount][0];
+    c.loadSwitch = new int[c.netCount][0];
+    c.railSwitches = railSwitches.toArray(String[]::new);
     loads.forEach(
         (net, list) -> {
           c.loadMv[net] = list.stream().mapToInt(l -> l[0]).toArray();
+          c.loadSwitch[net] = list.stream().mapToInt(l -> l[2]).toArray();
           c.loadOhm[net] = list.stream().mapToInt(l -> l[1]).toArray();
         });
     c.groups = groups(between);
@@ -342,8 +366,8 @@ final class Wiring {
   /** Pulls are solved at the nominal rail; a rail outside its band stops the part altogether. */
   static final int RAIL_MILLIVOLTS = 5000;
 
-  private void load(int net, int millivolts, int ohms) {
-    loads.computeIfAbsent(net, k -> new ArrayList<>()).add(new int[] {millivolts, ohms});
+  private void load(int net, int millivolts, int ohms, int gate) {
+    loads.computeIfAbsent(net, k -> new ArrayList<>()).add(new int[] {millivolts, ohms, gate});
   }
 
   private int netOfPoint(int point) {

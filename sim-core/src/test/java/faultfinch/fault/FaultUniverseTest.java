@@ -21,14 +21,13 @@ class FaultUniverseTest {
 
   @Test
   void weights_twoStuckLevelsOfOneOutput_areAsTheTableHasThem() {
-    // Low and high have 28 per cent each and as many sites, clamps apart: 8 connected inputs and
-    // 4 driven outputs of U4 have both levels.
     assertEquals(weight("U4.Y0/: drives low"), weight("U4.Y0/: drives high"), 1e-12);
-    // 22 per cent over the pins and legs of 4 outputs, against 28 x 60 over 4 + 6 stuck low:
-    // U4 drives Y0/ Y1/ Y7/ (3) and reads A B C G1 G2A/ G2B/ (6).
-    double open = 22.0 / (2 * 3);
+    // U4 drives Y0/ Y1/ Y7/ (3) and reads A B C G1 G2A/ G2B/ (6). Outputs open: 22 per cent, 85 of
+    // a hundred of them inside, over 3 pins. Stuck low: 28 per cent, 60 of a hundred over 3 + 6.
+    double open = 22 * 0.85 / 3;
     double stuck = 28 * 0.6 / (3 + 6);
-    assertEquals(open / stuck, weight("U4.Y0/: open leg") / weight("U4.Y0/: drives low"), 1e-9);
+    assertEquals(open / stuck, weight("U4.Y0/: open pin") / weight("U4.Y0/: drives low"), 1e-9);
+    assertEquals(15.0 / 85, weight("U4.Y0/: open leg") / weight("U4.Y0/: open pin"), 1e-9);
   }
 
   @Test

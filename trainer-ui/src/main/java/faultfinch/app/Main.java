@@ -1,9 +1,13 @@
 package faultfinch.app;
 
 import faultfinch.cli.CommandLine;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.ResourceBundle;
 
 /**
  * The program's entry: the only place that prints to the console and ends the process. It names no
@@ -11,7 +15,7 @@ import java.util.List;
  */
 public final class Main {
 
-  private static final int FAILED = 1;
+  private static final int FAILED = 2;
 
   private Main() {}
 
@@ -19,12 +23,14 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     int exitCode;
     try {
       // A lambda, not a method reference: linking a reference would load the window library.
-      exitCode = CommandLine.run(args, arguments -> openWindow(arguments, err), out, err);
-    } catch (RuntimeException | LinkageError e) {
-      err.println("faultfinch: " + e);
+      exitCode = CommandLine.run(args, arguments -> openWindow(arguments, err), in, out, err);
+    } catch (LinkageError | OutOfMemoryError | StackOverflowError e) {
+      err.println("faultfinch: " + e.toString().replaceAll("\\s+", " "));
       exitCode = FAILED;
     }
     out.flush();
@@ -32,13 +38,13 @@ public final class Main {
     System.exit(exitCode);
   }
 
-  private static int openWindow(List<String> arguments, PrintWriter err) {
+  private static OptionalInt openWindow(List<String> arguments, PrintWriter err) {
     if (!hasScreen()) {
-      err.println("faultfinch: no screen to open a window on; set DISPLAY, or see --help");
-      return FAILED;
+      err.println(ResourceBundle.getBundle("faultfinch.app.entry").getString("no-screen"));
+      return OptionalInt.empty();
     }
     UiLauncher.open(arguments);
-    return 0;
+    return OptionalInt.of(0);
   }
 
   /** Asked first: without one the window library fails deep inside, in many lines. */

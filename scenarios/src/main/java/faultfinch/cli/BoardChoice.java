@@ -1,0 +1,74 @@
+package faultfinch.cli;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.board.NearNames;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.signal.Pin;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.cli.Option;
+
+/** The board a command is about, and names on it that a person may have mistyped. */
+final class BoardChoice {
+  static final String OPTION = "board";
+  private static final String FILE = ".json";
+
+  private final Words words;
+
+  BoardChoice(Words words) {
+    this.words = words;
+  }
+
+  static Option option() {
+    return Given.value(OPTION, "BOARD");
+  }
+
+  /**
+   * The board given: one that comes with the program, or the file of an author's own. The first
+   * that comes with the program if none is given.
+   */
+  Board board(Given given) {
+    List<String> shipped = BoardReader.shippedNames();
+    String name = given.text(OPTION).orElse(shipped.get(0));
+    if (name.endsWith(FILE)) {
+      try {
+        return BoardReader.read(Path.of(name));
+      } catch (InvalidPathException e) {
+        throw words.misuse("board.no-path", name);
+      }
+    }
+    if (!shipped.contains(name)) {
+      throw words.misuse("board.unknown", name, NearNames.of(name, shipped));
+    }
+    return BoardReader.shipped(name);
+  }
+
+  /** The part of this reference. */
+  PlacedPart part(Board board, String ref) {
+    return board
+        .part(ref)
+        .orElseThrow(
+            () -> {
+              List<String> refs = board.parts().stream().map(PlacedPart::ref).toList();
+              return words.misuse("board.no-part", ref, board.title(), NearNames.of(ref, refs));
+            });
+  }
+
+  /** The pad written as part and pin, such as {@code U9.D0}. */
+  Pad pad(Board board, String written) {
+    int dot = written.indexOf('.');
+    if (dot < 1 || dot == written.length() - 1) {
+      throw words.misuse("board.no-pad", written);
+    }
+    PlacedPart part = part(board, written.substring(0, dot));
+    String pin = written.substring(dot + 1);
+    List<String> pins = part.type().part().pinout().pins().stream().map(Pin::name).toList();
+    if (!pins.contains(pin)) {
+      throw words.misuse("board.no-pin", pin, part.ref(), NearNames.of(pin, pins));
+    }
+    return new Pad(part.ref(), pin);
+  }
+}

@@ -1,0 +1,38 @@
+package faultfinch.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Every command: to play first, then to try, to look up, to ask. */
+enum Commands {
+  RUN("run"),
+  LIST("list");
+
+  private final String word;
+
+  Commands(String word) {
+    this.word = word;
+  }
+
+  /** As it is typed, and as its texts begin. */
+  String word() {
+    return word;
+  }
+
+  /** The command itself. A switch and no table: only the one that is asked for is loaded. */
+  Command command() {
+    return switch (this) {
+      case RUN -> new RunCommand();
+      case LIST -> new ListCommand();
+    };
+  }
+
+  static Optional<Commands> named(String word) {
+    return Arrays.stream(values()).filter(c -> c.word.equals(word)).findFirst();
+  }
+
+  static List<String> all() {
+    return Arrays.stream(values()).map(Commands::word).toList();
+  }
+}

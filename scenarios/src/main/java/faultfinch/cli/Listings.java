@@ -1,0 +1,114 @@
+package faultfinch.cli;
+
+import faultfinch.bench.Look;
+import faultfinch.bench.Looks;
+import faultfinch.board.Board;
+import faultfinch.board.Net;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.fault.FaultUniverse;
+import faultfinch.signal.Pin;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The rows of each thing that can be listed. */
+final class Listings {
+  private static final Pattern REFERENCE = Pattern.compile("[A-Z]+\\d+");
+  private static final MathContext SHOWN = new MathContext(3);
+
+  private Listings() {}
+
+  static Listing boards(List<Board> boards) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Board b : boards) {
+      rows.add(
+          List.of(b.name(), b.title(), b.maker(), b.parts().size(), b.nets().size(), b.about()));
+    }
+    return new Listing(List.of("name", "title", "maker", "parts", "nets", "about"), rows);
+  }
+
+  static Listing parts(Board board, Predicate<String> wanted) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (PlacedPart p : board.parts()) {
+      if (wanted.test(p.ref())) {
+        rows.add(List.of(p.ref(), p.type().type(), p.socketed(), p.value(), p.role()));
+      }
+    }
+    return new Listing(List.of("part", "type", "socketed", "value", "role"), rows);
+  }
+
+  static Listing pins(Board board, Predicate<String> wanted, Words words) {
+    Map<Pad, Net> nets = board.netOfPad();
+    List<List<Object>> rows = new ArrayList<>();
+    for (PlacedPart part : board.parts()) {
+      if (wanted.test(part.ref())) {
+        for (Pin pin : part.type().part().pinout().pins()) {
+          Pad pad = new Pad(part.ref(), pin.name());
+          String net = nets.containsKey(pad) ? nets.get(pad).name() : "";
+          String role = words.say("role." + pin.role());
+          String way = words.say("way." + pin.direction());
+          rows.add(List.of(pad.text(), pin.number(), way, role, net));
+        }
+      }
+    }
+    return new Listing(List.of("pin", "number", "way", "role", "net"), rows);
+  }
+
+  static Listing nets(Board board, Predicate<List<Pad>> wanted) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Net net : board.nets()) {
+      if (wanted.test(net.pads())) {
+        rows.add(List.of(net.name(), net.pads().stream().map(Pad::text).toList()));
+      }
+    }
+    return new Listing(List.of("net", "pins"), rows);
+  }
+
+  static Listing faults(Board board, Predicate<String> wanted) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (FaultUniverse.Entry e : FaultUniverse.of(board).entries()) {
+      if (names(e.fault().spot(), wanted) || names(e.fault().place(), wanted)) {
+        rows.add(
+            List.of(
+                e.fault().text(),
+                perMille(e.weight()),
+                e.fault().kind().title(),
+                e.repair().text()));
+      }
+    }
+    return new Listing(List.of("fault", "perMille", "kind", "cure"), rows);
+  }
+
+  static Listing observations(Board board, Predicate<String> wanted) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Look look : Looks.passive(board)) {
+      if (names(look.place(), wanted)) {
+        rows.add(List.of(look.text(), look.kind().unpowered(), look.kind().says()));
+      }
+    }
+    return new Listing(List.of("look", "unpowered", "tells"), rows);
+  }
+
+  /** Whether a place names one of the wanted parts; a place without a part is wanted with all. */
+  private static boolean names(String place, Predicate<String> wanted) {
+    Matcher m = REFERENCE.matcher(place);
+    boolean any = false;
+    while (m.find()) {
+      any = true;
+      if (wanted.test(m.group())) {
+        return true;
+      }
+    }
+    return !any && wanted.test("");
+  }
+
+  private static double perMille(double weight) {
+    return BigDecimal.valueOf(weight).movePointRight(3).round(SHOWN).doubleValue();
+  }
+}

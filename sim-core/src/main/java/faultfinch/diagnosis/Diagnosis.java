@@ -1,0 +1,96 @@
+package faultfinch.diagnosis;
+
+import faultfinch.fault.RepairAction;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** All that can be asked about one kind of board: belief, verdict, next step, best route. */
+public final class Diagnosis {
+  private final FaultDictionary dictionary;
+  private final Suspects suspects;
+  private final ErrorRates rates;
+  private final PriceList prices;
+  private final PricePlanner planner;
+
+  /**
+   * With a planner of one's own, or of other effort.
+   *
+   * @throws IllegalArgumentException if the dictionary lacks a suspect
+   */
+  public Diagnosis(
+      FaultDictionary dictionary,
+      Suspects suspects,
+      ErrorRates rates,
+      PriceList prices,
+      PricePlanner planner) {
+    suspects.all().forEach(s -> dictionary.row(s.fault()));
+    this.dictionary = dictionary;
+    this.suspects = suspects;
+    this.rates = rates;
+    this.prices = prices;
+    this.planner = planner;
+  }
+
+  /** With the figures and the effort that are shipped. */
+  public static Diagnosis of(FaultDictionary dictionary, Suspects suspects, PriceList prices) {
+    return new Diagnosis(dictionary, suspects, ErrorRates.shipped(), prices, new PricePlanner());
+  }
+
+  /** How likely each fault is now. */
+  public Belief belief(Evidence evidence) {
+    return new Belief(dictionary, suspects, rates, evidence);
+  }
+
+  /** What was seen, held against one fault. */
+  public Verdict weigh(String fault, Evidence evidence) {
+    return new Weigher(dictionary, suspects, rates, prices).weigh(fault, evidence);
+  }
+
+  /**
+   * What was seen, held against anything that was run, such as two faults at once.
+   *
+   * @param shows outcome by look
+   */
+  public Verdict weigh(String hypothesis, Map<String, String> shows, Evidence evidence) {
+    return new Weigher(dictionary, suspects, rates, prices).weigh(hypothesis, shows, evidence);
+  }
+
+  /**
+   * The next steps.
+   *
+   * @param most proposals, 1 or more
+   */
+  public Advice next(Evidence evidence, int most) {
+    Belief belief = belief(evidence);
+    Field field = Field.of(dictionary, suspects, prices, evidence, belief.weights());
+    return new Advisor(planner).advise(field, belief.outside(), most);
+  }
+
+  /**
+   * The best way to a fault for somebody who does not know it, after evidence that agrees with it.
+   * Where an action cures it half of the time, this time it does not.
+   */
+  public Route route(String fault, Evidence evidence) {
+    Suspect truth = suspects.of(fault);
+    return route(
+        dictionary.shows(dictionary.row(fault)),
+        action -> truth.cures().getOrDefault(action, 0) == 100,
+        evidence);
+  }
+
+  /**
+   * The same for any board, such as one with two faults.
+   *
+   * @param shows outcome by look
+   * @param cures whether a repair cures it
+   */
+  public Route route(Map<String, String> shows, Predicate<RepairAction> cures, Evidence evidence) {
+    return Route.of(planner, Field.strict(dictionary, suspects, prices, evidence), shows, cures);
+  }
+
+  /** How much the looks show, tier by tier. */
+  public List<Coverage> coverage() {
+    return Coverage.of(dictionary, suspects, rates);
+  }
+}

@@ -1,0 +1,114 @@
+package faultfinch.diagnosis;
+
+import faultfinch.fault.RepairAction;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/** The candidates left while a planner plays a board through, outcomes taken at their word. */
+public final class Field {
+  private final Ground ground;
+  private final int[] members;
+
+  Field(Ground ground, int[] members) {
+    this.ground = ground;
+    this.members = members;
+  }
+
+  /**
+   * What belief leaves after evidence: the likeliest candidates that together hold all but a
+   * thousandth of what is believed of the list.
+   */
+  static Field of(
+      FaultDictionary dictionary,
+      Suspects suspects,
+      PriceList prices,
+      Evidence evidence,
+      double[] belief) {
+    return whole(new Ground(dictionary, suspects, prices, heaviest(belief), done(evidence)));
+  }
+
+  private static double[] heaviest(double[] belief) {
+    double[] rising = belief.clone();
+    Arrays.sort(rising);
+    double rest = Arrays.stream(rising).sum() / 1000;
+    int i = 0;
+    double dropped = 0;
+    while (i < rising.length - 1 && dropped + rising[i] <= rest) {
+      dropped += rising[i++];
+    }
+    double least = rising[i];
+    return Arrays.stream(belief).map(b -> b < least ? 0 : b).toArray();
+  }
+
+  /**
+   * What is left if every observation is right and every repair does what it can: priors of the
+   * candidates that agree with all of it. It can be empty.
+   */
+  static Field strict(
+      FaultDictionary dictionary, Suspects suspects, PriceList prices, Evidence evidence) {
+    List<Integer> missed = evidence.missed().stream().map(suspects.actions()::indexOf).toList();
+    double[] weights =
+        suspects.hypotheses().stream()
+            .mapToDouble(
+                h -> {
+                  int row = dictionary.row(suspects.all().get(h.suspect()).fault());
+                  boolean agrees =
+                      evidence.seen().stream().allMatch(o -> agrees(dictionary, row, o));
+                  return agrees && missed.stream().noneMatch(h.cures()::contains) ? h.weight() : 0;
+                })
+            .toArray();
+    return whole(new Ground(dictionary, suspects, prices, weights, done(evidence)));
+  }
+
+  private static boolean agrees(FaultDictionary dictionary, int row, Observation seen) {
+    return dictionary.look(seen.look()).stream()
+        .allMatch(look -> dictionary.outcome(look, row).equals(seen.seen()));
+  }
+
+  private static Set<String> done(Evidence evidence) {
+    Set<String> done = new LinkedHashSet<>();
+    evidence.seen().forEach(o -> done.add(o.look()));
+    return done;
+  }
+
+  private static Field whole(Ground ground) {
+    return new Field(ground, IntStream.range(0, ground.atoms().length).toArray());
+  }
+
+  /** Whether nothing is left: the fault is none of the list. */
+  public boolean isEmpty() {
+    return members.length == 0;
+  }
+
+  /** How many groups are left that looks can tell apart. */
+  public int classes() {
+    return (int) Arrays.stream(members).map(m -> ground.atoms()[m].signature()).distinct().count();
+  }
+
+  /** What is left after a look has shown this. */
+  public Field seen(String look, String outcome) {
+    return only(member -> ground.outcome(look, member).equals(outcome));
+  }
+
+  /** What is left after a repair that did not help. */
+  public Field missed(RepairAction action) {
+    int index = ground.actions().indexOf(action);
+    return only(member -> Arrays.binarySearch(ground.atoms()[member].cures(), index) < 0);
+  }
+
+  private Field only(IntPredicate which) {
+    return new Field(ground, Arrays.stream(members).filter(which).toArray());
+  }
+
+  Ground ground() {
+    return ground;
+  }
+
+  int[] members() {
+    return members;
+  }
+}

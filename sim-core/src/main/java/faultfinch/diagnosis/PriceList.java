@@ -1,0 +1,13 @@
+package faultfinch.diagnosis;
+
+import faultfinch.fault.RepairAction;
+
+/** What looks and repairs cost. A repair's price holds the check whether it helped. */
+public interface PriceList {
+
+  /** Price of a look, by its text. */
+  Cost look(String look);
+
+  /** Price of a repair, its check included. */
+  Cost repair(RepairAction action);
+}

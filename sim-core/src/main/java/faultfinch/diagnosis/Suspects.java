@@ -1,0 +1,128 @@
+package faultfinch.diagnosis;
+
+import faultfinch.fault.Fault;
+import faultfinch.fault.FaultUniverse;
+import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * All single faults that could be the one. A fault that some action cures half of the time stands
+ * as two hypotheses of half weight: one that the action cures, one that it does not.
+ */
+public final class Suspects {
+
+  /**
+   * A suspect, or half of one.
+   *
+   * @param suspect index into {@link #all()}
+   * @param cures indexes into {@link #actions()} of what surely cures this, rising
+   */
+  record Hypothesis(int suspect, double weight, List<Integer> cures) {
+    Hypothesis {
+      cures = List.copyOf(cures);
+    }
+  }
+
+  private final List<Suspect> all;
+  private final Map<String, Integer> indexOfFault = new LinkedHashMap<>();
+  private final List<RepairAction> actions;
+  private final List<Hypothesis> hypotheses = new ArrayList<>();
+
+  /** These and no others; their order decides ties. */
+  public Suspects(List<Suspect> all) {
+    this.all = List.copyOf(all);
+    Map<RepairAction, Integer> indexOfAction = new LinkedHashMap<>();
+    for (int i = 0; i < all.size(); i++) {
+      Suspect suspect = all.get(i);
+      if (indexOfFault.putIfAbsent(suspect.fault(), i) != null) {
+        throw new IllegalArgumentException(
+            "found '" + suspect.fault() + "' twice, right would be once");
+      }
+      for (RepairAction action : suspect.cures().keySet()) {
+        indexOfAction.computeIfAbsent(action, k -> indexOfAction.size());
+      }
+      List<Integer> sure = curing(suspect, 100, indexOfAction);
+      List<Integer> lucky = curing(suspect, 50, indexOfAction);
+      if (sure.equals(lucky)) {
+        hypotheses.add(new Hypothesis(i, suspect.weight(), sure));
+      } else {
+        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, lucky));
+        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, sure));
+      }
+    }
+    actions = List.copyOf(indexOfAction.keySet());
+  }
+
+  /** Every fault of a universe. */
+  public static Suspects of(FaultUniverse universe) {
+    Map<String, Set<RepairAction>> actionsAt = new LinkedHashMap<>();
+    for (RepairAction action : universe.repairs()) {
+      at(action, action.place(), actionsAt);
+      // A link wire between two pads cures their joints too.
+      int dash = action.place().indexOf('-');
+      if (dash > 0) {
+        at(action, action.place().substring(0, dash), actionsAt);
+        at(action, action.place().substring(dash + 1), actionsAt);
+      }
+    }
+    List<Suspect> all = new ArrayList<>();
+    for (FaultUniverse.Entry entry : universe.entries()) {
+      Fault fault = entry.fault();
+      Set<RepairAction> near = new LinkedHashSet<>();
+      near.add(entry.repair());
+      near.addAll(actionsAt.getOrDefault(fault.place(), Set.of()));
+      near.addAll(actionsAt.getOrDefault(fault.spot(), Set.of()));
+      Map<RepairAction, Integer> cures = new LinkedHashMap<>();
+      for (RepairAction action : near) {
+        int chance = action.cureChance(fault);
+        if (chance > 0) {
+          cures.put(action, chance);
+        }
+      }
+      all.add(new Suspect(fault.text(), fault.place(), entry.weight(), entry.repair(), cures));
+    }
+    return new Suspects(all);
+  }
+
+  private static void at(RepairAction action, String place, Map<String, Set<RepairAction>> map) {
+    map.computeIfAbsent(place, k -> new LinkedHashSet<>()).add(action);
+  }
+
+  private static List<Integer> curing(
+      Suspect suspect, int least, Map<RepairAction, Integer> indexOfAction) {
+    return suspect.cures().entrySet().stream()
+        .filter(e -> e.getValue() >= least)
+        .map(e -> indexOfAction.get(e.getKey()))
+        .sorted()
+        .toList();
+  }
+
+  /** All of them, in order. */
+  public List<Suspect> all() {
+    return all;
+  }
+
+  /** The suspect of a fault. */
+  public Suspect of(String fault) {
+    Integer index = indexOfFault.get(fault);
+    if (index == null) {
+      throw new IllegalArgumentException(
+          "found fault '" + fault + "', right would be one of the board's");
+    }
+    return all.get(index);
+  }
+
+  /** Every action that cures one of them, in the order of the suspects. */
+  public List<RepairAction> actions() {
+    return actions;
+  }
+
+  List<Hypothesis> hypotheses() {
+    return hypotheses;
+  }
+}

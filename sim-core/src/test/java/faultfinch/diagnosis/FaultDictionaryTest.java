@@ -1,0 +1,182 @@
+package faultfinch.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.BoardReader;
+import faultfinch.fault.Fault;
+import faultfinch.fault.FaultUniverse;
+import faultfinch.signal.BadInput;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FaultDictionaryTest {
+  private static final Origin ORIGIN = new Origin("sorrel", "1234");
+  private static final List<Fault> FAULTS =
+      FaultUniverse.of(BoardReader.shipped("sorrel")).faults().subList(0, 40);
+
+  /** Two looks part the faults by the length of their text, one by the first letters. */
+  private static SortedMap<String, String> row(List<Fault> faults, long seed) {
+    String text = faults.isEmpty() ? "" : faults.get(0).text();
+    SortedMap<String, String> row = new TreeMap<>();
+    row.put("listen", "noise " + seed);
+    row.put("meter U1.VCC", text.length() % 3 + " V");
+    row.put("probe U1.D0 at the pin", "level " + text.length() % 3);
+    row.put("screen", text.isEmpty() ? "READY" : text.substring(0, 2));
+    return row;
+  }
+
+  private static FaultDictionary built(int threads) {
+    return new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
+        .run(threads, (done, all) -> true)
+        .orElseThrow();
+  }
+
+  @Test
+  void build_anyNumberOfThreads_givesTheSameBytes() {
+    assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(built(2)));
+  }
+
+  @Test
+  void build_lookThatDiffersBetweenHealthyBoards_isDropped() {
+    assertEquals(List.of("listen"), built(1).dropped());
+    assertTrue(built(1).look("listen").isEmpty());
+  }
+
+  @Test
+  void build_looksOfOnePartition_shareAColumn() {
+    FaultDictionary built = built(1);
+    assertEquals(3, built.looks().size());
+    assertEquals(2, built.partitions());
+  }
+
+  @Test
+  void build_everyFault_showsWhatItsRowSays() {
+    FaultDictionary built = built(2);
+    for (Fault fault : FAULTS) {
+      Map<String, String> right = row(List.of(fault), 1);
+      right.remove("listen");
+      assertEquals(right, built.shows(built.row(fault.text())));
+    }
+  }
+
+  @Test
+  void build_toldToStop_givesNothingAndAsksNoMore() {
+    List<Integer> asked = new ArrayList<>();
+    Optional<FaultDictionary> built =
+        new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
+            .run(
+                1,
+                (done, all) -> {
+                  asked.add(done);
+                  return done < 3;
+                });
+    assertTrue(built.isEmpty());
+    assertEquals(List.of(0, 1, 2, 3), asked);
+  }
+
+  @Test
+  void build_rowWithoutOneLook_isRefusedWithItsName() {
+    RowSource lacking =
+        (faults, seed) -> {
+          SortedMap<String, String> row = row(faults, seed);
+          if (!faults.isEmpty()) {
+            row.put("finger U1", row.remove("screen"));
+          }
+          return row;
+        };
+    DictionaryBuild build = new DictionaryBuild(ORIGIN, FAULTS, lacking);
+    Exception e =
+        assertThrows(IllegalArgumentException.class, () -> build.run(1, (done, all) -> true));
+    assertEquals(
+        "found no 'screen' for " + FAULTS.get(0).text() + ", right would be its outcome",
+        e.getMessage());
+  }
+
+  @Test
+  void rows_threeFaultsOfWhichTwoAreAlike_areTwoAndTheHealthyOne() {
+    FaultDictionary dictionary =
+        new Toy()
+            .look("probe 1", 1)
+            .fault("a", "U1", 1, "probe 1", "low")
+            .fault("b", "U2", 1, "probe 1", "low")
+            .fault("c", "U3", 1, "probe 1", "high")
+            .dictionary();
+    assertEquals(3, dictionary.rows());
+    assertEquals(dictionary.row("a"), dictionary.row("b"));
+    assertEquals(List.of("normal", "low", "high"), dictionary.outcomes(0));
+  }
+
+  @Test
+  void cells_moreThan256Outcomes_areKeptApart() throws IOException {
+    Toy toy = new Toy().look("screen", 1);
+    for (int i = 0; i < 700; i++) {
+      toy.fault("f" + i, "U1", 1, "screen", "picture " + i);
+    }
+    FaultDictionary read = reread(toy.dictionary());
+    for (int i = 0; i < 700; i++) {
+      assertEquals("picture " + i, read.outcome(0, read.row("f" + i)));
+    }
+  }
+
+  @Test
+  void file_writtenAndRead_isTheSame(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("toy.dictionary");
+    DictionaryFile.write(built(1), file);
+    FaultDictionary read = DictionaryFile.read(file);
+    assertEquals(List.of(), built(1).differences(read, 10));
+    assertEquals(ORIGIN, read.origin());
+  }
+
+  @Test
+  void file_oneByteWrongOrMissing_isRefused() {
+    byte[] bytes = DictionaryFile.bytes(built(1));
+    byte[] damaged = bytes.clone();
+    damaged[bytes.length / 2] ^= 1;
+    byte[] shortened = java.util.Arrays.copyOf(bytes, bytes.length - 1);
+    for (byte[] bad :
+        List.of(
+            damaged,
+            shortened,
+            new byte[3],
+            "another file, no dictionary".getBytes(java.nio.charset.StandardCharsets.US_ASCII))) {
+      BadInput e =
+          assertThrows(
+              BadInput.class, () -> DictionaryFile.read("x", new ByteArrayInputStream(bad)));
+      assertTrue(e.getMessage().startsWith("x:1:1: found "), e.getMessage());
+    }
+  }
+
+  @Test
+  void differences_oneCellChanged_namesFaultAndLook() {
+    Toy stored = new Toy().look("probe 1", 1).fault("a", "U1", 1, "probe 1", "low");
+    Toy computed = new Toy().look("probe 1", 1).fault("a", "U1", 1, "probe 1", "high");
+    assertEquals(
+        List.of("a, probe 1: stored 'low', computed 'high'"),
+        stored.dictionary().differences(computed.dictionary(), 10));
+  }
+
+  @Test
+  void origin_sameBoardReadTwice_isEqualAndOtherModelsAreNot() {
+    Origin one = Origin.of(BoardReader.shipped("sorrel"), "1");
+    assertEquals(one, Origin.of(BoardReader.shipped("sorrel"), "1"));
+    assertFalse(one.equals(Origin.of(BoardReader.shipped("sorrel"), "2")));
+  }
+
+  private static FaultDictionary reread(FaultDictionary dictionary) throws IOException {
+    byte[] bytes = DictionaryFile.bytes(dictionary);
+    return DictionaryFile.read("x", new ByteArrayInputStream(bytes));
+  }
+}
