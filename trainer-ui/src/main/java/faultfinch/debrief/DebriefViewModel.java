@@ -79,7 +79,7 @@ public final class DebriefViewModel {
   }
 
   String bestTotal() {
-    return total(debrief.best().total());
+    return total(debrief.best().price().total());
   }
 
   /** How many causes were left after each of your moves, where it is known. */

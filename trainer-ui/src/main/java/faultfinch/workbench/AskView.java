@@ -31,17 +31,25 @@ final class AskView extends VBox {
     setMaxSize(WIDTH, Region.USE_PREF_SIZE);
     model.warning().addListener((o, was, now) -> show());
     model.hunch().addListener((o, was, now) -> show());
+    model.passed().addListener((o, was, now) -> show());
     show();
   }
 
   private void show() {
     getChildren().clear();
+    if (model.passed().get()) {
+      passed();
+    }
     model.warning().get().ifPresent(this::warn);
     model.hunch().get().ifPresent(p -> think());
     setVisible(!getChildren().isEmpty());
-    if (isVisible()) {
-      getChildren().get(getChildren().size() - 1).requestFocus();
-    }
+  }
+
+  private void passed() {
+    Button go = button("over.go", model::finish);
+    go.getStyleClass().add("accent");
+    go.disableProperty().bind(model.busy());
+    getChildren().addAll(title("over.title"), wrapped(words.say("over.says")), go);
   }
 
   private void warn(Pending pending) {

@@ -1,7 +1,8 @@
 package faultfinch.workbench;
 
 import faultfinch.fx.Words;
-import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -10,7 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -20,42 +20,64 @@ final class DecideView extends VBox {
   private final DecideViewModel model;
   private final Words words;
   private final ToggleGroup group = new ToggleGroup();
-  private final FlowPane wrongs = new FlowPane(12, 6);
+  private final VBox kinds = new VBox(4);
+  private final BooleanProperty several = new SimpleBooleanProperty();
 
   DecideView(DecideViewModel model, Words words) {
+    super(8);
     this.model = model;
     this.words = words;
-    setSpacing(8);
     getStyleClass().add("decide");
     ComboBox<DecideViewModel.Place> place = new ComboBox<>();
     place.setId("decide-place");
     place.getItems().setAll(model.places());
     place.setMaxWidth(Double.MAX_VALUE);
-    place.setVisibleRowCount(12);
+    place.setVisibleRowCount(10);
     place.setCellFactory(list -> cell());
     place.setButtonCell(cell());
-    place.setPromptText(words.say("decide.none"));
     place.valueProperty().bindBidirectional(model.place());
+    Label what = new Label(words.say("decide.what"));
     Button go = new Button(words.say("decide.go"));
     go.setId("decide-go");
     go.disableProperty().bind(model.wrong().isNull().or(model.asking()));
     go.setOnAction(e -> model.go());
-    go.setDefaultButton(false);
     go.getStyleClass().add("accent");
+    Button giveUp = new Button(words.say("decide.give.up"));
+    giveUp.setId("give-up");
+    giveUp.getStyleClass().add("link-key");
+    giveUp.setOnAction(e -> model.giveUp());
     getChildren()
         .addAll(
-            new Label(words.say("decide.where")),
-            place,
-            new Label(words.say("decide.what")),
-            wrongs,
-            go,
-            sure());
-    model.wrongs().addListener((ListChangeListener<String>) c -> fill());
+            new Label(words.say("decide.where")), place, what, kinds, where(), go, sure(), giveUp);
+    model
+        .kinds()
+        .addListener(
+            (ListChangeListener<String>)
+                c -> {
+                  fill();
+                });
+    model.wheres().addListener((ListChangeListener<String>) c -> hasSeveral());
     group
         .selectedToggleProperty()
         .addListener(
-            (o, was, now) -> model.wrong().set(now == null ? null : (String) now.getUserData()));
+            (o, was, now) -> model.kind().set(now == null ? null : (String) now.getUserData()));
     fill();
+  }
+
+  private void hasSeveral() {
+    several.set(!model.wheres().isEmpty());
+  }
+
+  private Node where() {
+    ComboBox<String> where = new ComboBox<>(model.wheres());
+    where.setId("decide-where");
+    where.setPromptText(words.say("decide.which"));
+    where.setMaxWidth(Double.MAX_VALUE);
+    where.setVisibleRowCount(10);
+    where.valueProperty().bindBidirectional(model.where());
+    where.visibleProperty().bind(several);
+    where.managedProperty().bind(several);
+    return where;
   }
 
   private Node sure() {
@@ -71,19 +93,25 @@ final class DecideView extends VBox {
     VBox box = new VBox(6, ask, new HBox(8, yes, no));
     box.getStyleClass().add("sure");
     box.visibleProperty().bind(model.asking());
-    box.managedProperty().bind(Bindings.createBooleanBinding(box::isVisible, box.visibleProperty()));
+    box.managedProperty().bind(model.asking());
     return box;
   }
 
   private void fill() {
+    group.selectToggle(null);
     group.getToggles().clear();
-    wrongs.getChildren().clear();
-    for (String wrong : model.wrongs()) {
-      RadioButton button = new RadioButton(DecideViewModel.brief(wrong));
-      button.setUserData(wrong);
+    kinds.getChildren().clear();
+    for (String kind : model.kinds()) {
+      String key = "wrong." + kind.replace(' ', '.');
+      RadioButton button = new RadioButton(words.has(key) ? words.say(key) : kind);
+      button.setUserData(kind);
       button.setToggleGroup(group);
-      button.getStyleClass().add("wrong");
-      wrongs.getChildren().add(button);
+      kinds.getChildren().add(button);
+    }
+    if (model.kinds().isEmpty()) {
+      Label none = new Label(words.say("decide.none"));
+      none.getStyleClass().add("quiet");
+      kinds.getChildren().add(none);
     }
   }
 
@@ -93,7 +121,7 @@ final class DecideView extends VBox {
       protected void updateItem(DecideViewModel.Place place, boolean empty) {
         super.updateItem(place, empty);
         if (empty || place == null) {
-          setText(empty ? "" : words.say("decide.none"));
+          setText(words.say("decide.none"));
         } else {
           setText(
               place.ref().isEmpty()

@@ -2,17 +2,24 @@ package faultfinch.workbench;
 
 import faultfinch.board.Board;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Where the fault is, what is wrong there, and sure: a decision in three steps. */
+/**
+ * Where the fault is, what is wrong there, at which pin or track if there are several, and sure: a
+ * decision in small steps.
+ */
 final class DecideViewModel {
 
   /**
@@ -26,25 +33,36 @@ final class DecideViewModel {
   private final List<Place> places;
   private final BiConsumer<String, Consumer<List<String>>> ask;
   private final Consumer<String> decided;
+  private final Runnable givenUp;
+  private final Map<String, List<String>> decisions = new LinkedHashMap<>();
   private final ObjectProperty<Place> place = new SimpleObjectProperty<>();
-  private final ObjectProperty<String> wrong = new SimpleObjectProperty<>();
+  private final ObjectProperty<String> kind = new SimpleObjectProperty<>();
+  private final ReadOnlyObjectWrapper<String> wrong = new ReadOnlyObjectWrapper<>();
   private final BooleanProperty asking = new SimpleBooleanProperty();
-  private final ObservableList<String> wrongs = FXCollections.observableArrayList();
+  private final ObservableList<String> kinds = FXCollections.observableArrayList();
+  private final ObservableList<String> wheres = FXCollections.observableArrayList();
+  private final ObjectProperty<String> where = new SimpleObjectProperty<>();
 
   /**
    * @param ask sends for what can be wrong at a reference
    * @param decided takes the decision
+   * @param givenUp takes that the board is left as it is
    */
   DecideViewModel(
-      Board board, BiConsumer<String, Consumer<List<String>>> ask, Consumer<String> decided) {
+      Board board,
+      BiConsumer<String, Consumer<List<String>>> ask,
+      Consumer<String> decided,
+      Runnable givenUp) {
     this.ask = ask;
     this.decided = decided;
+    this.givenUp = givenUp;
     List<Place> all = new ArrayList<>();
     all.add(new Place("", ""));
     board.parts().forEach(p -> all.add(new Place(p.ref(), p.role())));
     places = List.copyOf(all);
     place.addListener((o, was, now) -> placed(now));
-    wrong.addListener((o, was, now) -> asking.set(false));
+    kind.addListener((o, was, now) -> narrowed(now));
+    where.addListener((o, was, now) -> settled());
   }
 
   List<Place> places() {
@@ -55,13 +73,27 @@ final class DecideViewModel {
     return place;
   }
 
-  /** What can be wrong at the place, as a decision is written. */
-  ObservableList<String> wrongs() {
-    return wrongs;
+  /** What can be wrong at the place: one word for each kind of answer. */
+  ObservableList<String> kinds() {
+    return kinds;
   }
 
-  ObjectProperty<String> wrong() {
-    return wrong;
+  ObjectProperty<String> kind() {
+    return kind;
+  }
+
+  /** Pins or tracks to pick from; empty if the kind of answer leaves no choice. */
+  ObservableList<String> wheres() {
+    return wheres;
+  }
+
+  ObjectProperty<String> where() {
+    return where;
+  }
+
+  /** The decision as it is taken; null until it is complete. */
+  ReadOnlyObjectProperty<String> wrong() {
+    return wrong.getReadOnlyProperty();
   }
 
   /** Whether it now asks if you are sure. */
@@ -79,16 +111,38 @@ final class DecideViewModel {
   }
 
   private void placed(Place now) {
-    wrong.set(null);
-    wrongs.clear();
+    kind.set(null);
+    kinds.clear();
+    decisions.clear();
     if (now != null) {
       ask.accept(
           now.ref(),
           list -> {
             if (now.equals(place.get())) {
-              wrongs.setAll(list);
+              list.forEach(
+                  d -> decisions.computeIfAbsent(kind(d), k -> new ArrayList<>()).add(d));
+              kinds.setAll(decisions.keySet());
             }
           });
+    }
+  }
+
+  private void narrowed(String now) {
+    where.set(null);
+    wheres.clear();
+    if (now != null && decisions.get(now).size() > 1) {
+      decisions.get(now).forEach(d -> wheres.add(at(d)));
+    }
+    settled();
+  }
+
+  private void settled() {
+    asking.set(false);
+    if (kind.get() == null || (!wheres.isEmpty() && where.get() == null)) {
+      wrong.set(null);
+    } else {
+      int index = wheres.isEmpty() ? 0 : wheres.indexOf(where.get());
+      wrong.set(decisions.get(kind.get()).get(index));
     }
   }
 
@@ -101,7 +155,6 @@ final class DecideViewModel {
   void yes() {
     if (asking.get()) {
       String text = wrong.get();
-      asking.set(false);
       place.set(null);
       decided.accept(text);
     }
@@ -112,9 +165,20 @@ final class DecideViewModel {
     asking.set(false);
   }
 
-  /** A decision without its place, such as {@code contact} of {@code U9: contact}. */
-  static String brief(String decision) {
-    int colon = decision.indexOf(": ");
-    return colon < 0 ? decision : decision.substring(colon + 2);
+  /** Leaves the board as it is. */
+  void giveUp() {
+    givenUp.run();
+  }
+
+  /** What a decision says is wrong: {@code contact} of {@code U9: contact}. */
+  private static String kind(String decision) {
+    return decision.substring(decision.lastIndexOf(": ") < 0 ? 0 : decision.lastIndexOf(": ") + 2);
+  }
+
+  /** Where a decision says it is: {@code U9.D0} of {@code U9.D0: leg}. */
+  private static String at(String decision) {
+    return decision.contains(": ")
+        ? decision.substring(0, decision.lastIndexOf(": "))
+        : decision;
   }
 }

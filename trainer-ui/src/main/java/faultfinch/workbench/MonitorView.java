@@ -45,6 +45,13 @@ final class MonitorView extends VBox {
     look.getStyleClass().add("small-key");
     look.setOnAction(e -> model.lookAtScreen());
     look.disableProperty().bind(model.busy());
+    Button bits = new Button(words.say("monitor.strip"));
+    bits.setId("bits");
+    bits.getStyleClass().add("small-key");
+    bits.setMinWidth(Region.USE_PREF_SIZE);
+    look.setMinWidth(Region.USE_PREF_SIZE);
+    bits.setOnAction(e -> model.compareBits());
+    bits.disableProperty().bind(model.busy());
     Label title = new Label(words.say("monitor.title"));
     title.getStyleClass().add("quiet");
     title.setMinWidth(Region.USE_PREF_SIZE);
@@ -52,7 +59,7 @@ final class MonitorView extends VBox {
     caption.setMaxWidth(Double.MAX_VALUE);
     caption.getStyleClass().add("caption");
     HBox.setHgrow(caption, Priority.ALWAYS);
-    HBox line = new HBox(8, title, caption, look);
+    HBox line = new HBox(8, title, caption, bits, look);
     line.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(frame, line);
     model.seen().addListener((o, was, now) -> show());

@@ -6,6 +6,7 @@ import faultfinch.attempt.Hunch;
 import faultfinch.attempt.JobCard;
 import faultfinch.attempt.Note;
 import faultfinch.attempt.Status;
+import faultfinch.attempt.Strip;
 import faultfinch.attempt.Suspect;
 import faultfinch.bench.Breach;
 import faultfinch.bench.Look;
@@ -30,6 +31,8 @@ public interface Play {
 
   void hunch(Hunch hunch);
 
+  void noHunch();
+
   Note act(Move move);
 
   Note act(String text);
@@ -41,6 +44,8 @@ public interface Play {
   List<Suspect> suspects();
 
   Reading twin(Look look);
+
+  Strip strip();
 
   List<String> decisions(String ref);
 

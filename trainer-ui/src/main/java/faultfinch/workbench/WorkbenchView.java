@@ -72,6 +72,7 @@ public final class WorkbenchView extends BorderPane {
     setBottom(new StatusView(model));
     model.notes().addListener((ListChangeListener<Note>) c -> marks());
     model.offers().addListener((o, was, now) -> closeCard());
+    model.strip().addListener((o, was, now) -> showStrip());
     setOnKeyPressed(this::key);
     arrange();
   }
@@ -111,6 +112,15 @@ public final class WorkbenchView extends BorderPane {
     }
     board.setVisible(!monitorInMain);
     above.setVisible(true);
+  }
+
+  private void showStrip() {
+    main.getChildren().removeIf(StripView.class::isInstance);
+    model
+        .strip()
+        .get()
+        .ifPresent(
+            s -> main.getChildren().add(new StripView(s, model.words(), model::leave)));
   }
 
   private void swap() {
@@ -210,6 +220,7 @@ public final class WorkbenchView extends BorderPane {
       case D -> model.toggle(Drawer.DECIDE);
       case P -> model.togglePower();
       case L -> model.lookAtScreen();
+      case B -> model.compareBits();
       case M -> swap();
       case T -> toggleSkin();
       case C -> doors.cases().run();

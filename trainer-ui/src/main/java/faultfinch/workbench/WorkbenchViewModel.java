@@ -6,6 +6,7 @@ import faultfinch.attempt.JobCard;
 import faultfinch.attempt.Note;
 import faultfinch.attempt.Slip;
 import faultfinch.attempt.Status;
+import faultfinch.attempt.Strip;
 import faultfinch.attempt.Suspect;
 import faultfinch.bench.Breach;
 import faultfinch.bench.Instruments;
@@ -25,6 +26,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -89,6 +91,9 @@ public final class WorkbenchViewModel {
   private final ReadOnlyObjectWrapper<Optional<Pending>> hunch =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObservableMap<Integer, Reading> twins = FXCollections.observableHashMap();
+  private final ReadOnlyObjectWrapper<Optional<Strip>> strip =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyBooleanWrapper passed = new ReadOnlyBooleanWrapper();
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
   private final ObjectProperty<Drawer> drawer = new SimpleObjectProperty<>(Drawer.SHUT);
 
@@ -102,7 +107,9 @@ public final class WorkbenchViewModel {
     card = play.card();
     choices = new Choices(words, card.shown().prices());
     board = new BoardViewModel(card.board(), words, errands);
-    decide = new DecideViewModel(card.board(), this::sendForDecisions, this::decide);
+    decide =
+        new DecideViewModel(
+            card.board(), this::sendForDecisions, this::decide, this::finish);
     board.held().addListener((o, was, spot) -> decide.suggest(spot));
     refresh(() -> fresh());
   }
@@ -206,6 +213,28 @@ public final class WorkbenchViewModel {
         () -> play.twin(note.move().asLook()), reading -> twins.put(note.number(), reading));
   }
 
+  /** What is shown beside what is right, once asked for. */
+  ReadOnlyObjectProperty<Optional<Strip>> strip() {
+    return strip.getReadOnlyProperty();
+  }
+
+  /** Asks for what is shown beside what is right. */
+  void compareBits() {
+    refresh(
+        () -> new Bits(play.strip(), fresh()),
+        bits -> {
+          take(bits.fresh());
+          strip.set(Optional.of(bits.strip()));
+        });
+  }
+
+  private record Bits(Strip strip, Fresh fresh) {}
+
+  /** Whether the board has passed; then only the debrief is left. */
+  ReadOnlyBooleanProperty passed() {
+    return passed.getReadOnlyProperty();
+  }
+
   /** Switches the board on if it is off, and off if it is on. */
   void togglePower() {
     act(new Move(status.get().powered() ? Moves.POWER_OFF : Moves.POWER_ON, ""));
@@ -245,6 +274,7 @@ public final class WorkbenchViewModel {
   void leave() {
     warning.set(Optional.empty());
     hunch.set(Optional.empty());
+    strip.set(Optional.empty());
   }
 
   private void actUnwarned(Move move) {
@@ -258,11 +288,16 @@ public final class WorkbenchViewModel {
   /** Keeps what was thought and makes the move that waited. */
   void think(Hunch thought) {
     play.hunch(thought);
-    skipHunch();
+    goOn();
   }
 
   /** Makes the move that waited without a thought. */
   void skipHunch() {
+    play.noHunch();
+    goOn();
+  }
+
+  private void goOn() {
     Optional<Pending> pending = hunch.get();
     leave();
     pending.ifPresent(p -> make(p.move()));
@@ -351,9 +386,7 @@ public final class WorkbenchViewModel {
     suspects.setAll(fresh.suspects());
     seen.set(lastSeen(fresh));
     guide.set(fresh.guide().orElse(""));
-    if (fresh.over()) {
-      finish();
-    }
+    passed.set(fresh.over());
   }
 
   private static Optional<Note> lastSeen(Fresh fresh) {
