@@ -6,6 +6,7 @@ import java.util.Optional;
 
 /** Every command: to play first, then to try, to look up, to ask. */
 enum Commands {
+  TRAIN("train"),
   RUN("run"),
   LIST("list");
 
@@ -23,6 +24,7 @@ enum Commands {
   /** The command itself. A switch and no table: only the one that is asked for is loaded. */
   Command command() {
     return switch (this) {
+      case TRAIN -> new TrainCommand();
       case RUN -> new RunCommand();
       case LIST -> new ListCommand();
     };

@@ -1,12 +1,12 @@
 package faultfinch.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 
 /** A file to be written: whole or not at all, since it gets its name only when it is complete. */
 final class OutFile {
@@ -71,12 +71,15 @@ final class OutFile {
   void write(byte[] content) {
     Path unfinished = path.resolveSibling(path.getFileName() + UNFINISHED);
     try {
+      Files.createFile(unfinished);
       try {
-        Files.write(unfinished, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Files.write(unfinished, content);
         Files.move(unfinished, path, StandardCopyOption.ATOMIC_MOVE);
       } finally {
         Files.deleteIfExists(unfinished);
       }
+    } catch (FileAlreadyExistsException e) {
+      throw words.misuse("file.in-the-way", given, unfinished);
     } catch (IOException e) {
       throw words.misuse("file.cannot-write", given, e.getClass().getSimpleName());
     }

@@ -27,6 +27,11 @@ enum Subject {
     };
   }
 
+  /** As it is typed. */
+  String word() {
+    return word;
+  }
+
   static Optional<Subject> named(String word) {
     return Arrays.stream(values()).filter(s -> s.word.equals(word)).findFirst();
   }

@@ -1,11 +1,10 @@
 package faultfinch.format;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import faultfinch.fault.Fault;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -26,11 +25,7 @@ public final class CaseWriter {
   /** The case as a file's text. */
   public static String text(Case job) {
     StringWriter out = new StringWriter();
-    try (JsonGenerator json =
-        JsonMapper.builder()
-            .configure(JsonWriteFeature.ESCAPE_NON_ASCII, false)
-            .build()
-            .createGenerator(out)) {
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(layout());
       new CaseWriter(json).job(job);
     } catch (IOException e) {

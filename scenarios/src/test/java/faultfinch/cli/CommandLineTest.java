@@ -3,37 +3,36 @@ package faultfinch.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class CommandLineTest {
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  private int run(WindowOpener opener, String... args) {
-    return CommandLine.run(args, opener, new PrintWriter(out, true), new PrintWriter(err, true));
-  }
-
   @Test
-  void help_asked_printsUsageAndSucceeds() {
-    assertEquals(0, run(arguments -> 7, "--help"));
-    assertTrue(out.toString().startsWith("usage: faultfinch"), out.toString());
-    assertEquals("", err.toString());
+  void help_asked_namesEveryCommandAndSucceeds() {
+    Played played = Played.of("--help");
+    assertEquals(0, played.code());
+    assertTrue(played.out().startsWith("usage: faultfinch"), played.out());
+    for (Commands command : Commands.values()) {
+      assertTrue(played.out().contains("\n  " + command.word() + " "), command.word());
+    }
+    assertEquals("", played.err());
   }
 
   @Test
   void noArguments_given_opensTheWindowAndReturnsItsCode() {
-    assertEquals(7, run(arguments -> arguments.equals(List.of()) ? 7 : 1));
+    Played played = Played.of(arguments -> OptionalInt.of(arguments.equals(List.of()) ? 7 : 1));
+    assertEquals(7, played.code());
   }
 
   @Test
-  void unknownCommand_given_complainsInOneLine() {
-    assertEquals(2, run(arguments -> 7, "solder"));
-    assertEquals(1, err.toString().lines().count());
-    assertTrue(err.toString().contains("'solder'"), err.toString());
-    assertEquals("", out.toString());
+  void unknownCommand_given_complainsInOneLineWithTheNearest() {
+    Played played = Played.of("lst");
+    assertEquals(
+        "faultfinch: no command 'lst'; nearest: list; --help lists them all",
+        played.err().stripTrailing());
+    assertEquals(2, played.code());
+    assertEquals("", played.out());
   }
 }

@@ -1,16 +1,24 @@
 package faultfinch.bench;
 
 import faultfinch.fault.Fault;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** One board on the bench in an attempt: what is true of it, and what was done to it. */
+/**
+ * One board on the bench in an attempt: what is true of it, and what was done to it. The same job
+ * and the same moves give the same outcomes, always.
+ */
 public final class Bench {
   private final Job job;
+  private final Patient patient;
+  private final Breaches rules = new Breaches();
+  private Price spent = Price.NOTHING;
 
   /** The board arrives switched off, with its own supply beside it. */
   public Bench(Job job) {
     this.job = job;
+    patient = new Patient(job);
   }
 
   /**
@@ -19,36 +27,68 @@ public final class Bench {
    * @throws IllegalArgumentException in one line if this bench cannot do it now
    */
   public Outcome perform(Move move) {
-    throw new UnsupportedOperationException("to come");
+    if (!move.kind().act().takes(patient, move.place())) {
+      List<String> places = move.kind().act().places(patient);
+      throw new IllegalArgumentException(
+          "found move '"
+              + move.text()
+              + "', right would be "
+              + (places.isEmpty()
+                  ? "another move: this one cannot be made now"
+                  : "such as '" + new Move(move.kind(), places.get(0)).text() + "'"));
+    }
+    List<Breach> breaches = rules.of(patient, move);
+    Price price = job.prices().of(move);
+    Reading reading = move.kind().act().perform(patient, move.place());
+    patient.pass(price.minutes());
+    spent = spent.plus(price);
+    return new Outcome(move, reading, price, breaches);
+  }
+
+  /** Whether a move can be made now. */
+  public boolean can(Move move) {
+    return move.kind().act().takes(patient, move.place());
   }
 
   /** The rules a move would break if it were made now; ask before, never forbid. */
   public List<Breach> breaches(Move move) {
-    throw new UnsupportedOperationException("to come");
+    return rules.of(patient, move);
   }
 
-  /** All that can be done now. */
+  /** All that can be done now, by kind of move, then in board order. */
   public List<Offer> possible() {
-    throw new UnsupportedOperationException("to come");
+    List<Offer> offers = new ArrayList<>();
+    for (Moves kind : Moves.values()) {
+      for (String place : kind.act().places(patient)) {
+        Move move = new Move(kind, place);
+        offers.add(new Offer(move, job.prices().of(move), rules.of(patient, move)));
+      }
+    }
+    return List.copyOf(offers);
   }
 
   /** What all moves so far have cost. */
   public Price spent() {
-    throw new UnsupportedOperationException("to come");
+    return spent;
   }
 
   /** Whether the board is switched on. */
   public boolean powered() {
-    throw new UnsupportedOperationException("to come");
+    return patient.powered;
   }
 
   /** References of the chips that are out of their places. */
   public Set<String> out() {
-    throw new UnsupportedOperationException("to come");
+    return patient.out();
+  }
+
+  /** The job as it came. */
+  public Job job() {
+    return job;
   }
 
   /** What is still wrong; for the debrief only. */
   public List<Fault> remaining() {
-    return job.faults();
+    return patient.faults();
   }
 }

@@ -14,7 +14,8 @@ public enum Instruments {
   METER("meter", "average volts at a pin"),
   PROBE("probe", "low, high, pulsing, mid or no light"),
   COUNTER("counter", "frequency at a pin"),
-  CONTINUITY("continuity", "whether a piece of track conducts, without power"),
+  CONTINUITY(
+      "continuity", "whether a piece of track, or a leg to its pad, conducts, without power"),
   OHMS("ohms", "resistance from a pad to ground, without power");
 
   private final String word;

@@ -42,6 +42,7 @@ public final class Looks {
     chips.stream()
         .filter(p -> counts(board, p))
         .forEach(p -> looks.add(new Look(Instruments.COUNTER, p.text())));
+    wired.forEach(p -> looks.add(new Look(Instruments.CONTINUITY, p.text())));
     for (Net net : board.nets()) {
       net.segments().forEach(s -> looks.add(new Look(Instruments.CONTINUITY, s.text())));
     }
@@ -70,6 +71,12 @@ public final class Looks {
           "found '" + place + "', right would be a part and its pin, such as U9.D0");
     }
     return new Pad(written.substring(0, dot), written.substring(dot + 1));
+  }
+
+  /** The dash between the two pads of a piece of track; below 0 in the name of one pad. */
+  static int dash(String track) {
+    // A pin may itself be called "-": then the dash of the track follows it.
+    return track.indexOf('-', track.indexOf('.') + 2);
   }
 
   /** Whether a part has supply pins or outputs of its own. */

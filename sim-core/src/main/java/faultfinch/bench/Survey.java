@@ -1,33 +1,162 @@
 package faultfinch.bench;
 
+import faultfinch.bench.Reading.Words;
 import faultfinch.board.Board;
+import faultfinch.board.Pad;
+import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
+import faultfinch.symptom.Glass;
+import faultfinch.symptom.Symptoms;
+import faultfinch.symptom.Watching;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Consumer;
 
 /**
- * What every passive look would show, out of one run: the board starts, the exercise is played, and
- * at declared times eight windows of cycles are watched phase by phase.
+ * What every passive look would show, out of one run: the board starts, its keys are worked, and at
+ * declared times eight windows of cycles are watched phase by phase.
  */
 public final class Survey {
-  private Survey() {}
+  private static final int HEALTHY_BOARDS = 16;
 
-  /** Gets ready to survey runs of a board; the windows' times come from its healthy run. */
-  public static Survey on(Board board) {
-    return new Survey();
+  private final Board board;
+  private final Schedule schedule;
+  private final List<Look> looks;
+  private final List<Pad> places;
+
+  private Survey(Board board, Schedule schedule) {
+    this.board = board;
+    this.schedule = schedule;
+    looks = Looks.passive(board);
+    places =
+        looks.stream()
+            .filter(l -> l.kind() == Instruments.METER)
+            .map(l -> Looks.pad(l.place()))
+            .toList();
   }
 
-  /** One survey; to make many of one board use {@link #on} once. */
+  /** Gets ready to survey runs of a board; when to look is learnt from its healthy run. */
+  public static Survey on(Board board) {
+    return new Survey(board, Schedule.of(board));
+  }
+
+  /** One survey; whoever makes many of one board uses {@link #on} once. */
   public static SortedMap<Look, String> of(Setup setup) {
     return on(setup.board()).features(setup);
   }
 
-  /** Feature of every look of {@link Looks#passive}. */
-  public SortedMap<Look, String> features(Setup setup) {
-    throw new UnsupportedOperationException("to come");
+  /** The looks surveyed: {@link Looks#passive}. */
+  public List<Look> looks() {
+    return looks;
   }
 
-  /** Reading of every look of {@link Looks#passive}. */
+  /** Feature of every look. */
+  public SortedMap<Look, String> features(Setup setup) {
+    SortedMap<Look, String> features = new TreeMap<>();
+    readings(setup).forEach((look, reading) -> features.put(look, reading.feature()));
+    return features;
+  }
+
+  /** Reading of every look. */
   public SortedMap<Look, Reading> readings(Setup setup) {
-    throw new UnsupportedOperationException("to come");
+    Legs legs = Legs.of(setup);
+    Levels levels = new Levels(places, board.phaseNanoseconds(), legs);
+    List<Machine> machines = new ArrayList<>();
+    Map<Long, Consumer<Machine>> stops = new LinkedHashMap<>();
+    for (long start : schedule.starts()) {
+      stops.put(
+          start,
+          machine -> {
+            machines.add(machine);
+            levels.window(machine, Schedule.CYCLES);
+          });
+    }
+    stops.put(schedule.idle(), machine -> levels.idle(machine, Schedule.IDLE_CYCLES));
+    Watching watching = Watching.of(setup, stops);
+    Machine machine = machines.get(machines.size() - 1);
+    SortedMap<Look, Reading> readings = new TreeMap<>();
+    owner(watching, readings);
+    Warmth warmth = Warmth.of(machine);
+    for (Look look : looks) {
+      switch (look.kind()) {
+        case SCREEN, LISTEN, LAMP, KEY -> {
+          // Seen and heard above.
+        }
+        case CURRENT -> readings.put(look, Dial.current(warmth.milliamperes()));
+        case FINGER -> readings.put(look, warmth.finger(look.place()));
+        case METER -> readings.put(look, Dial.volts(levels.average(Looks.pad(look.place()))));
+        case PROBE ->
+            readings.put(
+                look,
+                new Reading.Level(
+                    levels.light(Looks.pad(look.place()), Looks.atPad(look.place()))));
+        case COUNTER -> readings.put(look, Dial.frequency(levels.hertz(Looks.pad(look.place()))));
+        case CONTINUITY, OHMS -> readings.put(look, unpowered(machine, legs, look));
+      }
+    }
+    return readings;
+  }
+
+  private static void owner(Watching watching, SortedMap<Look, Reading> readings) {
+    Board board = watching.board();
+    Symptoms symptoms = watching.symptoms();
+    int ready = Watching.readyMilliseconds(board);
+    Glass glass = watching.glassAt(ready);
+    String shown = symptoms.feature(Symptoms.DISPLAY);
+    readings.put(
+        new Look(Instruments.SCREEN, ""), new Reading.Picture(shown, shown, glass.cells()));
+    String heard = symptoms.feature(Symptoms.SOUND);
+    readings.put(
+        new Look(Instruments.LISTEN, ""),
+        new Reading.Sound(heard, heard, watching.tones(0, ready)));
+    String lamp = symptoms.feature(Symptoms.LAMP);
+    readings.put(new Look(Instruments.LAMP, ""), new Words(lamp, lamp));
+    symptoms
+        .features()
+        .forEach(
+            (name, value) -> {
+              if (name.startsWith(Symptoms.KEY)) {
+                String key = name.substring(Symptoms.KEY.length());
+                readings.put(new Look(Instruments.KEY, key), new Words(value, value));
+              }
+            });
+  }
+
+  /** What continuity and ohms show of a board that is switched off; no cycle is run. */
+  public Reading unpowered(Setup setup, Look look) {
+    return unpowered(new Machine(setup, Watching.KIND), Legs.of(setup), look);
+  }
+
+  private static Reading unpowered(Machine machine, Legs legs, Look look) {
+    if (look.kind() == Instruments.OHMS) {
+      return Dial.ohms(machine.ohmsToGround(machine.point(Looks.pad(look.place()), true)));
+    }
+    int dash = Looks.dash(look.place());
+    Pad from = Looks.pad(dash < 0 ? look.place() : look.place().substring(0, dash));
+    int there =
+        dash < 0
+            ? legs.point(machine, from)
+            : machine.point(Looks.pad(look.place().substring(dash + 1)), true);
+    boolean conducts = machine.point(from, true) == there;
+    String says = conducts ? "conducts" : "open";
+    return new Words(says, says);
+  }
+
+  /**
+   * Looks that show the same on sixteen healthy boards of different seeds; what differs among them
+   * tells nothing of a fault.
+   */
+  public List<Look> steady() {
+    SortedMap<Look, String> first = features(Setup.healthy(board, 1));
+    List<Look> steady = new ArrayList<>(looks);
+    for (int seed = 2; seed <= HEALTHY_BOARDS; seed++) {
+      SortedMap<Look, String> other = features(Setup.healthy(board, seed));
+      steady.removeIf(look -> !first.get(look).equals(other.get(look)));
+    }
+    return List.copyOf(steady);
   }
 }

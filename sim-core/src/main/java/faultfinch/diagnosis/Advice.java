@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,7 @@ public record Advice(Choice best, List<Proposal> proposals, int classes, double 
    * @param outcomes likeliest first
    */
   public record Proposal(
-      Step step, Cost price, double bits, Optional<Double> expectedPrice, List<Branch> outcomes) {
+      Step step, Price price, double bits, Optional<Double> expectedPrice, List<Branch> outcomes) {
 
     public Proposal {
       outcomes = List.copyOf(outcomes);

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import faultfinch.diagnosis.Advice.Branch;
 import faultfinch.diagnosis.Advice.Proposal;
 import java.util.ArrayList;
@@ -25,11 +26,12 @@ final class Advisor {
    * @param most proposals
    */
   Advice advise(Field field, double outside, int most) {
-    Choice best = planner.choose(field);
+    List<PricePlanner.Ranked> all = planner.ranked(field, most);
+    Choice best = planner.exact(field).orElseGet(() -> planner.best(field, all));
     List<Proposal> proposals = new ArrayList<>();
-    for (PricePlanner.Ranked ranked : planner.ranked(field, most)) {
+    for (PricePlanner.Ranked ranked : all) {
       Step step = PricePlanner.step(field.ground(), ranked.option());
-      Cost cost = PricePlanner.cost(field.ground(), ranked.option());
+      Price cost = PricePlanner.price(field.ground(), ranked.option());
       boolean chosen = step.equals(best.step());
       proposals.add(
           chosen ? 0 : proposals.size(),

@@ -99,7 +99,7 @@ public final class DictionaryFile {
   }
 
   private static BadInput wrong(String name, String found) {
-    return new BadInput(name, 1, 1, found, "a dictionary as 'dictionary build' writes it");
+    return new BadInput(name, 1, 1, found, "a whole dictionary; build it again");
   }
 
   private static long sum(byte[] bytes) {

@@ -20,7 +20,7 @@ public final class Field {
 
   /**
    * What belief leaves after evidence: the likeliest candidates that together hold all but a
-   * thousandth of what is believed of the list.
+   * hundredth of what is believed of the list.
    */
   static Field of(
       FaultDictionary dictionary,
@@ -34,7 +34,7 @@ public final class Field {
   private static double[] heaviest(double[] belief) {
     double[] rising = belief.clone();
     Arrays.sort(rising);
-    double rest = Arrays.stream(rising).sum() / 1000;
+    double rest = Arrays.stream(rising).sum() / 100;
     int i = 0;
     double dropped = 0;
     while (i < rising.length - 1 && dropped + rising[i] <= rest) {

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,14 +31,14 @@ final class Ground {
    * @param price in minutes, above 0
    * @param codes outcome by atom, 0 to {@code outcomes} - 1
    */
-  record Column(String look, Cost cost, double price, short[] codes, int outcomes) {}
+  record Column(String look, Price cost, double price, short[] codes, int outcomes) {}
 
   /** Price of what costs nothing, so that there is always something to divide by. */
   private static final double LEAST_PRICE = 0.01;
 
   private final FaultDictionary dictionary;
   private final List<RepairAction> actions;
-  private final Cost[] costs;
+  private final Price[] costs;
   private final double[] actionPrices;
   private final Atom[] atoms;
   private final Column[] columns;
@@ -55,7 +56,7 @@ final class Ground {
       Set<String> done) {
     this.dictionary = dictionary;
     actions = suspects.actions();
-    costs = actions.stream().map(prices::repair).toArray(Cost[]::new);
+    costs = actions.stream().map(prices::repair).toArray(Price[]::new);
     actionPrices = Arrays.stream(costs).mapToDouble(Ground::price).toArray();
     Map<Integer, Integer> localOfRow = new LinkedHashMap<>();
     for (int i = 0; i < weights.length; i++) {
@@ -105,7 +106,7 @@ final class Ground {
   }
 
   /** A column while rows are not yet atoms. */
-  private record Draft(String look, Cost cost, char[] codes, int outcomes) {}
+  private record Draft(String look, Price cost, char[] codes, int outcomes) {}
 
   /** One look for each way to part the rows, the cheapest; ties by order of looks. */
   private List<Draft> drafts(PriceList prices, int[] rows, Set<String> done) {
@@ -113,7 +114,7 @@ final class Ground {
     List<String> looks = dictionary.looks();
     for (int look = 0; look < looks.size(); look++) {
       if (!done.contains(looks.get(look))) {
-        Cost cost = prices.look(looks.get(look));
+        Price cost = prices.look(looks.get(look));
         Draft known = byPartition.get(dictionary.partition(look));
         if (known == null) {
           Draft draft = draft(look, looks.get(look), cost, rows);
@@ -134,7 +135,7 @@ final class Ground {
     return List.copyOf(drafts.values());
   }
 
-  private Draft draft(int look, String text, Cost cost, int[] rows) {
+  private Draft draft(int look, String text, Price cost, int[] rows) {
     int[] codeOfCell = new int[dictionary.outcomes(look).size()];
     Arrays.fill(codeOfCell, -1);
     char[] codes = new char[rows.length];
@@ -170,7 +171,7 @@ final class Ground {
     return new Column(draft.look, draft.cost, price(draft.cost), codes, draft.outcomes);
   }
 
-  private static double price(Cost cost) {
+  private static double price(Price cost) {
     return Math.max(cost.total(), LEAST_PRICE);
   }
 
@@ -192,7 +193,7 @@ final class Ground {
     return actionPrices[action];
   }
 
-  Cost cost(int action) {
+  Price cost(int action) {
     return costs[action];
   }
 

@@ -1,8 +1,8 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,35 +49,36 @@ public final class PricePlanner implements Planner {
     if (field.isEmpty()) {
       throw new IllegalArgumentException("found no candidate left, right would be one or more");
     }
-    Ground ground = field.ground();
-    int classes = field.classes();
-    if (classes <= effort.exactClasses) {
-      Optional<Map.Entry<Option, Double>> exact =
-          ExactPlan.of(ground, field.members(), effort.exactMoves);
-      if (exact.isPresent()) {
-        Map.Entry<Option, Double> best = exact.get();
-        return choice(ground, best.getKey(), best.getValue(), Choice.Method.EXACT);
-      }
+    return exact(field).orElseGet(() -> best(field, ranked(field, effort.steps)));
+  }
+
+  /** The best step of a field with few classes, if the effort suffices. */
+  Optional<Choice> exact(Field field) {
+    if (field.classes() > effort.exactClasses) {
+      return Optional.empty();
     }
-    List<Ranked> ranked = ranked(field, effort.steps);
-    boolean played = classes <= effort.rolloutClasses;
+    return ExactPlan.of(field.ground(), field.members(), effort.exactMoves)
+        .map(best -> choice(field, best.getKey(), best.getValue(), Choice.Method.EXACT));
+  }
+
+  /** The best of ranked steps: by what they cost to the end, or the first of a large field. */
+  Choice best(Field field, List<Ranked> ranked) {
+    boolean played = field.classes() <= effort.rolloutClasses;
     Ranked best = ranked.get(0);
     for (Ranked other : ranked) {
-      if (played && other.expectedPrice.orElseThrow() < best.expectedPrice.orElseThrow()) {
+      if (other.expectedPrice.isPresent()
+          && other.expectedPrice.get() < best.expectedPrice.orElseThrow()) {
         best = other;
       }
     }
-    return choice(
-        ground,
-        best.option,
-        best.expectedPrice.orElseThrow(),
-        played ? Choice.Method.ROLLOUT : Choice.Method.GAIN_PER_PRICE);
+    Choice.Method method = played ? Choice.Method.ROLLOUT : Choice.Method.GAIN_PER_PRICE;
+    return choice(field, best.option, best.expectedPrice.orElseThrow(), method);
   }
 
   /**
    * Steps by gain per waste; the first few played through, of a large field only the first.
    *
-   * @param most how many
+   * @param most how many; those played through are always among them
    */
   List<Ranked> ranked(Field field, int most) {
     Gains gains = new Gains(field.ground());
@@ -86,7 +87,7 @@ public final class PricePlanner implements Planner {
     Rollout rollout = new Rollout(field.ground(), gains, effort.cells);
     int played = field.classes() <= effort.rolloutClasses ? effort.steps : 1;
     List<Ranked> ranked = new ArrayList<>();
-    for (Option option : gains.ranked(members, most)) {
+    for (Option option : gains.ranked(members, Math.max(most, effort.steps))) {
       Optional<Double> price =
           ranked.size() < played
               ? Optional.of(rollout.price(option, members) / weight)
@@ -96,8 +97,9 @@ public final class PricePlanner implements Planner {
     return List.copyOf(ranked);
   }
 
-  private static Choice choice(Ground ground, Option option, double price, Choice.Method method) {
-    return new Choice(step(ground, option), cost(ground, option), price, method);
+  private static Choice choice(Field field, Option option, double price, Choice.Method method) {
+    Ground ground = field.ground();
+    return new Choice(step(ground, option), price(ground, option), price, method);
   }
 
   static Step step(Ground ground, Option option) {
@@ -106,7 +108,7 @@ public final class PricePlanner implements Planner {
         : new Step.Act(ground.actions().get(option.action()));
   }
 
-  static Cost cost(Ground ground, Option option) {
+  static Price price(Ground ground, Option option) {
     return option.isLook()
         ? ground.columns()[option.column()].cost()
         : ground.cost(option.action());

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +32,8 @@ public record Route(List<Leg> legs, boolean cured) {
   public record Leg(Choice choice, String saw, int classes) {}
 
   /** All steps together. */
-  public Cost price() {
-    return legs.stream().map(l -> l.choice().price()).reduce(Cost.NOTHING, Cost::plus);
+  public Price price() {
+    return legs.stream().map(l -> l.choice().price()).reduce(Price.NOTHING, Price::plus);
   }
 
   /** Chips taken out before the step that cured. */

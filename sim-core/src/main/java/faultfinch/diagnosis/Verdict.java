@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,5 +55,5 @@ public record Verdict(
    * @param ifSo what it shows if the hypothesis is right
    * @param ifNot the likeliest outcome if it is not
    */
-  public record Deciding(String look, Cost price, double bits, String ifSo, String ifNot) {}
+  public record Deciding(String look, Price price, double bits, String ifSo, String ifNot) {}
 }

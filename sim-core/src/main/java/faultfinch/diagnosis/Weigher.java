@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import faultfinch.diagnosis.Verdict.Deciding;
 import faultfinch.diagnosis.Verdict.Finding;
 import faultfinch.diagnosis.Verdict.Mismatch;
@@ -113,7 +114,7 @@ public final class Weigher {
       }
       double same = dictionary.cellOf(look, shown).map(cell -> byCell[cell]).orElse(0.0) / sum;
       double bits = bits(same);
-      Cost price = prices.look(looks.get(look));
+      Price price = prices.look(looks.get(look));
       double score = bits / Math.max(price.total(), NOTHING);
       if (bits > NOTHING && score > bestScore) {
         bestScore = score;

@@ -60,8 +60,8 @@ public final class Machine {
   }
 
   /** Switches a board on with something that follows every bus cycle of the processor. */
-  Machine(Setup setup, Kind kind, CycleTap tap) {
-    this.setup = setup;
+  Machine(Setup asked, Kind kind, CycleTap tap) {
+    this.setup = Showing.of(asked);
     this.kind = kind;
     power = Power.of(setup);
     this.unreached =

@@ -11,11 +11,23 @@ import java.util.Set;
  * @param out references of parts taken out
  * @param seed of the board's own spread of thresholds and of chance
  * @param powerOn number of this power-on, from 0: memories wake up otherwise each time
+ * @param surroundings what faults with a condition wait for
  */
-public record Setup(Board board, List<Fault> faults, Set<String> out, long seed, int powerOn) {
+public record Setup(
+    Board board,
+    List<Fault> faults,
+    Set<String> out,
+    long seed,
+    int powerOn,
+    Surroundings surroundings) {
   public Setup {
     faults = List.copyOf(faults);
     out = Set.copyOf(out);
+  }
+
+  /** On the bench, left alone. */
+  public Setup(Board board, List<Fault> faults, Set<String> out, long seed, int powerOn) {
+    this(board, faults, out, seed, powerOn, Surroundings.BENCH);
   }
 
   /** A healthy board, first power-on. */
@@ -25,6 +37,6 @@ public record Setup(Board board, List<Fault> faults, Set<String> out, long seed,
 
   /** The same with these faults. */
   public Setup with(List<Fault> faults) {
-    return new Setup(board, faults, out, seed, powerOn);
+    return new Setup(board, faults, out, seed, powerOn, surroundings);
   }
 }

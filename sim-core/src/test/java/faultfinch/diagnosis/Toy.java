@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -98,12 +99,16 @@ final class Toy implements PriceList {
   }
 
   @Override
-  public Cost look(String look) {
-    return new Cost(looks.get(look), 0, 0);
+  public Price look(String look) {
+    return price(looks.get(look));
   }
 
   @Override
-  public Cost repair(RepairAction action) {
-    return new Cost(repairs.get(action), 0, 0);
+  public Price repair(RepairAction action) {
+    return price(repairs.get(action));
+  }
+
+  private static Price price(double minutes) {
+    return new Price((int) minutes, 0, 0, minutes);
   }
 }

@@ -1,0 +1,97 @@
+package faultfinch.bench;
+
+import faultfinch.board.Located;
+import faultfinch.board.PlacedPart;
+import faultfinch.signal.Technology;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The rules of the bench: when one is broken stands here, why it matters stands in data. */
+final class Breaches {
+  private static final String FILE = "breaches.json";
+
+  private final Map<String, Breach> known = new LinkedHashMap<>();
+
+  Breaches() {
+    try (InputStream in = Breaches.class.getResourceAsStream(FILE)) {
+      for (Located rule : Located.read(FILE, in.readAllBytes()).items()) {
+        String name = rule.get("name").words();
+        boolean toPerson = rule.get("to").oneOf(List.of("person", "board")).equals("person");
+        known.put(name, new Breach(name, rule.get("reason").words(), toPerson));
+      }
+    } catch (IOException e) {
+      throw new IllegalStateException(FILE + " cannot be read", e);
+    }
+  }
+
+  /** What a move would break on this board as it is. */
+  List<Breach> of(Patient patient, Move move) {
+    List<Breach> broken = new ArrayList<>();
+    switch (move.kind()) {
+      case TAKE_OUT, PUT_BACK, FIT_NEW, EXCHANGE, RESEAT, CLEAN_CONTACTS, STRAIGHTEN, SWAP_BACK -> {
+        add(broken, patient.powered, "power on while a chip moves");
+        add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
+      }
+      case NEW_SOCKET, DESOLDER -> {
+        add(broken, patient.powered, "power on while soldering");
+        add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
+      }
+      case REFLOW, LINK_TRACK, CLEAR_BRIDGE, EXCHANGE_SMALL, LIFT ->
+          add(broken, patient.powered, "power on while soldering");
+      case POWER_ON, HOLD, QUICK_CHECK, RETEST, SOAK ->
+          add(broken, !patient.powered && isUnchecked(patient), "supply not checked");
+      case LOOK -> look(patient, move.asLook(), broken);
+      case ASK,
+          INSPECT,
+          SUPPLY_OFF_LOAD,
+          SUPPLY_ON_DUMMY,
+          BENCH_SUPPLY,
+          SWAP_SUPPLY,
+          OWN_SUPPLY -> {
+        // These break nothing.
+      }
+      case WRIST_STRAP, POWER_OFF, POWER_CYCLE, SCOPE, SET_LINK, CLEAN_BOARD, NEW_SUPPLY -> {
+        // These neither.
+      }
+    }
+    return List.copyOf(broken);
+  }
+
+  private void look(Patient patient, Look look, List<Breach> broken) {
+    add(broken, patient.powered && look.kind().unpowered(), "ohms with the power on");
+    if (look.kind() == Instruments.FINGER && patient.powered) {
+      add(
+          broken,
+          patient.readings().get(look).feature().equals(Warmth.HOT),
+          "finger on a hot part");
+    }
+  }
+
+  private void add(List<Breach> broken, boolean is, String name) {
+    if (is) {
+      broken.add(known.get(name));
+    }
+  }
+
+  /** Once plugged, the harm is done or there was none. */
+  private static boolean isUnchecked(Patient patient) {
+    return patient.source == Patient.Source.OWN
+        && !patient.plugged
+        && !(patient.checkedOffLoad && patient.checkedOnDummy);
+  }
+
+  private static boolean isMos(Patient patient, String place) {
+    String ref = place.split("[.-]", 2)[0];
+    return patient
+        .board
+        .part(ref)
+        .map(PlacedPart::type)
+        .map(t -> t.part().pinout().technology())
+        .filter(t -> t == Technology.NMOS || t == Technology.CMOS)
+        .isPresent();
+  }
+}

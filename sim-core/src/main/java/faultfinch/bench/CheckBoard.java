@@ -1,0 +1,78 @@
+package faultfinch.bench;
+
+import faultfinch.board.Pad;
+import faultfinch.machine.Setup;
+import faultfinch.signal.Pin;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+
+/** Whether the board does all it should, against a healthy one under the same looks. */
+record CheckBoard(Depth depth) implements Act {
+  private static final int SOAK_POWER_ONS = 3;
+  private static final int SOAK_MINUTES = 30;
+
+  enum Depth {
+    QUICK,
+    ALL,
+    SOAK
+  }
+
+  @Override
+  public List<String> places(Patient patient) {
+    return List.of("");
+  }
+
+  @Override
+  public Reading perform(Patient patient, String place) {
+    Set<String> wrong = new LinkedHashSet<>();
+    patient.out().stream().sorted().forEach(ref -> wrong.add(ref + " is not in its place"));
+    patient.lifted().stream()
+        .map(Pad::text)
+        .sorted()
+        .forEach(pin -> wrong.add(pin + " is off its pad"));
+    SortedMap<Look, Reading> healthy =
+        patient.survey.readings(Setup.healthy(patient.board, patient.job.seed()));
+    patient.switchOn();
+    compare(patient, healthy, wrong);
+    if (depth == Depth.SOAK) {
+      for (int i = 0; i < SOAK_POWER_ONS; i++) {
+        patient.switchOff();
+        patient.switchOn();
+        patient.pass(SOAK_MINUTES);
+        compare(patient, healthy, wrong);
+      }
+    }
+    return new Reading.Check(wrong.isEmpty(), new ArrayList<>(wrong));
+  }
+
+  private void compare(Patient patient, SortedMap<Look, Reading> healthy, Set<String> wrong) {
+    SortedMap<Look, Reading> now = patient.readings();
+    for (Look look : patient.survey.looks()) {
+      Reading right = healthy.get(look);
+      if (counts(patient, look) && !now.get(look).feature().equals(right.feature())) {
+        wrong.add(look.text() + ": " + now.get(look).text() + ", should be " + right.text());
+      }
+    }
+  }
+
+  private boolean counts(Patient patient, Look look) {
+    return switch (look.kind()) {
+      case SCREEN, LISTEN, LAMP -> true;
+      case KEY, CURRENT -> depth != Depth.QUICK;
+      case METER -> depth != Depth.QUICK && supplies(patient, Looks.pad(look.place()));
+      case FINGER, PROBE, COUNTER, CONTINUITY, OHMS -> false;
+    };
+  }
+
+  private static boolean supplies(Patient patient, Pad pad) {
+    return patient
+        .board
+        .part(pad.ref())
+        .flatMap(p -> p.type().part().pinout().find(pad.pin()))
+        .filter(p -> p.role() == Pin.Role.SUPPLY)
+        .isPresent();
+  }
+}

@@ -1,0 +1,59 @@
+package faultfinch.bench;
+
+import faultfinch.bench.Reading.Amount;
+import java.util.Locale;
+import java.util.OptionalInt;
+
+/** Puts numbers on the dials of the instruments, in the steps a hand can read. */
+final class Dial {
+  private static final int FINE_MV = 100;
+  private static final int COARSE_MV = 200;
+  private static final int FINE_BELOW_MV = 2000;
+  private static final int CURRENT_MA = 50;
+  private static final int[] OHMS = {10, 100, 1_000, 10_000, 100_000};
+  private static final String[] OHM_STEPS = {
+    "under 10 ohms", "10 to 100 ohms", "100 ohms to 1 k", "1 k to 10 k", "10 k to 100 k"
+  };
+  private static final String NO_WAY = "over 100 k";
+
+  private Dial() {}
+
+  /** Volts in steps of 0.1 V below 2 V, of 0.2 V above; a fixed dial, not around the value. */
+  static Amount volts(int millivolts) {
+    int step = Math.abs(millivolts) < FINE_BELOW_MV ? FINE_MV : COARSE_MV;
+    int shown = (int) StrictMath.rint((double) millivolts / step) * step;
+    String text = String.format(Locale.ROOT, "%.1f V", shown / 1000.0);
+    return new Amount(text, text);
+  }
+
+  /** Milliamperes in steps of 50. */
+  static Amount current(int milliamperes) {
+    int shown = (milliamperes + CURRENT_MA / 2) / CURRENT_MA * CURRENT_MA;
+    return new Amount("about " + shown + " mA", shown + " mA");
+  }
+
+  /** Hertz in three figures. */
+  static Amount frequency(double hertz) {
+    if (hertz == 0) {
+      return new Amount("nothing to count", "0 Hz");
+    }
+    String text =
+        hertz >= 1e6
+            ? String.format(Locale.ROOT, "%.2f MHz", hertz / 1e6)
+            : hertz >= 1e3
+                ? String.format(Locale.ROOT, "%.2f kHz", hertz / 1e3)
+                : String.format(Locale.ROOT, "%.0f Hz", hertz);
+    return new Amount(text, text);
+  }
+
+  /** Ohms by decades. */
+  static Amount ohms(OptionalInt ohms) {
+    String text = NO_WAY;
+    for (int i = OHMS.length - 1; i >= 0; i--) {
+      if (ohms.isPresent() && ohms.getAsInt() < OHMS[i]) {
+        text = OHM_STEPS[i];
+      }
+    }
+    return new Amount(text, text);
+  }
+}

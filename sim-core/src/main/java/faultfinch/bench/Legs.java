@@ -1,0 +1,34 @@
+package faultfinch.bench;
+
+import faultfinch.board.Pad;
+import faultfinch.fault.Open;
+import faultfinch.machine.Machine;
+import faultfinch.machine.Setup;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Where a probe on a leg touches. The machine knows the die and the pad; a leg belongs to the die,
+ * unless the break is inside the package: then it belongs to the pad.
+ */
+record Legs(Set<Pad> brokenInside) {
+
+  static Legs of(Setup setup) {
+    return new Legs(
+        setup.faults().stream()
+            .map(f -> f.base())
+            .filter(f -> f instanceof Open o && o.at() == Open.Break.PIN)
+            .map(f -> ((Open) f).pad())
+            .collect(Collectors.toUnmodifiableSet()));
+  }
+
+  /** Whether a leg carries what its pad carries, whatever the die does. */
+  boolean asPad(Pad leg) {
+    return brokenInside.contains(leg);
+  }
+
+  /** The machine's number of the net a leg is on. */
+  int point(Machine machine, Pad leg) {
+    return machine.point(leg, asPad(leg));
+  }
+}

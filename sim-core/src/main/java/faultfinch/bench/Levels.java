@@ -1,0 +1,129 @@
+package faultfinch.bench;
+
+import faultfinch.bench.Reading.Light;
+import faultfinch.board.Pad;
+import faultfinch.machine.Machine;
+import faultfinch.signal.Electrical;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Gathers what every pin and pad carries over the windows of a run, phase by phase, as a probe and
+ * a meter take it.
+ */
+final class Levels {
+  private static final int LOW = 1;
+  private static final int HIGH = 2;
+  private static final int MID = 4;
+  private static final int RESTLESS = 8;
+  private static final int MID_FROM = Electrical.figure("mid.from");
+  private static final int MID_TO = Electrical.figure("mid.to");
+
+  /** What a clock net swings between; it is solved as a rate, so its phases do not show it. */
+  private static final int CLOCK_LOW_MV = 200;
+
+  private static final int CLOCK_HIGH_MV = 3400;
+
+  private static final class Point {
+    int seen;
+    double average;
+    double hertz;
+    double duty;
+  }
+
+  private final Map<Pad, Point> pins = new LinkedHashMap<>();
+  private final Map<Pad, Point> pads = new LinkedHashMap<>();
+  private final int[] phaseNanoseconds;
+
+  private final Legs legs;
+
+  Levels(List<Pad> places, List<Integer> phaseNanoseconds, Legs legs) {
+    this.legs = legs;
+    this.phaseNanoseconds = phaseNanoseconds.stream().mapToInt(Integer::intValue).toArray();
+    for (Pad pad : places) {
+      pins.put(pad, new Point());
+      pads.put(pad, new Point());
+    }
+  }
+
+  /** Plays one window for the probe. */
+  void window(Machine machine, int cycles) {
+    play(machine, cycles, false);
+  }
+
+  /** Plays the window in which the meter shows its averages. */
+  void idle(Machine machine, int cycles) {
+    play(machine, cycles, true);
+  }
+
+  private void play(Machine machine, int cycles, boolean averages) {
+    int nets = machine.points();
+    int[] seen = new int[nets];
+    double[] volts = new double[nets];
+    double[] time = new double[1];
+    machine.play(
+        cycles,
+        (phase, nanoseconds) -> {
+          int length = phaseNanoseconds[phase.ordinal()];
+          time[0] += length;
+          for (int net = 0; net < nets; net++) {
+            int mv = machine.millivolts(net);
+            volts[net] += (double) mv * length;
+            seen[net] |= flag(machine, net, mv);
+          }
+        });
+    for (Map.Entry<Pad, Point> at : pins.entrySet()) {
+      Point point = at.getValue();
+      point.seen |= seen[legs.point(machine, at.getKey())];
+      if (averages) {
+        point.average = volts[legs.point(machine, at.getKey())] / time[0];
+        point.hertz = machine.clockHertz(at.getKey(), legs.asPad(at.getKey()));
+        point.duty = machine.clockDuty(at.getKey(), legs.asPad(at.getKey()));
+      }
+    }
+    for (Map.Entry<Pad, Point> at : pads.entrySet()) {
+      at.getValue().seen |= seen[machine.point(at.getKey(), true)];
+      at.getValue().hertz = machine.clockHertz(at.getKey(), true);
+    }
+  }
+
+  private static int flag(Machine machine, int net, int mv) {
+    if (machine.oscillating(net)) {
+      return RESTLESS;
+    }
+    if (machine.floating(net)) {
+      return 0;
+    }
+    return mv < MID_FROM ? LOW : mv > MID_TO ? HIGH : MID;
+  }
+
+  private Point point(Pad pad, boolean atPad) {
+    return (atPad ? pads : pins).get(pad);
+  }
+
+  /** What a probe's lights show; it holds on to pulses, so one is enough. */
+  Light light(Pad pad, boolean atPad) {
+    Point p = point(pad, atPad);
+    boolean both = (p.seen & (LOW | HIGH)) == (LOW | HIGH);
+    if (p.hertz > 0 || both || (p.seen & RESTLESS) != 0) {
+      return Light.PULSING;
+    }
+    if ((p.seen & MID) != 0) {
+      return Light.MID;
+    }
+    return (p.seen & HIGH) != 0 ? Light.HIGH : (p.seen & LOW) != 0 ? Light.LOW : Light.NONE;
+  }
+
+  /** Average millivolts at the pin. */
+  int average(Pad pad) {
+    Point p = point(pad, false);
+    double mv = p.hertz > 0 ? CLOCK_LOW_MV + p.duty * (CLOCK_HIGH_MV - CLOCK_LOW_MV) : p.average;
+    return (int) StrictMath.round(mv);
+  }
+
+  /** Hertz of the clock at the pin; 0 if there is none. */
+  double hertz(Pad pad) {
+    return point(pad, false).hertz;
+  }
+}

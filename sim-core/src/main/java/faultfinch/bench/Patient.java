@@ -1,0 +1,269 @@
+package faultfinch.bench;
+
+import faultfinch.bench.Prices.Chances;
+import faultfinch.board.Board;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.fault.BrickFault;
+import faultfinch.fault.Dead;
+import faultfinch.fault.Fault;
+import faultfinch.fault.Open;
+import faultfinch.fault.RepairAction;
+import faultfinch.fault.Seat;
+import faultfinch.machine.Chance;
+import faultfinch.machine.Setup;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+
+/**
+ * The board under repair: what is true of it now. Moves change it; looks are answered by running
+ * the machine on what is true.
+ */
+final class Patient {
+  private static final int PER_CENT = 100;
+  private static final int WARM_AFTER_MINUTES = 4;
+
+  /** What feeds the board. */
+  enum Source {
+    OWN,
+    BENCH,
+    BORROWED
+  }
+
+  final Job job;
+  final Board board;
+  final Survey survey;
+  private final Set<Fault> faults;
+  private final Set<Fault> dormant = new LinkedHashSet<>();
+  private final Set<String> out = new LinkedHashSet<>();
+  private final Set<String> renewed = new LinkedHashSet<>();
+  private final Map<String, List<Fault>> aside = new LinkedHashMap<>();
+  private final Set<Pad> lifted = new LinkedHashSet<>();
+  private final Set<String> socketed = new LinkedHashSet<>();
+  private final Map<String, Integer> times = new LinkedHashMap<>();
+  private int powerOns;
+  private int minutesOn;
+  private Optional<Setup> seenOf = Optional.empty();
+  private SortedMap<Look, Reading> seen = java.util.Collections.emptySortedMap();
+
+  boolean powered;
+  boolean plugged;
+  boolean strapped;
+  boolean checkedOffLoad;
+  boolean checkedOnDummy;
+  Source source = Source.OWN;
+
+  Patient(Job job) {
+    this.job = job;
+    board = job.board();
+    survey = Survey.on(board);
+    faults = new LinkedHashSet<>(job.faults());
+    board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));
+  }
+
+  /** What is still wrong with the board as it came or was made. */
+  List<Fault> faults() {
+    return List.copyOf(faults);
+  }
+
+  Set<String> out() {
+    return Set.copyOf(out);
+  }
+
+  boolean isOut(String ref) {
+    return out.contains(ref);
+  }
+
+  boolean isSocketed(String ref) {
+    return socketed.contains(ref);
+  }
+
+  boolean liesAside(String ref) {
+    return aside.containsKey(ref);
+  }
+
+  Set<Pad> lifted() {
+    return Set.copyOf(lifted);
+  }
+
+  /** What would be switched on now, with whatever else is held to it. */
+  Setup setup(Fault... more) {
+    List<Fault> all = new ArrayList<>();
+    for (Fault f : faults) {
+      boolean away = source != Source.OWN && f.seat() == Seat.SUPPLY;
+      if (!away && shows(f)) {
+        all.add(f.base());
+      }
+    }
+    lifted.forEach(p -> all.add(new Open(p, Open.Break.LEG)));
+    all.addAll(List.of(more));
+    return new Setup(board, all, out, job.seed(), powerOns);
+  }
+
+  private boolean shows(Fault f) {
+    int figure = f.condition().figure();
+    return switch (f.condition().kind()) {
+      case ALWAYS -> true;
+      case WARM -> minutesOn >= WARM_AFTER_MINUTES;
+      case COLD -> minutesOn < WARM_AFTER_MINUTES;
+      case AFTER_MINUTES -> minutesOn >= figure;
+      case LOW_VOLTS ->
+          source == Source.OWN && faults.stream().anyMatch(g -> g.base() instanceof BrickFault);
+      case SHAKEN -> time("disturbed " + f.place()) == 0;
+      case ONE_POWER_ON_IN -> Chance.below(figure, job.seed(), Chance.of(f.text()), powerOns) == 0;
+    };
+  }
+
+  /** Readings of all passive looks at the board as it is, switched on. */
+  SortedMap<Look, Reading> readings() {
+    Setup now = setup();
+    if (!seenOf.equals(Optional.of(now))) {
+      seen = survey.readings(now);
+      seenOf = Optional.of(now);
+    }
+    return seen;
+  }
+
+  void switchOn() {
+    if (!powered) {
+      powered = true;
+      plugged |= source == Source.OWN;
+      powerOns++;
+      minutesOn = 0;
+    }
+  }
+
+  void switchOff() {
+    powered = false;
+    minutesOn = 0;
+  }
+
+  /** The bench clock goes on. */
+  void pass(int minutes) {
+    if (powered) {
+      minutesOn += minutes;
+    }
+  }
+
+  /** Whatever was changed with the power on starts the board anew. */
+  void changed() {
+    if (powered) {
+      switchOff();
+      switchOn();
+    }
+  }
+
+  private int time(String what) {
+    return times.getOrDefault(what, 0);
+  }
+
+  /** Draws for something that can happen again: by job, what it is, where, and how often before. */
+  boolean happens(Chances what, String where) {
+    int time = times.merge(what + " " + where, 1, Integer::sum);
+    return Chance.below(PER_CENT, job.seed(), Chance.of(what.name()), Chance.of(where), time)
+        < job.prices().chance(what);
+  }
+
+  /** Takes a chip out of its place. */
+  void takeOut(String ref) {
+    List<Fault> own = inside(ref);
+    faults.removeAll(own);
+    own.removeIf(f -> f.seat() == Seat.SEATING);
+    if (powered && happens(Chances.HOT_CHIP_LOST, ref)) {
+      own.add(new Dead(ref));
+    }
+    lifted.removeIf(p -> p.ref().equals(ref));
+    if (!renewed.remove(ref)) {
+      aside.put(ref, own);
+    }
+    out.add(ref);
+  }
+
+  private List<Fault> inside(String ref) {
+    List<Fault> own = new ArrayList<>();
+    for (Fault f : faults) {
+      boolean goesAlong =
+          switch (f.seat()) {
+            case INSIDE, LEG, BENT_LEG, SEATING -> true;
+            case CONTACT, JOINT, TRACK, BETWEEN_PADS, DIRT, SETTING, SOCKET_OF_ANOTHER, SUPPLY ->
+                false;
+          };
+      if (goesAlong && f.place().equals(ref)) {
+        own.add(f);
+      }
+    }
+    return own;
+  }
+
+  /** Puts the chip that came with the board back. */
+  void putBack(String ref) {
+    faults.addAll(aside.remove(ref));
+    seated(ref, Chances.RESEATING_CURES);
+  }
+
+  /** Fits a new chip. */
+  void fitNew(String ref) {
+    renewed.add(ref);
+    if (happens(Chances.NEW_PART_BAD, ref)) {
+      faults.add(new Dead(ref));
+    }
+    seated(ref, Chances.RESEATING_CURES);
+  }
+
+  private void seated(String ref, Chances cures) {
+    if (powered && out.contains(ref) && happens(Chances.HOT_CHIP_LOST, ref)) {
+      faults.add(new Dead(ref));
+    }
+    out.remove(ref);
+    disturb(ref, cures);
+    changed();
+  }
+
+  /** Whatever moves a chip in its socket gives every contact of that place another chance. */
+  void disturb(String ref, Chances cures) {
+    times.merge("disturbed " + ref, 1, Integer::sum);
+    faults.removeIf(f -> f.seat() == Seat.SEATING && f.place().equals(ref));
+    Set<Fault> contacts = new LinkedHashSet<>(faults);
+    contacts.addAll(dormant);
+    for (Fault f : contacts) {
+      if (f.seat() == Seat.CONTACT && f.place().equals(ref)) {
+        boolean touches = happens(cures, f.base().text());
+        (touches ? faults : dormant).remove(f);
+        (touches ? dormant : faults).add(f);
+      }
+    }
+  }
+
+  /** Carries out what surely cures. */
+  void cure(RepairAction action) {
+    faults.removeIf(f -> action.cures(f));
+    dormant.removeIf(f -> action.cures(f));
+    if (action.kind() == RepairAction.Kind.REFLOW) {
+      lifted.removeIf(p -> p.text().equals(action.place()));
+    }
+    changed();
+  }
+
+  void lift(Pad pin) {
+    lifted.add(pin);
+    changed();
+  }
+
+  /** Unsolders a chip for good: a socket and a new chip stand there now. */
+  void desolder(String ref) {
+    cure(new RepairAction(RepairAction.Kind.DESOLDER_AND_SOCKET, ref));
+    socketed.add(ref);
+    if (happens(Chances.PAD_TEARS, ref)) {
+      List<Pad> pads = board.netOfPad().keySet().stream().filter(p -> p.ref().equals(ref)).toList();
+      int torn = Chance.below(pads.size(), job.seed(), Chance.of("torn"), Chance.of(ref));
+      faults.add(new Open(pads.get(torn), Open.Break.JOINT));
+    }
+    fitNew(ref);
+  }
+}

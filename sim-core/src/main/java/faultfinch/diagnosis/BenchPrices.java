@@ -1,0 +1,26 @@
+package faultfinch.diagnosis;
+
+import faultfinch.bench.Look;
+import faultfinch.bench.Move;
+import faultfinch.bench.Moves;
+import faultfinch.bench.Price;
+import faultfinch.bench.Prices;
+import faultfinch.fault.RepairAction;
+
+/**
+ * The price list of the bench; each repair is followed by the quick check.
+ *
+ * @param prices of the bench
+ */
+public record BenchPrices(Prices prices) implements PriceList {
+
+  @Override
+  public Price look(String look) {
+    return prices.of(Look.parse(look));
+  }
+
+  @Override
+  public Price repair(RepairAction action) {
+    return prices.of(Move.repair(action)).plus(prices.of(new Move(Moves.QUICK_CHECK, "")));
+  }
+}

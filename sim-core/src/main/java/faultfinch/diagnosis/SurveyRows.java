@@ -1,0 +1,33 @@
+package faultfinch.diagnosis;
+
+import faultfinch.bench.Survey;
+import faultfinch.board.Board;
+import faultfinch.fault.Fault;
+import faultfinch.machine.Setup;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Rows from running the board: everything that the passive looks of the bench would show. */
+public final class SurveyRows implements RowSource {
+  private static final int FIRST_POWER_ON = 0;
+
+  private final Board board;
+  private final Survey survey;
+
+  /** For boards of this kind. */
+  public SurveyRows(Board board) {
+    this.board = board;
+    survey = Survey.on(board);
+  }
+
+  @Override
+  public SortedMap<String, String> row(List<Fault> faults, long boardSeed) {
+    SortedMap<String, String> row = new TreeMap<>();
+    survey
+        .features(new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON))
+        .forEach((look, feature) -> row.put(look.text(), feature));
+    return row;
+  }
+}

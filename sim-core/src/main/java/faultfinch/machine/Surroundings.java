@@ -1,0 +1,39 @@
+package faultfinch.machine;
+
+import faultfinch.fault.Condition;
+
+/**
+ * What a board is exposed to while it runs; faults with a condition wait for it.
+ *
+ * @param minutes how long it has been on before this run began
+ * @param air what is done to its temperature by hand
+ * @param shaken whether it is pressed or flexed
+ */
+public record Surroundings(int minutes, Air air, boolean shaken) {
+
+  /** A board switched on at room temperature and left alone. */
+  public static final Surroundings BENCH = new Surroundings(0, Air.ROOM, false);
+
+  /** Minutes after which a board counts as warm: cases settle in about four. */
+  private static final int WARM_AFTER = 4;
+
+  /** Air at the parts. */
+  public enum Air {
+    ROOM,
+    COOLED,
+    WARMED
+  }
+
+  /** Whether a fault that waits for this shows now; chance and volts are the machine's to say. */
+  boolean meets(Condition condition) {
+    boolean warm = air == Air.WARMED || air == Air.ROOM && minutes >= WARM_AFTER;
+    return switch (condition.kind()) {
+      case ALWAYS -> true;
+      case WARM -> warm;
+      case COLD -> !warm;
+      case AFTER_MINUTES -> minutes >= condition.figure() && air != Air.COOLED;
+      case SHAKEN -> shaken;
+      case LOW_VOLTS, ONE_POWER_ON_IN -> false;
+    };
+  }
+}

@@ -1,0 +1,195 @@
+package faultfinch.symptom;
+
+import faultfinch.board.Board;
+import faultfinch.board.KeyPress;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.machine.Machine;
+import faultfinch.machine.Setup;
+import faultfinch.machine.Trace;
+import faultfinch.part.CharDisplay;
+import faultfinch.part.PartCatalog;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+
+/**
+ * Watches a board from power-on through the exercise of its keys, as its owner would: the display
+ * and the lamp every 20 ms, the sounder at every change.
+ */
+public final class Watching {
+  /** Which machine plays; they agree, one is faster. */
+  public static final Machine.Kind KIND = Machine.Kind.FAST;
+
+  /** Between two looks at display and lamp, in milliseconds. */
+  public static final int SAMPLE_MS = 20;
+
+  private static final long MILLISECOND = 1_000_000;
+  private static final int AFTER_THE_LAST_KEY_MS = 400;
+  private static final int WITHOUT_KEYS_MS = 1000;
+
+  /** A diode drops 0.7 V and 10 ohms; below 2 mA a lamp cannot be seen, above 30 none is left. */
+  private static final int LIT_FROM_MV = 720;
+
+  private static final int LIT_TO_MV = 1000;
+
+  /** Half of what a gate swings. */
+  private static final int SOUNDER_MV = 1300;
+
+  private final Board board;
+  private final Machine machine;
+  private final Optional<String> display;
+  private final Optional<String> lamp;
+  private final Optional<String> sounder;
+  private final Trace sound;
+  private final List<Glass> glasses = new ArrayList<>();
+  private final List<Boolean> lit = new ArrayList<>();
+
+  private Watching(Machine machine) {
+    this.machine = machine;
+    board = machine.board();
+    display = board.firstOf(PartCatalog.CHAR_DISPLAY).map(PlacedPart::ref);
+    lamp = board.firstOf(PartCatalog.LED).map(PlacedPart::ref);
+    sounder = board.firstOf(PartCatalog.BEEPER).map(PlacedPart::ref);
+    sound = sounder.map(s -> machine.watch(new Pad(s, "1"), SOUNDER_MV)).orElseGet(Trace::new);
+  }
+
+  /** Watches a board. */
+  public static Watching of(Setup setup) {
+    return of(setup, Map.of());
+  }
+
+  /**
+   * Watches a board and stops now and then for something else.
+   *
+   * @param stops what to do with the machine, by nanoseconds since power-on; it may play cycles
+   */
+  public static Watching of(Setup setup, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(new Machine(setup, KIND));
+    watching.run(stops);
+    return watching;
+  }
+
+  /** End of a watch over a board, in milliseconds since power-on; a multiple of the sample time. */
+  public static int endMilliseconds(Board board) {
+    int last =
+        board.exercise().stream()
+            .mapToInt(k -> k.atMilliseconds() + k.forMilliseconds() + AFTER_THE_LAST_KEY_MS)
+            .max()
+            .orElse(WITHOUT_KEYS_MS);
+    return (last + SAMPLE_MS - 1) / SAMPLE_MS * SAMPLE_MS;
+  }
+
+  /** When a healthy board is ready and no key was pressed yet, in milliseconds since power-on. */
+  public static int readyMilliseconds(Board board) {
+    int first =
+        board.exercise().stream().mapToInt(KeyPress::atMilliseconds).min().orElse(WITHOUT_KEYS_MS);
+    return first / SAMPLE_MS * SAMPLE_MS;
+  }
+
+  private void run(Map<Long, Consumer<Machine>> stops) {
+    TreeMap<Long, List<Consumer<Machine>>> plan = new TreeMap<>();
+    for (int ms = SAMPLE_MS; ms <= endMilliseconds(board); ms += SAMPLE_MS) {
+      add(plan, ms * MILLISECOND, m -> sample());
+    }
+    for (KeyPress k : board.exercise()) {
+      long at = k.atMilliseconds() * MILLISECOND;
+      add(plan, at, m -> m.hold(k.ref(), true));
+      add(plan, at + k.forMilliseconds() * MILLISECOND, m -> m.hold(k.ref(), false));
+    }
+    stops.forEach((at, what) -> add(plan, at, what));
+    plan.forEach(
+        (at, all) -> {
+          machine.runTo(at);
+          all.forEach(what -> what.accept(machine));
+        });
+  }
+
+  private static void add(
+      TreeMap<Long, List<Consumer<Machine>>> plan, long at, Consumer<Machine> what) {
+    plan.computeIfAbsent(at, k -> new ArrayList<>()).add(what);
+  }
+
+  private void sample() {
+    glasses.add(display.map(this::glass).orElse(Glass.DARK));
+    lamp.ifPresent(ref -> lit.add(lit(ref)));
+  }
+
+  private Glass glass(String ref) {
+    if (machine.word(ref, CharDisplay.LIT).orElse(0L) == 0) {
+      return Glass.DARK;
+    }
+    return new Glass(
+        true,
+        IntStream.range(0, CharDisplay.CELLS.count())
+            .mapToObj(i -> machine.cell(ref, CharDisplay.CELLS, i))
+            .toList());
+  }
+
+  private boolean lit(String ref) {
+    machine.rest();
+    int drop =
+        machine.millivolts(new Pad(ref, "A"), false) - machine.millivolts(new Pad(ref, "K"), false);
+    return machine.works(ref) && drop >= LIT_FROM_MV && drop <= LIT_TO_MV;
+  }
+
+  /** The board watched. */
+  public Board board() {
+    return board;
+  }
+
+  /** The display at a time, in milliseconds since power-on: the last sample not after it. */
+  public Glass glassAt(int milliseconds) {
+    int sample = milliseconds / SAMPLE_MS - 1;
+    return sample < 0 ? Glass.DARK : glasses.get(Math.min(sample, glasses.size() - 1));
+  }
+
+  /** The display at every sample, the first 20 ms after power-on. */
+  public List<Glass> glasses() {
+    return List.copyOf(glasses);
+  }
+
+  /** Whether the lamp was lit at every sample; empty if the board has none. */
+  public List<Boolean> lamp() {
+    return List.copyOf(lit);
+  }
+
+  /** Whether the board has a character display. */
+  public boolean hasDisplay() {
+    return display.isPresent();
+  }
+
+  /** Whether what drives the sounder can be heard. */
+  public boolean hearable() {
+    return sounder
+        .map(s -> machine.works(s) && !machine.floating(new Pad(s, "2"), false))
+        .orElse(false);
+  }
+
+  /** The level at the sounder. */
+  public Trace sound() {
+    return sound;
+  }
+
+  /** Tones that begin in a span of milliseconds since power-on. */
+  public List<Tone> tones(int from, int to) {
+    return hearable() ? Tones.heard(sound, from * MILLISECOND, to * MILLISECOND) : List.of();
+  }
+
+  /**
+   * Milestones of the firmware reached, with nanoseconds since power-on. For people and tests: no
+   * owner and no instrument sees them.
+   */
+  public Map<String, Long> milestones() {
+    return new TreeMap<>(machine.milestones());
+  }
+
+  /** What shows, as features. */
+  public Symptoms symptoms() {
+    return Symptoms.of(this);
+  }
+}
