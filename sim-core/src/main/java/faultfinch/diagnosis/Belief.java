@@ -64,9 +64,9 @@ public final class Belief {
     return outside;
   }
 
-  /** Belief in one fault. */
+  /** Belief in one fault; 0 if it is none of the suspects. */
   public double of(String fault) {
-    return of(suspects.of(fault));
+    return suspects.contains(fault) ? of(suspects.of(fault)) : 0;
   }
 
   private double of(Suspect suspect) {

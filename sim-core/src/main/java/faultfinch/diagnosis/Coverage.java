@@ -34,7 +34,7 @@ public record Coverage(
   private static final int SURE = 100;
 
   /** One for each tier, each with the looks of those before it. */
-  static List<Coverage> of(FaultDictionary dictionary, Suspects suspects, ErrorRates rates) {
+  public static List<Coverage> of(FaultDictionary dictionary, Suspects suspects, ErrorRates rates) {
     List<Coverage> tiers = new ArrayList<>();
     for (ErrorRates.Tier tier : ErrorRates.Tier.values()) {
       int[] looks =

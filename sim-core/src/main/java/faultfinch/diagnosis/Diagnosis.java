@@ -1,7 +1,6 @@
 package faultfinch.diagnosis;
 
 import faultfinch.fault.RepairAction;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
@@ -87,10 +86,5 @@ public final class Diagnosis {
    */
   public Route route(Map<String, String> shows, Predicate<RepairAction> cures, Evidence evidence) {
     return Route.of(planner, Field.strict(dictionary, suspects, prices, evidence), shows, cures);
-  }
-
-  /** How much the looks show, tier by tier. */
-  public List<Coverage> coverage() {
-    return Coverage.of(dictionary, suspects, rates);
   }
 }

@@ -30,6 +30,7 @@ final class ExactPlan {
   private final SetValues bounds = new SetValues();
   private final double[] weights;
   private final double[] due;
+  private final long[] classes;
   private double leastLook = Double.POSITIVE_INFINITY;
   private long left;
   private Option bestAtTop;
@@ -40,6 +41,7 @@ final class ExactPlan {
     weights = new double[groups.size()];
     due = new double[groups.size()];
     Arrays.fill(due, Double.POSITIVE_INFINITY);
+    classes = classes(ground, groups);
     all = groups.size() == MOST_ATOMS ? -1L : (1L << groups.size()) - 1;
     for (int i = 0; i < groups.size(); i++) {
       for (int member : groups.get(i)) {
@@ -57,6 +59,15 @@ final class ExactPlan {
         });
     moves.addAll(repairs);
     addLooks(ground, groups);
+  }
+
+  private static long[] classes(Ground ground, List<int[]> groups) {
+    Map<Integer, Long> bySignature = new LinkedHashMap<>();
+    for (int i = 0; i < groups.size(); i++) {
+      int signature = ground.atoms()[groups.get(i)[0]].signature();
+      bySignature.merge(signature, 1L << i, (a, b) -> a | b);
+    }
+    return bySignature.values().stream().mapToLong(Long::longValue).toArray();
   }
 
   private void addLooks(Ground ground, List<int[]> groups) {
@@ -233,8 +244,8 @@ final class ExactPlan {
   }
 
   /**
-   * No more than V(S): everyone pays the cheapest repair that cures it, and all pay the first move,
-   * which is a look or a repair that is due for some only.
+   * No more than V(S). If somebody told for nothing which class it is, each class would cost its
+   * own bound; not told, one has to make a first move, a look or a repair, that all pay for.
    */
   private double bound(long set) {
     if (set == 0) {
@@ -245,16 +256,69 @@ final class ExactPlan {
       return known;
     }
     double weight = weight(set);
-    double first = leastLook * weight;
-    for (Move repair : repairs) {
-      long cured = set & ~repair.parts[0];
-      if (cured != 0) {
-        first = Math.min(first, repair.price * weight - due(cured));
+    double told = 0;
+    boolean oneClass = false;
+    for (long one : classes) {
+      oneClass |= (set & ~one) == 0;
+    }
+    double least;
+    if (oneClass) {
+      least = boundOfClass(set, weight);
+    } else {
+      for (long one : classes) {
+        told += bound(set & one);
+      }
+      least = leastLook * weight + told;
+      for (Move repair : repairs) {
+        if ((set & ~repair.parts[0]) != 0) {
+          least = Math.min(least, repair.price * weight + told - spared(set, repair));
+        }
       }
     }
-    double bound = due(set) + first;
-    bounds.put(set, bound);
-    return bound;
+    bounds.put(set, least);
+    return least;
+  }
+
+  /** How much less the classes cost each by itself after a repair. */
+  private double spared(long set, Move repair) {
+    double spared = 0;
+    for (long one : classes) {
+      if ((set & one & ~repair.parts[0]) != 0) {
+        spared += bound(set & one) - bound(set & one & repair.parts[0]);
+      }
+    }
+    return spared;
+  }
+
+  /**
+   * Inside a class only repairs help. If none cures what another does, the best order is by weight
+   * cured for the price, and the bound is V itself.
+   */
+  private double boundOfClass(long set, double weight) {
+    List<double[]> order = new ArrayList<>();
+    long cured = 0;
+    boolean apart = true;
+    double first = Double.POSITIVE_INFINITY;
+    for (Move repair : repairs) {
+      long here = set & ~repair.parts[0];
+      if (here != 0) {
+        apart &= (here & cured) == 0;
+        cured |= here;
+        order.add(new double[] {repair.price, weight(here)});
+        first = Math.min(first, repair.price * weight - due(here));
+      }
+    }
+    if (!apart) {
+      return due(set) + first;
+    }
+    order.sort(Comparator.comparingDouble(r -> r[0] / r[1]));
+    double sum = 0;
+    double uncured = weight;
+    for (double[] repair : order) {
+      sum += repair[0] * uncured;
+      uncured -= repair[1];
+    }
+    return sum;
   }
 
   private double weight(long set) {

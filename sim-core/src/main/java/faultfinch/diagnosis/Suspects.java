@@ -102,6 +102,32 @@ public final class Suspects {
         .toList();
   }
 
+  /**
+   * Those that some look of this tier or a tier before shows. A fault that its owner cannot notice
+   * brings no board to a bench.
+   */
+  public Suspects showing(FaultDictionary dictionary, ErrorRates rates, ErrorRates.Tier tier) {
+    List<Integer> looks = new ArrayList<>();
+    for (String look : dictionary.looks()) {
+      if (rates.tier(look).compareTo(tier) <= 0) {
+        looks.add(dictionary.look(look).getAsInt());
+      }
+    }
+    return new Suspects(
+        all.stream()
+            .filter(
+                s -> {
+                  int row = dictionary.row(s.fault());
+                  return looks.stream().anyMatch(look -> dictionary.cell(look, row) != 0);
+                })
+            .toList());
+  }
+
+  /** Whether this fault is among them. */
+  public boolean contains(String fault) {
+    return indexOfFault.containsKey(fault);
+  }
+
   /** All of them, in order. */
   public List<Suspect> all() {
     return all;

@@ -104,10 +104,10 @@ final class FastBus extends CycleBus {
   @Override
   public int fetch(int address) {
     int e = readAt[address];
-    if (e < 0) {
-      return slow(address, true, 0, true);
+    if (e >>> CELL_BITS != 0) {
+      return masked(e, address, true);
     }
-    int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
+    int value = cells[e] & 0xFF;
     last = address | value << 16 | READS | SYNC;
     return value;
   }
@@ -115,11 +115,21 @@ final class FastBus extends CycleBus {
   @Override
   public int read(int address) {
     int e = readAt[address];
+    if (e >>> CELL_BITS != 0) {
+      return masked(e, address, false);
+    }
+    int value = cells[e] & 0xFF;
+    last = address | value << 16 | READS;
+    return value;
+  }
+
+  /** A read that data faults change, or that no table knows. */
+  private int masked(int e, int address, boolean sync) {
     if (e < 0) {
-      return slow(address, true, 0, false);
+      return slow(address, true, 0, sync);
     }
     int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
-    last = address | value << 16 | READS;
+    last = address | value << 16 | READS | (sync ? SYNC : 0);
     return value;
   }
 

@@ -4,12 +4,12 @@ import faultfinch.signal.Output;
 import faultfinch.signal.Pin;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Puts the outputs of a circuit in the order in which they settle. An output feeds another if a net
@@ -150,12 +150,28 @@ final class NodeOrder {
     }
     c.nodesOf = new int[c.parts.length][];
     for (int p = 0; p < c.parts.length; p++) {
-      int part = p;
-      c.nodesOf[p] = IntStream.range(0, n).filter(i -> c.nodePart[i] == part).toArray();
+      c.nodesOf[p] = nodesOf(p);
     }
     c.followers = new int[c.partOf.length][];
     for (int g = 0; g < c.partOf.length; g++) {
-      c.followers[g] = followers.get(g).stream().mapToInt(f -> rank[f]).sorted().toArray();
+      List<Integer> of = followers.get(g);
+      int[] ranks = new int[of.size()];
+      for (int i = 0; i < ranks.length; i++) {
+        ranks[i] = rank[of.get(i)];
+      }
+      Arrays.sort(ranks);
+      c.followers[g] = ranks;
     }
+  }
+
+  private int[] nodesOf(int part) {
+    int[] found = new int[c.nodePart.length];
+    int n = 0;
+    for (int i = 0; i < c.nodePart.length; i++) {
+      if (c.nodePart[i] == part) {
+        found[n++] = i;
+      }
+    }
+    return Arrays.copyOf(found, n);
   }
 }

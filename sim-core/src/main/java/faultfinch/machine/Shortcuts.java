@@ -22,6 +22,7 @@ import java.util.Map;
  */
 final class Shortcuts {
   private static final Bus DATA = new M6502().pinout().bus("D");
+  private static final int ALL_LINES = 0xFF;
   private static final int KEPT = 64;
 
   private final PlainCycle plain;
@@ -44,6 +45,9 @@ final class Shortcuts {
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
     this.c = plain.circuit;
+    // Class 0, which the direct path takes for granted: every line follows its source.
+    classes.add(ALL_LINES << 8);
+    and[0] = ALL_LINES;
     this.reach = new Reach(c);
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();

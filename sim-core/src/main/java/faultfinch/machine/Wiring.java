@@ -475,9 +475,8 @@ final class Wiring {
   }
 
   private boolean supplied(int p, Pin.Role role, byte source) {
-    long pins = c.parts[p].pinout().role(role);
     for (Pin pin : c.parts[p].pinout().pins()) {
-      if ((pins & pin.mask()) != 0 && c.source[c.netOf[c.pinBase[p] + pin.bit()]] != source) {
+      if (pin.role() == role && c.source[c.netOf[c.pinBase[p] + pin.bit()]] != source) {
         return false;
       }
     }
@@ -485,6 +484,14 @@ final class Wiring {
   }
 
   private static int[][] flat(List<List<Integer>> lists) {
-    return lists.stream().map(l -> l.stream().mapToInt(x -> x).toArray()).toArray(int[][]::new);
+    int[][] flat = new int[lists.size()][];
+    for (int i = 0; i < flat.length; i++) {
+      List<Integer> list = lists.get(i);
+      flat[i] = new int[list.size()];
+      for (int j = 0; j < flat[i].length; j++) {
+        flat[i][j] = list.get(j);
+      }
+    }
+    return flat;
   }
 }

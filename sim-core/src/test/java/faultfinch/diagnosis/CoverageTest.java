@@ -21,7 +21,7 @@ class CoverageTest {
             .fault("c2", "U3", 1, "probe 1", "low")
             .fault("d", "U4", 1, "ohms 1", "0")
             .fault("e", "U5", 1);
-    List<Coverage> coverage = toy.diagnosis().coverage();
+    List<Coverage> coverage = Coverage.of(toy.dictionary(), toy.suspects(), ErrorRates.shipped());
     assertEquals(
         new Coverage(ErrorRates.Tier.OWNER, 6, 2 / 6.0, 6 / 10.0, 1, 2, 2, 0, 0), coverage.get(0));
     // Groups {a}, {b}, {c, c2}: a fault has (1 + 1 + 2 + 2) / 4 faults in its group, one repair.

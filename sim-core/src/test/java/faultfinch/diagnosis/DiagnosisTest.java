@@ -64,6 +64,20 @@ class DiagnosisTest {
   }
 
   @Test
+  void suspects_thatTheOwnerCanNotice_areThoseThatShowOnTheScreenNotOnTheProbe() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .look("probe 1", 1)
+            .fault("a", "U1", 1, "screen", "dark")
+            .fault("b", "U2", 1, "probe 1", "low")
+            .fault("c", "U3", 1);
+    Suspects noticed =
+        toy.suspects().showing(toy.dictionary(), ErrorRates.shipped(), ErrorRates.Tier.OWNER);
+    assertEquals(List.of("a"), noticed.all().stream().map(Suspect::fault).toList());
+  }
+
+  @Test
   void suspects_ofABoard_areCuredByOverlappingRepairs() {
     FaultUniverse universe = FaultUniverse.of(BoardReader.shipped("sorrel"));
     Suspects suspects = Suspects.of(universe);

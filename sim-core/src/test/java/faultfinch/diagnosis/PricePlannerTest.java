@@ -124,6 +124,23 @@ class PricePlannerTest {
   }
 
   @Test
+  void exact_oneClassOfManyRepairs_goesByWeightForThePrice() {
+    // No look parts them. Weight / price: U0 3/10, U1 2/5, U2 1/20, so U1, U0, U2:
+    // (5 x 6 + 10 x 4 + 20 x 1) / 6 = 15.
+    Toy toy =
+        new Toy()
+            .exchange("U0", 10)
+            .exchange("U1", 5)
+            .exchange("U2", 20)
+            .fault("a", "U0", 3)
+            .fault("b", "U1", 2)
+            .fault("c", "U2", 1);
+    Choice choice = new PricePlanner().choose(toy.field());
+    assertEquals(new Step.Act(Toy.exchange("U1")), choice.step());
+    assertEquals(15, choice.expectedPrice(), 1e-9);
+  }
+
+  @Test
   void exact_twoHundredRandomBoards_equalsBruteForce() {
     PricePlanner planner = new PricePlanner();
     for (int seed = 0; seed < 200; seed++) {
