@@ -20,6 +20,9 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 
 /** The one window: the bench or the debrief, and the list of cases laid over either. */
@@ -44,6 +47,7 @@ final class Room extends StackPane {
     getStylesheets().add(Skin.class.getResource("skin.css").toExternalForm());
     getStyleClass().add("root");
     getChildren().addAll(place, casebook);
+    setOnKeyPressed(this::key);
     skin.addListener((o, was, now) -> wear());
     wear();
   }
@@ -55,6 +59,18 @@ final class Room extends StackPane {
   /** Opens a case on the bench. */
   void begin(int number) {
     cases.open(number);
+  }
+
+  private void key(KeyEvent e) {
+    boolean typing = getScene().getFocusOwner() instanceof TextInputControl input && input.isEditable();
+    if (typing || e.isShortcutDown() || e.isAltDown()) {
+      return;
+    }
+    if (e.getCode() == KeyCode.T) {
+      skin.set(skin.get().other());
+    } else if (e.getCode() == KeyCode.C) {
+      openCases();
+    }
   }
 
   private void wear() {

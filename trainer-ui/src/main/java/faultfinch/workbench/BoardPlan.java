@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 /** Where everything of a board lies on the drawing, and what a point or a sentence means there. */
 final class BoardPlan {
   /** The brick stands left of the board; millimetres. */
-  static final Footprint.Body BRICK = new Footprint.Body(-35, 4, -12, 40);
+  static final Footprint.Body BRICK = new Footprint.Body(-28, 5, -9, 37);
 
   private static final double PIN_REACH = 1.3;
   private static final double TRACK_REACH = 0.7;

@@ -6,6 +6,7 @@ import faultfinch.board.PadPlace;
 import faultfinch.board.PlacedPart;
 import faultfinch.fx.Skin;
 import faultfinch.fx.Skin.Inks;
+import faultfinch.part.Element;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -380,11 +381,16 @@ final class BoardView extends Region {
     gc.setFont(font(size, true));
     double high = (b.bottom() - b.top()) * view.scale();
     double wide = (b.right() - b.left()) * view.scale();
-    boolean round = Set.of("CPOL", "BEEPER", "KEY", "JACK", "FUSE").contains(part.type().type());
-    if (chip(l) || round) {
+    String type = part.type().type();
+    if (Set.of("CPOL", "BEEPER").contains(type)) {
+      gc.fillText(part.ref(), x, y - high * 0.24);
+      typeName(gc, inks, part, b, size);
+    } else if (type.equals("DISPLAY")) {
+      gc.fillText(part.ref(), x, y + high * 0.16);
+    } else if (chip(l) || Set.of("KEY", "FUSE").contains(type)) {
       gc.fillText(part.ref(), x, high > wide * 1.5 ? y - size * 0.2 : y);
       typeName(gc, inks, part, b, size);
-    } else if (high > wide) {
+    } else if (high > wide && !type.equals("JACK")) {
       gc.save();
       gc.translate(view.toX(b.left()) - size * 0.55, y);
       gc.rotate(-90);
@@ -400,6 +406,9 @@ final class BoardView extends Region {
       GraphicsContext gc, Inks inks, PlacedPart part, Footprint.Body b, double size) {
     double high = (b.bottom() - b.top()) * view.scale();
     double wide = (b.right() - b.left()) * view.scale();
+    if (part.value().isEmpty() && part.type().part() instanceof Element) {
+      return;
+    }
     String name = part.value().isEmpty() ? part.type().type() : part.value();
     double small = Math.max(8, size * 0.62);
     gc.setFont(font(small, false));
@@ -413,7 +422,7 @@ final class BoardView extends Region {
       gc.rotate(90);
       gc.fillText(name, 0, 0);
       gc.restore();
-    } else if (wide > length + 4 && high > size + small * 2.2) {
+    } else if (wide > length + 10 && high > size + small * 3) {
       gc.fillText(name, x, y + size * 0.5 + small * 0.5);
     }
   }

@@ -39,7 +39,9 @@ final class DecideView extends VBox {
     Label what = new Label(words.say("decide.what"));
     Button go = new Button(words.say("decide.go"));
     go.setId("decide-go");
-    go.disableProperty().bind(model.wrong().isNull().or(model.asking()));
+    go.disableProperty().bind(model.wrong().isNull());
+    go.visibleProperty().bind(model.asking().not());
+    go.managedProperty().bind(model.asking().not());
     go.setOnAction(e -> model.go());
     go.getStyleClass().add("accent");
     Button giveUp = new Button(words.say("decide.give.up"));

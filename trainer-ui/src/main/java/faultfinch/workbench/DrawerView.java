@@ -6,6 +6,9 @@ import faultfinch.fx.Words;
 import faultfinch.workbench.WorkbenchViewModel.Drawer;
 import java.util.EnumMap;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.ListChangeListener;
 import javafx.collections.MapChangeListener;
 import javafx.geometry.Pos;
@@ -25,8 +28,9 @@ final class DrawerView extends VBox {
   private final Words words;
   private final VBox notebook = new VBox(6);
   private final VBox suspects = new VBox(4);
-  private final DecideView decide;
+  private final ScrollPane deciding;
   private final StackPane inside = new StackPane();
+  private final BooleanProperty tight = new SimpleBooleanProperty();
   private final Map<Drawer, ToggleButton> keys = new EnumMap<>(Drawer.class);
 
   DrawerView(WorkbenchViewModel model) {
@@ -34,7 +38,11 @@ final class DrawerView extends VBox {
     this.words = model.words();
     getStyleClass().add("drawer");
     setId("drawer");
-    decide = new DecideView(model.decide(), words);
+    deciding = scrolling(new DecideView(model.decide(), words));
+    deciding
+        .getContent()
+        .layoutBoundsProperty()
+        .addListener((o, was, now) -> deciding.setVvalue(model.decide().asking().get() ? 1 : 0));
     HBox front = new HBox(6);
     front.getStyleClass().add("drawer-front");
     key(front, Drawer.NOTEBOOK, "drawer.notebook", "N");
@@ -53,8 +61,21 @@ final class DrawerView extends VBox {
     open(model.drawer().get());
   }
 
+  /** Shorter words where there is little room. */
+  void tighten(boolean yes) {
+    tight.set(yes);
+  }
+
   private void key(HBox front, Drawer drawer, String word, String letter) {
-    ToggleButton key = new ToggleButton(words.say("drawer.key", words.say(word), letter));
+    ToggleButton key = new ToggleButton();
+    key.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () ->
+                    tight.get()
+                        ? words.say("drawer.key.tight", words.say(word + ".tight"), letter)
+                        : words.say("drawer.key", words.say(word), letter),
+                tight));
     key.setId("drawer-" + letter);
     key.setMaxWidth(Double.MAX_VALUE);
     key.setMinWidth(0);
@@ -66,13 +87,11 @@ final class DrawerView extends VBox {
 
   private void open(Drawer drawer) {
     keys.forEach((d, k) -> k.setSelected(d == drawer));
-    inside.setVisible(drawer != Drawer.SHUT);
-    inside.setManaged(drawer != Drawer.SHUT);
     switch (drawer) {
-      case SHUT -> inside.getChildren().clear();
+      case SHUT -> inside.getChildren().setAll(scrolling(new JobCardView(model.card(), words)));
       case NOTEBOOK -> inside.getChildren().setAll(scrolling(notebook));
       case SUSPECTS -> inside.getChildren().setAll(scrolling(suspects));
-      case DECIDE -> inside.getChildren().setAll(scrolling(decide));
+      case DECIDE -> inside.getChildren().setAll(deciding);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.collections.MapChangeListener;
 import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The last three notes, the newest on top; they never leave the sight. */
@@ -15,6 +16,7 @@ final class NotesView extends VBox {
     this.model = model;
     setId("notes");
     getStyleClass().add("notes");
+    setMinHeight(Region.USE_PREF_SIZE);
     model.notes().addListener((ListChangeListener<Note>) c -> show());
     model.twins().addListener((MapChangeListener<Integer, Object>) c -> show());
     show();

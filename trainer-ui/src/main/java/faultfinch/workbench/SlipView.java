@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 
 /** One note on a slip of paper: its number, what was done, what it showed. */
 final class SlipView extends VBox {
+  private static final double TWO_LINES = 37;
 
   /**
    * @param whole whether long readings are shown in full
@@ -40,11 +41,14 @@ final class SlipView extends VBox {
       compare.setOnAction(e -> model.compare(note));
       head.getChildren().add(compare);
     }
-    head.getChildren().add(price);
+    if (!price.getText().isEmpty()) {
+      head.getChildren().add(price);
+    }
     Label showed = new Label(note.reading().text());
     showed.getStyleClass().add("slip-showed");
     showed.setWrapText(true);
     showed.setMinHeight(whole ? Region.USE_PREF_SIZE : 0);
+    showed.setMaxHeight(whole ? Region.USE_COMPUTED_SIZE : TWO_LINES);
     showed.setTooltip(new Tooltip(note.reading().text()));
     getChildren().addAll(head, showed);
     Reading twin = model.twins().get(note.number());

@@ -2,7 +2,6 @@ package faultfinch.workbench;
 
 import faultfinch.attempt.Status;
 import faultfinch.fx.Words;
-import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -33,24 +32,10 @@ final class StatusView extends HBox {
     power.disableProperty().bind(model.busy());
     Label hand = new Label();
     hand.setId("hand");
-    hand.textProperty()
-        .bind(
-            Bindings.createStringBinding(
-                () ->
-                    model.message().get().isEmpty()
-                        ? model.board().sentence().get()
-                        : model.message().get(),
-                model.message(),
-                model.board().sentence()));
-    model
-        .message()
-        .addListener(
-            (o, was, now) -> {
-              hand.getStyleClass().remove("amiss");
-              if (!now.isEmpty()) {
-                hand.getStyleClass().add("amiss");
-              }
-            });
+    Runnable say = () -> say(hand);
+    model.message().addListener((o, was, now) -> say.run());
+    model.news().addListener((o, was, now) -> say.run());
+    model.board().sentence().addListener((o, was, now) -> say.run());
     hand.setMaxWidth(Double.MAX_VALUE);
     hand.setMinWidth(60);
     HBox.setHgrow(hand, Priority.ALWAYS);
@@ -62,6 +47,20 @@ final class StatusView extends HBox {
     getChildren().addAll(power, clock, pulls, field, hand, busy);
     model.status().addListener((o, was, now) -> show());
     show();
+  }
+
+  /** What went amiss comes first, then what a decision brought, then what the hand is on. */
+  private void say(Label hand) {
+    hand.getStyleClass().removeAll("amiss", "news");
+    if (!model.message().get().isEmpty()) {
+      hand.setText(model.message().get());
+      hand.getStyleClass().add("amiss");
+    } else if (!model.news().get().isEmpty()) {
+      hand.setText(model.news().get());
+      hand.getStyleClass().add("news");
+    } else {
+      hand.setText(model.board().sentence().get());
+    }
   }
 
   private static Label figure(String id) {

@@ -17,6 +17,10 @@ import javafx.scene.layout.VBox;
 final class ToolCard extends VBox {
   private static final double WIDTH = 290;
   private static final double ROOM = 12;
+  private static final int ONE_LINE = 34;
+
+  /** Dots; a wrapped label inside a button does not know its own height. */
+  private static final double LINE = 18;
 
   private final VBox lines = new VBox(2);
   private final Runnable closed;
@@ -35,7 +39,6 @@ final class ToolCard extends VBox {
     Label title = new Label(says);
     title.getStyleClass().add("card-title");
     title.setWrapText(true);
-    title.setMinHeight(Region.USE_PREF_SIZE);
     title.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(title, Priority.ALWAYS);
     Button close = new Button("\u00d7");
@@ -78,7 +81,9 @@ final class ToolCard extends VBox {
 
   private Node line(WorkbenchViewModel model, Choice choice) {
     Label says = new Label(choice.says());
-    says.setWrapText(true);
+    boolean two = choice.says().length() > ONE_LINE;
+    says.setWrapText(two);
+    says.setPrefHeight(two ? 2 * LINE : LINE);
     says.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(says, Priority.ALWAYS);
     Label price = new Label(choice.price());

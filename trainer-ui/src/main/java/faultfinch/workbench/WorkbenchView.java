@@ -30,10 +30,10 @@ public final class WorkbenchView extends BorderPane {
 
   private final WorkbenchViewModel model;
   private final ObjectProperty<Skin> skin;
-  private final Doors doors;
   private final BoardView board;
   private final MonitorView monitor;
   private final TopView top;
+  private final DrawerView drawer;
   private final StackPane main = new StackPane();
   private final VBox column = new VBox(8);
   private final Pane above = new CardPane();
@@ -45,7 +45,6 @@ public final class WorkbenchView extends BorderPane {
   public WorkbenchView(WorkbenchViewModel model, ObjectProperty<Skin> skin, Doors doors) {
     this.model = model;
     this.skin = skin;
-    this.doors = doors;
     getStyleClass().add("workbench");
     getStylesheets().add(WorkbenchView.class.getResource("workbench.css").toExternalForm());
     board = new BoardView(model.board(), skin, this::picked);
@@ -55,7 +54,7 @@ public final class WorkbenchView extends BorderPane {
             model,
             new TopView.Ways(
                 doors.cases(), doors.next(), this::toggleSkin, this::swap, this::owner));
-    DrawerView drawer = new DrawerView(model);
+    drawer = new DrawerView(model);
     VBox.setVgrow(drawer, Priority.ALWAYS);
     drawer.setMinHeight(0);
     column.getChildren().addAll(monitor, new NotesView(model), drawer);
@@ -102,6 +101,7 @@ public final class WorkbenchView extends BorderPane {
       getStyleClass().add("tight");
     }
     top.swappable(!roomy);
+    drawer.tighten(!roomy);
     boolean monitorInMain = !roomy && swapped;
     column.getChildren().remove(monitor);
     main.getChildren().remove(monitor);
@@ -222,8 +222,6 @@ public final class WorkbenchView extends BorderPane {
       case L -> model.lookAtScreen();
       case B -> model.compareBits();
       case M -> swap();
-      case T -> toggleSkin();
-      case C -> doors.cases().run();
       case SLASH -> top.find();
       case DIGIT1 -> press(0);
       case DIGIT2 -> press(1);

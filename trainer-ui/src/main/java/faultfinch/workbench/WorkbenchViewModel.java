@@ -95,6 +95,7 @@ public final class WorkbenchViewModel {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyBooleanWrapper passed = new ReadOnlyBooleanWrapper();
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper news = new ReadOnlyStringWrapper("");
   private final ObjectProperty<Drawer> drawer = new SimpleObjectProperty<>(Drawer.SHUT);
 
   /**
@@ -173,6 +174,11 @@ public final class WorkbenchViewModel {
   /** What went amiss last, one line; empty for nothing. */
   ReadOnlyStringProperty message() {
     return message.getReadOnlyProperty();
+  }
+
+  /** What the last decision brought, one line; empty for nothing. */
+  ReadOnlyStringProperty news() {
+    return news.getReadOnlyProperty();
   }
 
   ObjectProperty<Drawer> drawer() {
@@ -332,7 +338,7 @@ public final class WorkbenchViewModel {
         },
         told -> {
           take(told.fresh());
-          message.set(told.says());
+          news.set(told.says());
         });
   }
 
@@ -363,6 +369,7 @@ public final class WorkbenchViewModel {
 
   private <T> void refresh(Supplier<T> work, Consumer<T> taken) {
     message.set("");
+    news.set("");
     errands.send(work, taken, this::amiss);
   }
 
