@@ -11,7 +11,6 @@ import faultfinch.bench.Outcome;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.bench.Reading;
-import faultfinch.fault.Fault;
 import faultfinch.fault.RepairAction;
 import faultfinch.format.Case;
 import faultfinch.format.CaseWriter;
@@ -31,7 +30,7 @@ public final class Attempt {
   private static final int LAST_FREE_TWIN = 5;
 
   private final Case job;
-  private final Bench bench;
+  private final Later<Bench> bench;
   private final Prices prices = Prices.shipped();
   private final Twin twin;
   private final Guide guide;
@@ -40,6 +39,7 @@ public final class Attempt {
   private final List<Facts> known = new ArrayList<>();
   private final List<Decision> decisions = new ArrayList<>();
   private final List<Integer> twinLooks = new ArrayList<>();
+  private final Later<Reading> firstCheck;
   private final Later<Claims> claims;
   private final Later<Adviser> adviser;
   private Price twinPaid = Price.NOTHING;
@@ -51,7 +51,9 @@ public final class Attempt {
 
   private Attempt(Case job) {
     this.job = job;
-    bench = new Bench(new Job(job.board(), job.faults(), job.seed(), job.intake(), prices));
+    Job asItCame = new Job(job.board(), job.faults(), job.seed(), job.intake(), prices);
+    bench = new Later<>(() -> new Bench(asItCame));
+    firstCheck = new Later<>(() -> check(new Bench(asItCame)));
     twin = new Twin(new Job(job.board(), List.of(), job.seed(), job.intake(), prices));
     guide = new Guide(job.guide());
     claims = new Later<>(() -> new Claims(job.board()));
@@ -116,7 +118,9 @@ public final class Attempt {
 
   /** All that can be done now, with prices; a case without prices has them too, for the debrief. */
   public List<Offer> possible() {
-    return over ? List.of() : bench.possible().stream().filter(o -> allowed(o.move())).toList();
+    return over
+        ? List.of()
+        : bench.get().possible().stream().filter(o -> allowed(o.move())).toList();
   }
 
   private boolean allowed(Move move) {
@@ -125,7 +129,7 @@ public final class Attempt {
 
   /** The rules a move would break now: ask once, then let it be done. */
   public List<Breach> warnings(Move move) {
-    return bench.breaches(move);
+    return bench.get().breaches(move);
   }
 
   /** Whether a suspect and an expectation should be asked before this move. */
@@ -179,7 +183,7 @@ public final class Attempt {
 
   private Outcome perform(Move move) {
     try {
-      return bench.perform(move);
+      return bench.get().perform(move);
     } catch (IllegalArgumentException e) {
       throw new Slip(e.getMessage(), near(move.text()));
     }
@@ -222,7 +226,7 @@ public final class Attempt {
   /** A reading counts for the dictionary only as the board came: with every chip in its place. */
   private void learn(Outcome outcome) {
     known.add(facts);
-    if (outcome.move().kind() == Moves.LOOK && bench.out().isEmpty()) {
+    if (outcome.move().kind() == Moves.LOOK && bench.get().out().isEmpty()) {
       facts = facts.and(outcome.move().asLook().text(), outcome.reading().feature());
     }
   }
@@ -236,11 +240,11 @@ public final class Attempt {
   public Status status() {
     OptionalInt field = job.coach().suspects() ? adviser.get().field(facts) : OptionalInt.empty();
     Price spent = spent();
-    return new Status(bench.powered(), spent.minutes(), spent.pulls(), spent.total(), field);
+    return new Status(bench.get().powered(), spent.minutes(), spent.pulls(), spent.total(), field);
   }
 
   private Price spent() {
-    return bench.spent().plus(twinPaid);
+    return bench.get().spent().plus(twinPaid);
   }
 
   /**
@@ -311,14 +315,23 @@ public final class Attempt {
     }
     Optional<RepairAction> action = claims.get().repair(text);
     String said = claims.get().canonical(text);
-    List<Fault> before = bench.remaining();
     int first = notes.size();
-    action.ifPresent(this::repair);
-    ready();
-    Reading retest = note(perform(new Move(Moves.RETEST, ""))).reading();
+    Optional<Move> repair = action.map(this::move);
+    boolean done = repair.map(this::alreadyDone).orElse(true);
+    if (!done) {
+      repair(repair.orElseThrow());
+    }
+    makeReady();
+    Reading before = lastCheck();
+    Reading retest = make(Moves.RETEST, "").reading();
     passes = retest instanceof Reading.Check check && check.passed();
-    Decision.Result result = passes ? Decision.Result.PASSES : after(before, action);
-    Decision decision = decision(said, action, result, retest, price(first));
+    Decision.Result result = result(before, retest);
+    if (result == Decision.Result.CHANGED) {
+      facts = Facts.NONE;
+    } else if (result == Decision.Result.SAME && action.isPresent()) {
+      facts = facts.andMissed(action.get());
+    }
+    Decision decision = decision(said, words(action, done), result, retest, price(first));
     decisions.add(decision);
     guide.did(GuideLine.DECIDE + said);
     journal.write(
@@ -327,52 +340,91 @@ public final class Attempt {
     return decision;
   }
 
-  private void repair(RepairAction action) {
-    if (bench.powered()) {
-      note(perform(new Move(Moves.POWER_OFF, "")));
-    }
-    for (String ref : List.copyOf(bench.out())) {
-      if (!ref.equals(action.place())) {
-        note(perform(new Move(Moves.PUT_BACK, ref)));
+  private Move move(RepairAction action) {
+    boolean fits =
+        action.kind() == RepairAction.Kind.EXCHANGE && bench.get().out().contains(action.place());
+    return fits ? new Move(Moves.FIT_NEW, action.place()) : Move.repair(action);
+  }
+
+  /** Once more would move the chip once more, and a contact that touches could let go again. */
+  private boolean alreadyDone(Move repair) {
+    for (int i = notes.size() - 1; i >= 0; i--) {
+      Move m = notes.get(i).move();
+      if (m.equals(repair)) {
+        return true;
+      }
+      if (m.kind() != Moves.LOOK && m.place().equals(repair.place())) {
+        return false;
       }
     }
-    Move move = Move.repair(action);
-    boolean fits =
-        action.kind() == RepairAction.Kind.EXCHANGE && bench.out().contains(action.place());
-    note(perform(fits ? new Move(Moves.FIT_NEW, action.place()) : move));
+    return false;
   }
 
-  private void ready() {
-    for (String ref : List.copyOf(bench.out())) {
-      note(perform(new Move(Moves.PUT_BACK, ref)));
+  private void repair(Move repair) {
+    makeIf(Moves.POWER_OFF);
+    makeIf(Moves.WRIST_STRAP);
+    for (String ref : bench.get().out().stream().sorted().toList()) {
+      if (!ref.equals(repair.place())) {
+        make(Moves.PUT_BACK, ref);
+      }
     }
-    if (!bench.powered()) {
-      note(perform(new Move(Moves.POWER_ON, "")));
+    make(repair.kind(), repair.place());
+  }
+
+  /** Everything in its place, and the board on its own supply, which is tried first. */
+  private void makeReady() {
+    for (String ref : bench.get().out().stream().sorted().toList()) {
+      makeIf(Moves.POWER_OFF);
+      makeIf(Moves.WRIST_STRAP);
+      make(Moves.PUT_BACK, ref);
+    }
+    makeIf(Moves.OWN_SUPPLY);
+    if (!bench.get().breaches(new Move(Moves.RETEST, "")).isEmpty()) {
+      makeIf(Moves.SUPPLY_OFF_LOAD);
+      makeIf(Moves.SUPPLY_ON_DUMMY);
     }
   }
 
-  private Decision.Result after(List<Fault> before, Optional<RepairAction> action) {
-    if (bench.remaining().equals(before)) {
-      action.ifPresent(a -> facts = facts.andMissed(a));
-      return Decision.Result.SAME;
+  private void makeIf(Moves kind) {
+    if (bench.get().can(new Move(kind, ""))) {
+      make(kind, "");
     }
-    facts = Facts.NONE;
-    return Decision.Result.CHANGED;
+  }
+
+  private Note make(Moves kind, String place) {
+    return note(perform(new Move(kind, place)));
+  }
+
+  private static Reading check(Bench fresh) {
+    return fresh.perform(new Move(Moves.RETEST, "")).reading();
+  }
+
+  /** What all was like when last tried, or when the board came. */
+  private Reading lastCheck() {
+    return decisions.isEmpty() ? firstCheck.get() : decisions.get(decisions.size() - 1).retest();
+  }
+
+  /** Judged by what a learner can see: a fault cured behind another one shows nothing yet. */
+  private Decision.Result result(Reading before, Reading after) {
+    return passes
+        ? Decision.Result.PASSES
+        : after.feature().equals(before.feature()) ? Decision.Result.SAME : Decision.Result.CHANGED;
+  }
+
+  private static String words(Optional<RepairAction> action, boolean done) {
+    return action
+        .map(a -> done ? Texts.say("decision.already", a.text()) : a.text())
+        .orElseGet(() -> Texts.say("decision.nothing"));
   }
 
   private static Decision decision(
-      String said,
-      Optional<RepairAction> action,
-      Decision.Result result,
-      Reading retest,
-      Price price) {
+      String said, String repair, Decision.Result result, Reading retest, Price price) {
     String says =
         switch (result) {
           case PASSES -> Texts.say("decision.passes");
           case CHANGED -> Texts.say("decision.changed");
           case SAME -> Texts.say("decision.same", said);
         };
-    String repair = action.map(RepairAction::text).orElseGet(() -> Texts.say("decision.nothing"));
     return new Decision(said, repair, result, retest, price, says);
   }
 
@@ -399,7 +451,7 @@ public final class Attempt {
 
   private Debriefing.Course course() {
     return new Debriefing.Course(
-        notes, known, decisions, twinLooks, passes, bench.remaining(), spent());
+        notes, known, decisions, twinLooks, passes, bench.get().remaining(), spent());
   }
 
   /** JSON lines, each with the digest of the one before. */

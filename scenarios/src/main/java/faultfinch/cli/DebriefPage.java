@@ -68,11 +68,9 @@ final class DebriefPage {
     Columns columns = new Columns();
     for (int i = 0; i < legs.size(); i++) {
       Debrief.Leg leg = legs.get(i);
-      String field =
-          leg.field().isPresent() ? say("train.field", leg.field().getAsInt()) : "";
+      String field = leg.field().isPresent() ? say("train.field", leg.field().getAsInt()) : "";
       String price = prices ? Pricing.words(leg.price(), terminal.words()) : "";
-      String end =
-          String.join(", ", Stream.of(price, field).filter(s -> !s.isEmpty()).toList());
+      String end = String.join(", ", Stream.of(price, field).filter(s -> !s.isEmpty()).toList());
       columns.row(
           "  " + (i + 1) + "  " + Typed.words(leg.move()),
           end.isEmpty() ? leg.showed() : leg.showed() + "  (" + end + ")");

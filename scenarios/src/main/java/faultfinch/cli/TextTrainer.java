@@ -7,7 +7,6 @@ import faultfinch.attempt.JobCard;
 import faultfinch.attempt.Note;
 import faultfinch.attempt.Slip;
 import faultfinch.attempt.Status;
-import faultfinch.attempt.Strip;
 import faultfinch.attempt.Suspect;
 import faultfinch.bench.Breach;
 import faultfinch.bench.Look;
@@ -138,7 +137,8 @@ final class TextTrainer {
     }
     breaches.forEach(b -> terminal.say("train.breach", b.reason()));
     Optional<String> answer = ask("train.all-the-same");
-    boolean yes = answer.map(a -> a.equalsIgnoreCase("yes") || a.equalsIgnoreCase("y")).orElse(false);
+    boolean yes =
+        answer.map(a -> a.equalsIgnoreCase("yes") || a.equalsIgnoreCase("y")).orElse(false);
     if (!yes) {
       terminal.say("train.not-done");
     }
@@ -235,8 +235,7 @@ final class TextTrainer {
   }
 
   private void twin(Look look) {
-    terminal.say(
-        "train.twin", Typed.words(Move.look(look).text()), attempt.twin(look).text());
+    terminal.say("train.twin", Typed.words(Move.look(look).text()), attempt.twin(look).text());
   }
 
   private void strip() {

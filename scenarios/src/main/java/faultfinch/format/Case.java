@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param minutes the budget on the bench clock
  * @param faults what is wrong; none if the board is healthy
  * @param intake complaint and what the owner answers
- * @param shows what the complaint says, as features by look
+ * @param shows what the complaint says, as features by symptom
  * @param tools words of the kinds of move allowed; empty for all
  */
 public record Case(

@@ -1,7 +1,6 @@
 package faultfinch.format;
 
 import faultfinch.bench.Intake;
-import faultfinch.bench.Look;
 import faultfinch.bench.Move;
 import faultfinch.bench.Moves;
 import faultfinch.board.Board;
@@ -12,6 +11,7 @@ import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import faultfinch.fault.UnknownFault;
 import faultfinch.signal.BadInput;
+import faultfinch.symptom.Symptoms;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -67,7 +67,7 @@ public final class CaseReader {
         root.get("minutes").whole(1, LONGEST_BUDGET),
         faults(root.get("faults"), board),
         intake(root),
-        shows(root.find("shows")),
+        shows(root.find("shows"), board),
         tools(root.get("tools")),
         coach,
         guide(root, coach),
@@ -144,14 +144,16 @@ public final class CaseReader {
     return new Intake(root.get("complaint").words(), answers);
   }
 
-  private static Map<String, String> shows(Optional<Located> shows) {
+  private static Map<String, String> shows(Optional<Located> shows, Board board) {
+    List<String> known = new ArrayList<>(List.of(Symptoms.DISPLAY, Symptoms.SOUND, Symptoms.LAMP));
+    board.exercise().forEach(k -> known.add(Symptoms.KEY + k.ref()));
     Map<String, String> features = new LinkedHashMap<>();
     for (Located.Entry e : shows.map(Located::entries).orElse(List.of())) {
-      try {
-        features.put(Look.parse(e.key().text()).text(), e.value().text());
-      } catch (IllegalArgumentException notALook) {
-        throw e.key().wrong("'" + e.key().text() + "'", right(notALook));
+      String what = e.key().text();
+      if (!known.contains(what)) {
+        throw e.key().wrong("'" + what + "'", NearNames.of(what, known));
       }
+      features.put(what, e.value().words());
     }
     return features;
   }

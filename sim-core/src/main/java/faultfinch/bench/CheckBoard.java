@@ -34,7 +34,7 @@ record CheckBoard(Depth depth) implements Act {
         .sorted()
         .forEach(pin -> wrong.add(pin + " is off its pad"));
     SortedMap<Look, Reading> healthy =
-        patient.survey.readings(Setup.healthy(patient.board, patient.job.seed()));
+        patient.survey().readings(Setup.healthy(patient.board, patient.job.seed()));
     patient.switchOn();
     compare(patient, healthy, wrong);
     if (depth == Depth.SOAK) {
@@ -50,7 +50,7 @@ record CheckBoard(Depth depth) implements Act {
 
   private void compare(Patient patient, SortedMap<Look, Reading> healthy, Set<String> wrong) {
     SortedMap<Look, Reading> now = patient.readings();
-    for (Look look : patient.survey.looks()) {
+    for (Look look : Looks.passive(patient.board)) {
       Reading right = healthy.get(look);
       if (counts(patient, look) && !now.get(look).feature().equals(right.feature())) {
         wrong.add(look.text() + ": " + now.get(look).text() + ", should be " + right.text());

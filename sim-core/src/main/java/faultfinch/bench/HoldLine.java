@@ -16,7 +16,7 @@ final class HoldLine implements Act {
   @Override
   public List<String> places(Patient patient) {
     List<String> places = new ArrayList<>();
-    for (Look look : patient.survey.looks()) {
+    for (Look look : Looks.passive(patient.board)) {
       if (look.kind() == Instruments.OHMS) {
         places.add(look.place() + TO_GROUND);
         places.add(look.place() + TO_SUPPLY);
@@ -31,7 +31,7 @@ final class HoldLine implements Act {
     patient.switchOn();
     Pad pad = Looks.pad(place);
     SortedMap<Look, Reading> held =
-        patient.survey.readings(patient.setup(new Clamp(pad, place.endsWith(TO_SUPPLY), OHMS)));
+        patient.survey().readings(patient.setup(new Clamp(pad, place.endsWith(TO_SUPPLY), OHMS)));
     patient.switchOff();
     patient.switchOn();
     String says =

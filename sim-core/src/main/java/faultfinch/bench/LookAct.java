@@ -10,7 +10,7 @@ final class LookAct implements Act {
 
   @Override
   public List<String> places(Patient patient) {
-    return patient.survey.looks().stream()
+    return Looks.passive(patient.board).stream()
         .filter(l -> !isGone(patient, l))
         .map(Look::text)
         .toList();
@@ -34,7 +34,7 @@ final class LookAct implements Act {
     if (look.kind().unpowered()) {
       return patient.powered
           ? new Words("jumps about and means nothing", "nothing")
-          : patient.survey.unpowered(patient.setup(), look);
+          : patient.survey().unpowered(patient.setup(), look);
     }
     return patient.powered ? patient.readings().get(look) : switchedOff(look);
   }

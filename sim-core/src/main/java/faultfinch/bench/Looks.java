@@ -6,6 +6,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.part.Element;
+import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,12 +90,21 @@ public final class Looks {
         || (part.type().part() instanceof Element e && e.kind() == Element.Kind.REGULATOR);
   }
 
+  /** Clock inputs, and whatever is joined to one, to the oscillator or to a processor's clock. */
   private static boolean counts(Board board, Pad pad) {
-    Pin pin =
-        board.part(pad.ref()).orElseThrow().type().part().pinout().find(pad.pin()).orElseThrow();
-    return pin.role() == Pin.Role.CLOCK_FALLS
-        || pin.role() == Pin.Role.CLOCK_RISES
-        || pad.ref().equals(board.crystal()) && pin.drives();
+    return board.nets().stream()
+        .filter(n -> n.pads().contains(pad))
+        .flatMap(n -> n.pads().stream())
+        .anyMatch(p -> isClock(board, p));
+  }
+
+  private static boolean isClock(Board board, Pad pad) {
+    PlacedPart part = board.part(pad.ref()).orElseThrow();
+    Pin pin = part.type().part().pinout().find(pad.pin()).orElseThrow();
+    boolean oscillator = pad.ref().equals(board.crystal()) && pin.drives();
+    boolean processor = part.type() == PartCatalog.M6502 && pin.name().startsWith("PHI");
+    boolean edge = pin.role() == Pin.Role.CLOCK_FALLS || pin.role() == Pin.Role.CLOCK_RISES;
+    return (edge && !onSupply(board, pad)) || oscillator || processor;
   }
 
   private static boolean onSupply(Board board, Pad pad) {

@@ -13,6 +13,7 @@ import faultfinch.fault.Seat;
 import faultfinch.machine.Chance;
 import faultfinch.machine.Setup;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,7 +39,7 @@ final class Patient {
 
   final Job job;
   final Board board;
-  final Survey survey;
+  private Optional<Survey> survey = Optional.empty();
   private final Set<Fault> faults;
   private final Set<Fault> dormant = new LinkedHashSet<>();
   private final Set<String> out = new LinkedHashSet<>();
@@ -50,7 +51,7 @@ final class Patient {
   private int powerOns;
   private int minutesOn;
   private Optional<Setup> seenOf = Optional.empty();
-  private SortedMap<Look, Reading> seen = java.util.Collections.emptySortedMap();
+  private SortedMap<Look, Reading> seen = Collections.emptySortedMap();
 
   boolean powered;
   boolean plugged;
@@ -62,9 +63,16 @@ final class Patient {
   Patient(Job job) {
     this.job = job;
     board = job.board();
-    survey = Survey.on(board);
     faults = new LinkedHashSet<>(job.faults());
     board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));
+  }
+
+  /** All looks at this board; readied when first asked, which takes one run of a healthy board. */
+  Survey survey() {
+    if (survey.isEmpty()) {
+      survey = Optional.of(Survey.on(board));
+    }
+    return survey.get();
   }
 
   /** What is still wrong with the board as it came or was made. */
@@ -124,7 +132,7 @@ final class Patient {
   SortedMap<Look, Reading> readings() {
     Setup now = setup();
     if (!seenOf.equals(Optional.of(now))) {
-      seen = survey.readings(now);
+      seen = survey().readings(now);
       seenOf = Optional.of(now);
     }
     return seen;

@@ -48,7 +48,7 @@ final class Scope implements Act {
   }
 
   private static List<Pad> pins(Patient patient) {
-    return patient.survey.looks().stream()
+    return Looks.passive(patient.board).stream()
         .filter(l -> l.kind() == Instruments.METER)
         .map(l -> Looks.pad(l.place()))
         .filter(p -> !patient.isOut(p.ref()))

@@ -25,6 +25,7 @@ abstract class CycleBus implements Bus {
   private int played;
   private int replaying;
   private long resumeAt = -1;
+  private long byPhases;
 
   CycleBus(Machine machine) {
     this.machine = machine;
@@ -35,6 +36,22 @@ abstract class CycleBus implements Bus {
     this.processor = processor;
     this.start = new long[core.words()];
     core.save(start, 0);
+  }
+
+  /** Stands where another bus of the same board stands, be it inside an instruction. */
+  void continueFrom(CycleBus other) {
+    System.arraycopy(other.start, 0, start, 0, start.length);
+    System.arraycopy(other.replay, 0, replay, 0, replay.length);
+    System.arraycopy(other.replayEnd, 0, replayEnd, 0, replayEnd.length);
+    played = other.played;
+    replaying = other.replaying;
+    resumeAt = other.resumeAt;
+    byPhases = other.byPhases;
+  }
+
+  /** Cycles since power-on that were played phase by phase. */
+  long byPhases() {
+    return byPhases;
   }
 
   /** The board was compiled anew; levels are live. */
@@ -110,6 +127,7 @@ abstract class CycleBus implements Bus {
       plain.levels.now = core.cycle;
       boolean event = core.cycle >= plain.nextEvent;
       plain.play(IDLE_ADDRESS, true, 0, false);
+      byPhases++;
       core.cycle = plain.levels.now;
       settled(core.cycle - 1);
       quiet = event ? 0 : quiet + 1;
@@ -142,6 +160,7 @@ abstract class CycleBus implements Bus {
     do {
       plain.levels.now = core.cycle;
       plain.play(address, reads, data, sync);
+      byPhases++;
       value = reads ? plain.read : data;
       settled(core.cycle);
       if (reads && !processor.ready(cpuIn())) {

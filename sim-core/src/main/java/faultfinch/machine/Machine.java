@@ -82,6 +82,45 @@ public final class Machine {
     bus.rewired(plain);
   }
 
+  /** Goes on, plainly, from where another machine stands. */
+  private Machine(Machine from, CycleTap tap) {
+    setup = from.setup;
+    kind = Kind.PLAIN;
+    power = from.power;
+    closed.addAll(from.closed);
+    milestones.putAll(from.milestones);
+    unreached = from.unreached.clone();
+    circuit = from.circuit;
+    store = from.store.copy();
+    rates = from.rates;
+    processorHertz = from.processorHertz;
+    levels = new Levels(circuit, store, 1);
+    levels.continueFrom(from.levels);
+    plain = new PlainCycle(circuit, levels, store);
+    plain.nextEvent = from.plain.nextEvent;
+    plain.read = from.plain.read;
+    bus = new PlainBus(this);
+    core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
+    long[] words = new long[core.words()];
+    from.core.save(words, 0);
+    core.load(words, 0);
+    bus.attach(core, processor);
+    processor.continueFrom(from.processor);
+    bus.plain = plain;
+    bus.continueFrom(from.bus);
+  }
+
+  /** A plain machine that stands where this one stands and goes its own way from here. */
+  Machine continuedPlainly(CycleTap tap) {
+    materialise();
+    return new Machine(this, tap);
+  }
+
+  /** Cycles since power-on that were played phase by phase; the fast machine's others were not. */
+  long byPhases() {
+    return bus.byPhases();
+  }
+
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
@@ -434,6 +473,10 @@ public final class Machine {
   /** The stored state, for tests that compare machines. */
   Store store() {
     return store;
+  }
+
+  CycleBus bus() {
+    return bus;
   }
 
   Mpu6502 core() {

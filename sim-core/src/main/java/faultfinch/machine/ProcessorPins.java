@@ -42,6 +42,11 @@ final class ProcessorPins {
     was = in;
   }
 
+  void continueFrom(ProcessorPins other) {
+    was = other.was;
+    inReset = other.inReset;
+  }
+
   boolean inReset() {
     return inReset;
   }

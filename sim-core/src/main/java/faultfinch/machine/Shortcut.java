@@ -13,6 +13,8 @@ import faultfinch.signal.Phase;
  * @param steps what parts commit, in order
  * @param readsA what every part's pins read at the end of the cycle with all data low
  * @param readsB the same with all data high
+ * @param steady whether a read stays the same while no slow level moves
+ * @param memo what such a read gave, behind the moment it was found
  */
 record Shortcut(
     Kind kind,
@@ -23,7 +25,9 @@ record Shortcut(
     Step driver,
     Step[] steps,
     long[] readsA,
-    long[] readsB) {
+    long[] readsB,
+    boolean steady,
+    long[] memo) {
 
   enum Kind {
     MEMORY,
@@ -40,8 +44,11 @@ record Shortcut(
    */
   record Step(int part, Phase phase, long in, long before, long slow, byte[] line) {}
 
+  private static final long[] NO_MEMO = {-1, 0};
+
   static Shortcut plain() {
-    return new Shortcut(Kind.PLAIN, 0, 0, 0, -1, null, new Step[0], new long[0], new long[0]);
+    return new Shortcut(
+        Kind.PLAIN, 0, 0, 0, -1, null, new Step[0], new long[0], new long[0], false, NO_MEMO);
   }
 
   /** Runs the parts that matter; returns what the processor reads, or the data it wrote. */

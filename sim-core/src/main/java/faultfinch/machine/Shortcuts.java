@@ -69,6 +69,10 @@ final class Shortcuts {
     return reach.refused;
   }
 
+  Reach reach() {
+    return reach;
+  }
+
   int[] and() {
     return and;
   }
@@ -285,7 +289,24 @@ final class Shortcuts {
       Phase phase = Phase.values()[a.steps.get(i) % Phase.values().length];
       steps[i] = step(a, part, phase, a.stepIn.get(i), a.stepBefore.get(i), b.stepIn.get(i));
     }
-    return new Shortcut(Shortcut.Kind.DEVICE, 0, and, or, -1, drives, steps, a.in, b.in);
+    boolean steady = reads && steps.length == 0 && (driver < 0 || stateless(driver));
+    return new Shortcut(
+        Shortcut.Kind.DEVICE,
+        0,
+        and,
+        or,
+        -1,
+        drives,
+        steps,
+        a.in,
+        b.in,
+        steady,
+        new long[] {-1, 0});
+  }
+
+  private boolean stateless(int part) {
+    return c.parts[part].pinout().words().isEmpty()
+        && c.parts[part].pinout().cellArrays().isEmpty();
   }
 
   private static final int MANY = -2;
@@ -301,7 +322,17 @@ final class Shortcuts {
     }
     int packed = index < 0 || cell > FastBus.CELL_MASK ? -1 : index << FastBus.CELL_BITS | cell;
     return new Shortcut(
-        Shortcut.Kind.MEMORY, cell, and, or, packed, null, new Shortcut.Step[0], a.in, b.in);
+        Shortcut.Kind.MEMORY,
+        cell,
+        and,
+        or,
+        packed,
+        null,
+        new Shortcut.Step[0],
+        a.in,
+        b.in,
+        false,
+        new long[] {-1, 0});
   }
 
   /** Pins that read otherwise in the two trials are data pins on a data line, and follow it. */

@@ -3,6 +3,7 @@ package faultfinch.machine;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** What is known of every address and direction while the slow levels stay as they are. */
 final class Tables {
@@ -24,6 +25,25 @@ final class Tables {
   /** What is known, or null while nothing is. */
   Shortcut find(int address, boolean read) {
     return (read ? reads : writes).get(address);
+  }
+
+  /**
+   * What was found for this address, or for another of its page and kept for the whole page; empty
+   * while nothing is known.
+   */
+  Optional<Shortcut> covering(int address, boolean read) {
+    Map<Integer, Shortcut> known = read ? reads : writes;
+    int packed = (read ? readAt : writeAt)[address];
+    if (known.containsKey(address) || packed < 0) {
+      return Optional.ofNullable(known.get(address));
+    }
+    for (int at = address & ~PAGE; at <= (address | PAGE); at++) {
+      Shortcut s = known.get(at);
+      if (s != null && s.packed() >= 0 && s.packed() - at == packed - address) {
+        return Optional.of(s);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Keeps what holds for one address; a watched one goes on the slower way until it is fetched. */

@@ -1,12 +1,14 @@
 package faultfinch.machine;
 
+import faultfinch.board.KeyPress;
 import faultfinch.fault.Fault;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * Runs one set-up on both machines and says where they first differ: in what the processor's pins
- * saw in any cycle, in stored state at the instruction boundaries of the last 256 cycles, or in
- * what the fast machine reports of nets against the plain machine's levels.
+ * saw in any cycle; in stored state at the instruction boundaries of the last 256 cycles; in what
+ * the tables say of every part's pins in those; in the levels of all nets at the end.
  */
 final class Agreement {
   private static final int LAST_CYCLES = 256;
@@ -48,19 +50,29 @@ final class Agreement {
     int most = (int) (nanoseconds / 400) + 64;
     Digest fastPins = new Digest(most);
     Digest plainPins = new Digest(most);
-    Machine fast = new Machine(setup, Machine.Kind.FAST, fastPins);
+    PinReports reports = new PinReports(4 * LAST_CYCLES);
+    CycleTap tap =
+        (cycle, address, value, reads, sync, control) -> {
+          fastPins.cycle(cycle, address, value, reads, sync, control);
+          reports.cycle(cycle, address, value, reads);
+        };
+    Machine fast = new Machine(setup, Machine.Kind.FAST, tap);
     Machine plain = new Machine(setup, Machine.Kind.PLAIN, plainPins);
     long cycle = setup.board().cycleNanoseconds();
     long steps = nanoseconds - LAST_CYCLES * cycle;
     fast.runTo(steps);
     plain.runTo(steps);
+    reports.begin(fast, plain);
     String name = setup.faults().stream().map(Fault::text).toList().toString();
     for (long at = steps; at <= nanoseconds; at += cycle) {
-      fast.runTo(at);
       plain.runTo(at);
+      fast.runTo(at);
       int pins = fastPins.firstDifference(plainPins);
       if (pins >= 0) {
         return Optional.of(name + ": processor pins differ at its bus call " + pins);
+      }
+      if (reports.difference().isPresent()) {
+        return reports.difference().map(text -> name + ": " + text);
       }
       if (fast.cycles() != plain.cycles()) {
         return Optional.of(name + ": " + fast.cycles() + " cycles against " + plain.cycles());
@@ -71,6 +83,40 @@ final class Agreement {
       }
     }
     return levels(fast, plain).map(text -> name + ": " + text);
+  }
+
+  /**
+   * Starts plain machines where a fast one stands, and says where they first differ from it.
+   *
+   * @param marks nanoseconds since power-on, ascending
+   * @param exercise what to press and when
+   */
+  static Optional<String> differenceFrom(
+      Setup setup, List<KeyPress> exercise, List<Long> marks, long cycles) {
+    Digest[] fastPins = {new Digest(0)};
+    CycleTap tap =
+        (cycle, address, value, reads, sync, control) ->
+            fastPins[0].cycle(cycle, address, value, reads, sync, control);
+    Machine fast = new Machine(setup, Machine.Kind.FAST, tap);
+    Script script = new Script(exercise);
+    for (long mark : marks) {
+      script.runTo(fast, mark);
+      Digest plainPins = new Digest((int) cycles);
+      fastPins[0] = new Digest((int) cycles);
+      Machine plain = fast.continuedPlainly(plainPins);
+      long end = mark + cycles * setup.board().cycleNanoseconds();
+      fast.runTo(end);
+      plain.runTo(end);
+      int pins = fastPins[0].firstDifference(plainPins);
+      if (pins >= 0) {
+        return Optional.of("processor pins differ at bus call " + pins + " after " + mark + " ns");
+      }
+      Optional<String> state = state(fast, plain).or(() -> levels(fast, plain));
+      if (state.isPresent()) {
+        return state.map(text -> text + " after " + mark + " ns");
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<String> state(Machine fast, Machine plain) {

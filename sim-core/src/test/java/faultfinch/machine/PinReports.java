@@ -1,0 +1,137 @@
+package faultfinch.machine;
+
+import faultfinch.part.M6502;
+import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Follows both machines and holds what the fast one's tables say of every part's pins against what
+ * the plain one's pins read at the end of the same cycle. Pins on slow nets are left out: a table
+ * takes those as they are.
+ */
+final class PinReports {
+  private static final Bus DATA = new M6502().pinout().bus("D");
+
+  private final long[][] expected;
+  private final long[] cycleOf;
+  private long expects = -1;
+  private Machine fast;
+  private long fromCycle = Long.MAX_VALUE;
+  private long byPhases;
+  private Tables tables;
+  private int compared;
+  private Optional<String> difference = Optional.empty();
+
+  PinReports(int cycles) {
+    expected = new long[cycles][];
+    cycleOf = new long[cycles];
+    Arrays.fill(cycleOf, -1);
+  }
+
+  /** From here on the plain machine runs ahead of the fast one, by as many cycles as are kept. */
+  void begin(Machine fast, Machine plain) {
+    this.fast = fast;
+    fromCycle = fast.cycles();
+    byPhases = fast.byPhases();
+    tables = ((FastBus) fast.bus()).tables();
+    Levels levels = plain.plain().levels;
+    plain
+        .plain()
+        .watchPhases(
+            (phase, ns) -> {
+              if (phase == Phase.C_END) {
+                int at = (int) (levels.now % expected.length);
+                cycleOf[at] = levels.now;
+                expected[at] = Arrays.stream(levels.pins).mapToLong(p -> p.in).toArray();
+              }
+            });
+  }
+
+  /** The fast machine made this cycle. */
+  void cycle(long cycle, int address, int value, boolean reads) {
+    if (cycle < fromCycle || fast == null) {
+      return;
+    }
+    boolean tabled = fast.byPhases() == byPhases;
+    Tables before = tables;
+    byPhases = fast.byPhases();
+    tables = ((FastBus) fast.bus()).tables();
+    int at = (int) (cycle % expected.length);
+    if (tabled && cycleOf[at] == cycle) {
+      before.covering(address, reads).ifPresent(s -> compare(s, expected[at], address, value));
+    }
+  }
+
+  private void compare(Shortcut s, long[] plain, int address, int value) {
+    Circuit c = fast.plain().circuit;
+    Reach reach = ((FastBus) fast.bus()).reach();
+    compared++;
+    for (int p = 0; p < plain.length; p++) {
+      long follows = s.readsA()[p] ^ s.readsB()[p];
+      long in = s.readsA()[p] | follows & spread(c, reach, p, value);
+      long looked = ~reach.slowPins[p] & ~(follows & unseen(c, reach, p, s.and()));
+      // Where a page shares one entry, the low lines come from the processor alone.
+      for (int i = 0; reach.lowAddressPlain && i < reach.lowAddress.length; i++) {
+        long pins = pinsOn(c, p, reach.lowAddress[i]) & ~c.readMask[p];
+        in = (address >>> i & 1) != 0 ? in | pins : in & ~pins;
+      }
+      if (((in ^ plain[p]) & looked) != 0 && difference.isEmpty()) {
+        difference =
+            Optional.of(
+                String.format(
+                    "pins of %s at %04X: %x against %x", c.refs[p], address, in, plain[p]));
+      }
+    }
+  }
+
+  /** Data pins of a part as the processor's value tells them. */
+  private static long spread(Circuit c, Reach reach, int part, int value) {
+    long in = 0;
+    for (int i = 0; i < DATA.width(); i++) {
+      if ((value >>> i & 1) != 0) {
+        in |= pinsOnLine(c, reach, part, i);
+      }
+    }
+    return in;
+  }
+
+  /** Pins of a part on lines that the processor's value tells nothing of. */
+  private static long unseen(Circuit c, Reach reach, int part, int seen) {
+    long pins = 0;
+    for (int i = 0; i < DATA.width(); i++) {
+      if ((seen >>> i & 1) == 0) {
+        pins |= pinsOnLine(c, reach, part, i);
+      }
+    }
+    return pins;
+  }
+
+  private static long pinsOnLine(Circuit c, Reach reach, int part, int line) {
+    long pins = 0;
+    for (int bit = 0; bit < c.parts[part].pinout().pins().size(); bit++) {
+      if (reach.lineOf[c.netOf[c.pinBase[part] + bit]] == line + 1) {
+        pins |= 1L << bit;
+      }
+    }
+    return pins;
+  }
+
+  private static long pinsOn(Circuit c, int part, int net) {
+    long pins = 0;
+    for (int g : c.receivers[net]) {
+      pins |= c.partOf[g] == part ? 1L << c.bitOf[g] : 0;
+    }
+    return pins;
+  }
+
+  /** How many cycles from tables were compared. */
+  int compared() {
+    return compared;
+  }
+
+  Optional<String> difference() {
+    return difference;
+  }
+}
