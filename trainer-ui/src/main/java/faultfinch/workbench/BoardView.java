@@ -88,6 +88,7 @@ final class BoardView extends Region {
     model.hand().addListener((o, was, now) -> drawOver());
     model.held().addListener((o, was, now) -> drawOver());
     model.net().addListener((o, was, now) -> marchWhileLit());
+    model.asked().addListener((o, was, now) -> marchWhileLit());
     focusedProperty().addListener((o, was, now) -> drawOver());
     listen();
   }
@@ -235,7 +236,7 @@ final class BoardView extends Region {
   }
 
   private void marchWhileLit() {
-    if (model.net().get().isEmpty()) {
+    if (model.net().get().isEmpty() && model.asked().get().isEmpty()) {
       march.stop();
     } else {
       march.play();
@@ -470,6 +471,7 @@ final class BoardView extends Region {
     gc.clearRect(0, 0, getWidth(), getHeight());
     toMillimetres(gc);
     net(gc, inks);
+    model.asked().get().ifPresent(spot -> point(gc, inks, spot));
     outline(gc, inks, model.held().get(), true);
     outline(gc, inks, model.hand().get(), false);
   }
@@ -506,6 +508,52 @@ final class BoardView extends Region {
         }
       }
     }
+  }
+
+  /** Points at what the guide asks for: a ring of moving dashes and an arrow. */
+  private void point(GraphicsContext gc, Inks inks, Spot spot) {
+    double dot = 1 / view.scale();
+    gc.setStroke(inks.mark());
+    gc.setFill(inks.mark());
+    gc.setLineWidth(2.5 * dot);
+    gc.setLineCap(StrokeLineCap.BUTT);
+    gc.setLineDashes(7 * dot, 5 * dot);
+    gc.setLineDashOffset(-march0 * dot);
+    Footprint.Body b = around(spot, dot);
+    double round = spot instanceof Spot.OnPin ? b.right() - b.left() : 4;
+    gc.strokeRoundRect(
+        b.left(), b.top(), b.right() - b.left(), b.bottom() - b.top(), round, round);
+    gc.setLineDashes();
+    double x = spot instanceof Spot.OnBoard ? b.left() + 24 : (b.left() + b.right()) / 2;
+    double tip = spot instanceof Spot.OnBoard ? b.bottom() - 16 : b.bottom() + 2 * dot;
+    double nod = Math.abs(march0 % 16 - 8) * 0.6 * dot;
+    double y = tip + nod;
+    gc.fillPolygon(
+        new double[] {x, x + 9 * dot, x + 4 * dot, x + 4 * dot, x - 4 * dot, x - 4 * dot, x - 9 * dot},
+        new double[] {
+          y, y + 12 * dot, y + 12 * dot, y + 26 * dot, y + 26 * dot, y + 12 * dot, y + 12 * dot
+        },
+        7);
+  }
+
+  private Footprint.Body around(Spot spot, double dot) {
+    double by = 8 * dot;
+    Footprint.Body b;
+    if (spot instanceof Spot.OnPin pin) {
+      by = Math.max(1.6, 10 * dot);
+      b =
+          new Footprint.Body(
+              pin.place().x(), pin.place().y(), pin.place().x(), pin.place().y());
+    } else if (spot instanceof Spot.OnPart part) {
+      b = model.plan().laid(part.ref()).footprint().body();
+    } else if (spot instanceof Spot.OnBrick) {
+      b = BoardPlan.BRICK;
+    } else {
+      by = -3 * dot;
+      Board board = model.plan().board();
+      b = new Footprint.Body(0, 0, board.width(), board.height());
+    }
+    return new Footprint.Body(b.left() - by, b.top() - by, b.right() + by, b.bottom() + by);
   }
 
   private static void strokeAll(GraphicsContext gc, Track track) {

@@ -19,6 +19,8 @@ final class BoardViewModel {
   private final ReadOnlyObjectWrapper<List<Track>> tracks = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Spot> hand = new ReadOnlyObjectWrapper<>(new Spot.Nowhere());
   private final ReadOnlyObjectWrapper<Spot> held = new ReadOnlyObjectWrapper<>(new Spot.Nowhere());
+  private final ReadOnlyObjectWrapper<Optional<Spot>> asked =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper sentence = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper net = new ReadOnlyStringWrapper("");
 
@@ -51,6 +53,16 @@ final class BoardViewModel {
   /** What was picked and stays picked when the pointer goes on. */
   ReadOnlyObjectProperty<Spot> held() {
     return held.getReadOnlyProperty();
+  }
+
+  /** What the guide points at, if it points at anything here. */
+  ReadOnlyObjectProperty<Optional<Spot>> asked() {
+    return asked.getReadOnlyProperty();
+  }
+
+  /** Points at something. */
+  void ask(Optional<Spot> spot) {
+    asked.set(spot);
   }
 
   /** What the hand is on, such as {@code pin 12 of U7, net D0}. */

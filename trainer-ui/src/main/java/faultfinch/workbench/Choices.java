@@ -8,6 +8,7 @@ import faultfinch.bench.Offer;
 import faultfinch.bench.Price;
 import faultfinch.fx.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -34,13 +35,14 @@ final class Choices {
     this.prices = prices;
   }
 
-  /** What can be done at a spot, what belongs to the spot itself first. */
+  /** What can be done at a spot: looks before moves, what belongs to the spot itself first. */
   List<Choice> at(Spot spot, List<Offer> offers) {
     List<Choice> choices = new ArrayList<>();
     offers.stream().filter(o -> belongs(spot, o.move())).map(this::choice).forEach(choices::add);
     if (spot instanceof Spot.OnPin pin) {
       choices.addAll(at(new Spot.OnPart(pin.place().pad().ref()), offers));
     }
+    choices.sort(Comparator.comparing(Choice::kind));
     return List.copyOf(choices);
   }
 
@@ -92,7 +94,48 @@ final class Choices {
 
   private Choice choice(Offer offer) {
     return new Choice(
-        say(offer.move()), price(offer.price()), !offer.breaches().isEmpty(), offer.move());
+        say(offer.move()),
+        price(offer.price()),
+        !offer.breaches().isEmpty(),
+        offer.move(),
+        kind(offer.move().kind()));
+  }
+
+  private static Choice.Kind kind(Moves kind) {
+    return switch (kind) {
+      case LOOK, ASK, INSPECT, SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, SCOPE, QUICK_CHECK ->
+          Choice.Kind.LOOK;
+      case BENCH_SUPPLY,
+          SWAP_SUPPLY,
+          OWN_SUPPLY,
+          WRIST_STRAP,
+          POWER_ON,
+          POWER_OFF,
+          POWER_CYCLE,
+          HOLD,
+          LIFT,
+          RESEAT,
+          CLEAN_CONTACTS,
+          TAKE_OUT,
+          PUT_BACK,
+          FIT_NEW,
+          EXCHANGE,
+          RETEST,
+          SOAK ->
+          Choice.Kind.HANDLE;
+      case STRAIGHTEN,
+          SWAP_BACK,
+          SET_LINK,
+          CLEAN_BOARD,
+          CLEAR_BRIDGE,
+          REFLOW,
+          LINK_TRACK,
+          EXCHANGE_SMALL,
+          NEW_SUPPLY,
+          NEW_SOCKET,
+          DESOLDER ->
+          Choice.Kind.REPAIR;
+    };
   }
 
   /** A move as the card says it. */

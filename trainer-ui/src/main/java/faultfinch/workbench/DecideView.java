@@ -11,16 +11,20 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Picks a place and what is wrong there, and asks once whether you are sure. */
 final class DecideView extends VBox {
+
+  /** Dots; two side by side where there is room. */
+  private static final double KIND = 176;
   private final DecideViewModel model;
   private final Words words;
   private final ToggleGroup group = new ToggleGroup();
-  private final VBox kinds = new VBox(4);
+  private final FlowPane kinds = new FlowPane(6, 4);
   private final BooleanProperty several = new SimpleBooleanProperty();
 
   DecideView(DecideViewModel model, Words words) {
@@ -51,13 +55,7 @@ final class DecideView extends VBox {
     getChildren()
         .addAll(
             new Label(words.say("decide.where")), place, what, kinds, where(), go, sure(), giveUp);
-    model
-        .kinds()
-        .addListener(
-            (ListChangeListener<String>)
-                c -> {
-                  fill();
-                });
+    model.kinds().addListener((ListChangeListener<String>) c -> fill());
     model.wheres().addListener((ListChangeListener<String>) c -> hasSeveral());
     group
         .selectedToggleProperty()
@@ -108,6 +106,7 @@ final class DecideView extends VBox {
       RadioButton button = new RadioButton(words.has(key) ? words.say(key) : kind);
       button.setUserData(kind);
       button.setToggleGroup(group);
+      button.setPrefWidth(KIND);
       kinds.getChildren().add(button);
     }
     if (model.kinds().isEmpty()) {

@@ -150,4 +150,12 @@ final class DrawerView extends VBox {
     row.setOnMouseExited(e -> model.board().leave());
     return row;
   }
+
+  /** Whether the guide points here. */
+  void point(boolean yes) {
+    keys.get(Drawer.DECIDE).getStyleClass().remove("asked");
+    if (yes) {
+      keys.get(Drawer.DECIDE).getStyleClass().add("asked");
+    }
+  }
 }

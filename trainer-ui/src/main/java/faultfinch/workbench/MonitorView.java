@@ -27,6 +27,8 @@ final class MonitorView extends VBox {
 
   private final WorkbenchViewModel model;
   private final ImageView glass = new ImageView();
+  private final Button look;
+  private final Button bits;
   private final Label caption = new Label();
 
   MonitorView(WorkbenchViewModel model) {
@@ -40,12 +42,12 @@ final class MonitorView extends VBox {
     frame.getStyleClass().add("bezel");
     frame.setMinWidth(0);
     glass.fitWidthProperty().bind(frame.widthProperty().subtract(28));
-    Button look = new Button(words.say("monitor.look"));
+    look = new Button(words.say("monitor.look"));
     look.setId("look");
     look.getStyleClass().add("small-key");
     look.setOnAction(e -> model.lookAtScreen());
     look.disableProperty().bind(model.busy());
-    Button bits = new Button(words.say("monitor.strip"));
+    bits = new Button(words.say("monitor.strip"));
     bits.setId("bits");
     bits.getStyleClass().add("small-key");
     bits.setMinWidth(Region.USE_PREF_SIZE);
@@ -102,5 +104,18 @@ final class MonitorView extends VBox {
             0,
             picture.width());
     return image;
+  }
+
+  /** Puts a mark on what the guide points at, if that is here. */
+  void point(Asked.Beside beside) {
+    mark(look, beside == Asked.Beside.LOOK);
+    mark(bits, beside == Asked.Beside.BITS);
+  }
+
+  private static void mark(Button button, boolean yes) {
+    button.getStyleClass().remove("asked");
+    if (yes) {
+      button.getStyleClass().add("asked");
+    }
   }
 }

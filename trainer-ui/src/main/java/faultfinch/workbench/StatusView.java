@@ -97,4 +97,12 @@ final class StatusView extends HBox {
                         ? words.say("status.field.one")
                         : words.say("status.field", Integer.toString(f))));
   }
+
+  /** Whether the guide points here. */
+  void point(boolean yes) {
+    power.getStyleClass().remove("asked");
+    if (yes) {
+      power.getStyleClass().add("asked");
+    }
+  }
 }

@@ -1,12 +1,14 @@
 package faultfinch.workbench;
 
 import faultfinch.fx.Words;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Separator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -15,9 +17,9 @@ import javafx.scene.layout.VBox;
 
 /** The card that opens at the hand: what can be done there, each with its price. */
 final class ToolCard extends VBox {
-  private static final double WIDTH = 290;
+  private static final double WIDTH = 310;
   private static final double ROOM = 12;
-  private static final int ONE_LINE = 34;
+  private static final int ONE_LINE = 36;
 
   /** Dots; a wrapped label inside a button does not know its own height. */
   private static final double LINE = 18;
@@ -56,7 +58,7 @@ final class ToolCard extends VBox {
       more.getStyleClass().add("told");
       getChildren().add(more);
     }
-    choices.forEach(c -> lines.getChildren().add(line(model, c)));
+    fill(model, choices);
     if (choices.isEmpty()) {
       Label none = new Label(words.say("card.nothing"));
       none.getStyleClass().add("quiet");
@@ -66,7 +68,7 @@ final class ToolCard extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setMinHeight(40);
-    getChildren().add(scroll);
+    getChildren().add(told.isEmpty() ? 1 : 2, scroll);
     setOnKeyPressed(
         e -> {
           if (e.getCode() == KeyCode.DOWN || e.getCode() == KeyCode.UP) {
@@ -77,6 +79,42 @@ final class ToolCard extends VBox {
             e.consume();
           }
         });
+  }
+
+  /** Looks, then moves; repairs stay folded until they are asked for. */
+  private void fill(WorkbenchViewModel model, List<Choice> choices) {
+    Choice.Kind last = Choice.Kind.LOOK;
+    List<Node> repairs = new ArrayList<>();
+    for (Choice choice : choices) {
+      if (choice.kind() == Choice.Kind.REPAIR) {
+        repairs.add(line(model, choice));
+      } else {
+        if (choice.kind() != last && !lines.getChildren().isEmpty()) {
+          lines.getChildren().add(new Separator());
+        }
+        lines.getChildren().add(line(model, choice));
+        last = choice.kind();
+      }
+    }
+    if (!repairs.isEmpty()) {
+      Button more = new Button(model.words().say("card.repairs", Integer.toString(repairs.size())));
+      more.setId("card-repairs");
+      more.getStyleClass().addAll("card-line", "quiet");
+      more.setMaxWidth(Double.MAX_VALUE);
+      more.setOnAction(
+          e -> {
+            lines.getChildren().remove(more);
+            lines.getChildren().addAll(repairs);
+            repairs.get(0).requestFocus();
+            getParent().requestLayout();
+          });
+      lines.getChildren().add(more);
+    }
+    if (choices.stream().anyMatch(Choice::warned)) {
+      Label legend = new Label("! " + model.words().say("card.warned"));
+      legend.getStyleClass().add("warned");
+      getChildren().add(legend);
+    }
   }
 
   private Node line(WorkbenchViewModel model, Choice choice) {
@@ -91,7 +129,7 @@ final class ToolCard extends VBox {
     price.setMinWidth(Region.USE_PREF_SIZE);
     HBox row = new HBox(8, says);
     if (choice.warned()) {
-      Label warned = new Label("! " + model.words().say("card.warned"));
+      Label warned = new Label("!");
       warned.getStyleClass().add("warned");
       warned.setMinWidth(Region.USE_PREF_SIZE);
       row.getChildren().add(warned);
@@ -101,7 +139,11 @@ final class ToolCard extends VBox {
     Button button = new Button();
     button.setGraphic(row);
     button.setUserData(choice.move());
-    button.setAccessibleText(choice.says() + " " + choice.price());
+    button.setAccessibleText(
+        choice.says()
+            + " "
+            + choice.price()
+            + (choice.warned() ? ", " + model.words().say("card.warned") : ""));
     button.getStyleClass().add("card-line");
     button.setMaxWidth(Double.MAX_VALUE);
     row.prefWidthProperty().bind(button.widthProperty().subtract(18));
@@ -126,7 +168,12 @@ final class ToolCard extends VBox {
     List<Node> all = lines.getChildren();
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).isFocused()) {
-        all.get(Math.max(0, Math.min(all.size() - 1, i + by))).requestFocus();
+        for (int to = i + by; to >= 0 && to < all.size(); to += by) {
+          if (all.get(to) instanceof Button) {
+            all.get(to).requestFocus();
+            return;
+          }
+        }
         return;
       }
     }

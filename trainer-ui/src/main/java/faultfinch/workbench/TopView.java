@@ -21,6 +21,7 @@ final class TopView extends HBox {
   private final Words words;
   private final Label number = new Label();
   private final Label line = new Label();
+  private final Label act = new Label();
   private final TextField find = new TextField();
   private final Button swap;
 
@@ -39,10 +40,13 @@ final class TopView extends HBox {
             : words.say("top.own"));
     line.setId("guide");
     line.setWrapText(true);
-    line.setMaxWidth(Double.MAX_VALUE);
     line.setMinWidth(120);
     line.setMaxHeight(40);
-    HBox.setHgrow(line, Priority.ALWAYS);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    act.setId("act");
+    act.getStyleClass().add("act");
+    act.setMinWidth(Region.USE_PREF_SIZE);
     find.setId("find");
     find.setPromptText(words.say("top.find"));
     find.setTooltip(new Tooltip(words.say("top.find.hint")));
@@ -58,13 +62,15 @@ final class TopView extends HBox {
         .addAll(
             number,
             line,
+            act,
+            gap,
             find,
             key("top.owner.key", "top.ask", ways.owner()),
             swap,
             key("top.skin.key", "top.skin", ways.skin()),
             key("top.cases", "top.cases.hint", ways.cases()),
             key("top.next", "top.next.hint", ways.next()));
-    model.guide().addListener((o, was, now) -> show());
+    model.asked().addListener((o, was, now) -> show());
     show();
   }
 
@@ -90,7 +96,11 @@ final class TopView extends HBox {
   }
 
   private void show() {
-    String guide = model.guide().get();
+    String typed = model.asked().get().typed();
+    act.setText(typed);
+    act.setVisible(!typed.isEmpty());
+    act.setManaged(!typed.isEmpty());
+    String guide = model.asked().get().says();
     getStyleClass().remove("guiding");
     if (guide.isEmpty()) {
       line.setText(words.say("top.complaint", model.card().complaint()));

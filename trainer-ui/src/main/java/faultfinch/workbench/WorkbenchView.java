@@ -68,9 +68,20 @@ public final class WorkbenchView extends BorderPane {
     setTop(top);
     setCenter(main);
     setRight(column);
-    setBottom(new StatusView(model));
+    StatusView status = new StatusView(model);
+    setBottom(status);
+    model
+        .asked()
+        .addListener(
+            (o, was, now) -> {
+              status.point(now.beside() == Asked.Beside.POWER);
+              monitor.point(now.beside());
+              drawer.point(now.beside() == Asked.Beside.DECIDE);
+            });
     model.notes().addListener((ListChangeListener<Note>) c -> marks());
     model.offers().addListener((o, was, now) -> closeCard());
+    model.warning().addListener((o, was, now) -> closeCard());
+    model.hunch().addListener((o, was, now) -> closeCard());
     model.strip().addListener((o, was, now) -> showStrip());
     setOnKeyPressed(this::key);
     arrange();
@@ -124,7 +135,7 @@ public final class WorkbenchView extends BorderPane {
   }
 
   private void swap() {
-    swapped = !swapped;
+    swapped = !roomy && !swapped;
     closeCard();
     arrange();
   }
@@ -153,6 +164,9 @@ public final class WorkbenchView extends BorderPane {
 
   private void open(Spot spot, Point2D at, String told) {
     closeCard();
+    if (model.asking()) {
+      return;
+    }
     card =
         new ToolCard(
             model,

@@ -77,7 +77,7 @@ public final class WorkbenchViewModel {
   private final DecideViewModel decide;
   private final Consumer<Debrief> finished;
 
-  private final ReadOnlyStringWrapper guide = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Asked> asked = new ReadOnlyObjectWrapper<>(Asked.NOTHING);
   private final ObservableList<Note> notes = FXCollections.observableArrayList();
   private final ObservableList<Suspect> suspects = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Status> status =
@@ -131,9 +131,9 @@ public final class WorkbenchViewModel {
     return decide;
   }
 
-  /** The one act asked for now; empty for none. */
-  ReadOnlyStringProperty guide() {
-    return guide.getReadOnlyProperty();
+  /** The one act asked for now; {@link Asked#NOTHING} for none. */
+  ReadOnlyObjectProperty<Asked> asked() {
+    return asked.getReadOnlyProperty();
   }
 
   ObservableList<Note> notes() {
@@ -169,6 +169,11 @@ public final class WorkbenchViewModel {
   /** A move before which a suspect should be named. */
   ReadOnlyObjectProperty<Optional<Pending>> hunch() {
     return hunch.getReadOnlyProperty();
+  }
+
+  /** Whether a question waits for its answer before anything else is done. */
+  boolean asking() {
+    return warning.get().isPresent() || hunch.get().isPresent() || passed.get();
   }
 
   /** What went amiss last, one line; empty for nothing. */
@@ -258,7 +263,7 @@ public final class WorkbenchViewModel {
 
   /** Makes a move, unless it needs a word first. */
   void act(Move move) {
-    if (errands.busy().get()) {
+    if (errands.busy().get() || asking()) {
       return;
     }
     List<Breach> breaches = play.warnings(move);
@@ -392,7 +397,8 @@ public final class WorkbenchViewModel {
     notes.setAll(fresh.notes());
     suspects.setAll(fresh.suspects());
     seen.set(lastSeen(fresh));
-    guide.set(fresh.guide().orElse(""));
+    asked.set(fresh.guide().map(Asked::of).orElse(Asked.NOTHING));
+    board.ask(asked.get().spot(board.plan()));
     passed.set(fresh.over());
   }
 
