@@ -54,6 +54,9 @@ final class FastBus extends CycleBus {
   /** The scheduling for which that was found out. */
   private long foreseen = -1;
 
+  /** Count of stored words' moves while which output changes by themselves were found quiet. */
+  private long quietWhile = -1;
+
   private int settling;
 
   FastBus(Machine machine) {
@@ -74,6 +77,7 @@ final class FastBus extends CycleBus {
     liveAt = core.cycle - 1;
     settling = SETTLING;
     foreseen = -1;
+    quietWhile = -1;
     slowMoved();
   }
 
@@ -91,6 +95,7 @@ final class FastBus extends CycleBus {
   void slowChanged() {
     super.slowChanged();
     foreseen = -1;
+    quietWhile = -1;
     slowMoved();
   }
 
@@ -302,7 +307,13 @@ final class FastBus extends CycleBus {
       return;
     }
     long event = plain.nextEvent;
-    quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
+    boolean outputsOnly = event + 2L * MARGIN <= plain.nextStored;
+    if (!outputsOnly || quietWhile != plain.movings) {
+      quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
+      quietWhile = quiet && outputsOnly ? plain.movings : -1;
+    } else {
+      quiet = true;
+    }
     foreseen = plain.schedulings;
   }
 

@@ -39,6 +39,7 @@ final class Shortcuts {
   private final boolean[] isolated;
   private final Levels.Copy copy;
   private final Store saved;
+  private final PlainCycle.Agenda agenda;
   private final long[] words;
   private boolean flushed;
 
@@ -51,6 +52,7 @@ final class Shortcuts {
     this.reach = new Reach(c);
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
+    this.agenda = new PlainCycle.Agenda(plain);
     this.words = plain.store.words().clone();
     this.isolated = isolated();
     this.drivenOnce = new boolean[c.netCount];
@@ -113,7 +115,7 @@ final class Shortcuts {
     Levels levels = plain.levels;
     levels.save(copy);
     System.arraycopy(plain.store.words(), 0, words, 0, words.length);
-    long event = plain.nextEvent;
+    plain.save(agenda);
     boolean moved = levels.moved;
     levels.now = cycle;
     plain.events();
@@ -124,7 +126,7 @@ final class Shortcuts {
     }
     levels.load(copy);
     System.arraycopy(words, 0, plain.store.words(), 0, words.length);
-    plain.nextEvent = event;
+    plain.load(agenda);
     levels.moved = moved;
     return quiet;
   }
@@ -209,18 +211,18 @@ final class Shortcuts {
   Shortcut ask(int address, boolean reads, boolean sync) {
     plain.levels.save(copy);
     saved.set(plain.store);
-    long event = plain.nextEvent;
+    plain.save(agenda);
     Trial low = trial(address, reads, sync, false);
-    restore(event);
+    restore();
     Trial high = trial(address, reads, sync, true);
-    restore(event);
+    restore();
     return judge(low, high, reads);
   }
 
-  private void restore(long event) {
+  private void restore() {
     plain.levels.load(copy);
     plain.store.set(saved);
-    plain.nextEvent = event;
+    plain.load(agenda);
     plain.levels.moved = false;
     plain.levels.recorder = Recorder.NONE;
     plain.levels.overrule = -1;
