@@ -34,6 +34,7 @@ final class FastBus extends CycleBus {
   private byte[] cells = new byte[0];
   private int[] memories = new int[0];
   private Tables tables;
+  private int[] fetchAt = none;
   private int[] readAt = none;
   private int[] writeAt = none;
   private int[] and = new int[1];
@@ -108,6 +109,7 @@ final class FastBus extends CycleBus {
   protected void choose() {
     boolean direct =
         !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
+    fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
@@ -116,7 +118,7 @@ final class FastBus extends CycleBus {
 
   @Override
   public int fetch(int address) {
-    int e = readAt[address];
+    int e = fetchAt[address];
     if (e < 0) {
       return slow(address, true, 0, true);
     }
@@ -151,7 +153,7 @@ final class FastBus extends CycleBus {
     if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
       return plain(address, reads, data, sync);
     }
-    Shortcut s = tables.find(address, reads);
+    Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
     if (s == null) {
       s = ask(address, reads, sync);
     }
@@ -180,9 +182,10 @@ final class FastBus extends CycleBus {
     }
     int[] watched = machine.unreached();
     boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
-    tables.keep(address, reads, s, watch);
+    Tables.Access access = Tables.Access.of(reads, sync);
+    tables.keep(address, access, s, watch);
     if (shortcuts.pageWide(s)) {
-      tables.keepPage(address, reads, s, shortcuts, watched);
+      tables.keepPage(address, access, s, shortcuts, watched);
     }
     choose();
     return s;
@@ -201,7 +204,7 @@ final class FastBus extends CycleBus {
   }
 
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
-    catchUp();
+    catchUp(core.cycle + 1);
     plain.levels.now = core.cycle;
     plain.levels.moved = false;
     int value = s.run(plain, data);
@@ -219,7 +222,7 @@ final class FastBus extends CycleBus {
   }
 
   private int plain(int address, boolean reads, int data, boolean sync) {
-    catchUp();
+    catchUp(core.cycle);
     if (!interrupted()) {
       materialise();
     }
@@ -239,7 +242,7 @@ final class FastBus extends CycleBus {
 
   @Override
   void materialise() {
-    catchUp();
+    catchUp(core.cycle);
     if (liveAt != core.cycle - 1) {
       bringUp(core.cycle - 1);
     }
@@ -295,10 +298,10 @@ final class FastBus extends CycleBus {
     foreseen = plain.schedulings;
   }
 
-  /** Lets quiet events that are due happen at their own cycles. */
-  private void catchUp() {
+  /** Lets quiet events before a cycle happen, each at its own. */
+  private void catchUp(long before) {
     Levels levels = plain.levels;
-    while (quiet && plain.nextEvent < core.cycle) {
+    while (quiet && plain.nextEvent < before) {
       long event = plain.nextEvent;
       levels.now = event;
       plain.events();
@@ -326,7 +329,7 @@ final class FastBus extends CycleBus {
   @Override
   void run(long until) {
     while (core.cycle < until) {
-      catchUp();
+      catchUp(core.cycle);
       plainNow();
       if (plainly || settling > 0 || interrupted() || shortcuts.refused()) {
         careful(until);
@@ -335,6 +338,6 @@ final class FastBus extends CycleBus {
         core.run(Math.min(until, Math.max(horizon(), core.cycle + 1)));
       }
     }
-    catchUp();
+    catchUp(core.cycle);
   }
 }

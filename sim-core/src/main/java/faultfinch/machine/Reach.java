@@ -43,6 +43,9 @@ final class Reach {
    */
   final boolean lowAddressPlain;
 
+  /** Whether anybody reads the SYNC line. */
+  final boolean syncRead;
+
   /** Nets of the low eight address lines. */
   final int[] lowAddress = new int[LOW_LINES];
 
@@ -60,6 +63,7 @@ final class Reach {
         slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
       }
     }
+    syncRead = runs && syncRead(c);
     holds = holds(c);
     keys = keys(c);
     lowAddressPlain = runs && lowAddress(c);
@@ -76,6 +80,11 @@ final class Reach {
       lineOf[net] = (byte) (i + 1);
     }
     return clash;
+  }
+
+  private static boolean syncRead(Circuit c) {
+    int net = c.netOf[c.pinBase[c.cpu] + CPU.find("SYNC").orElseThrow().bit()];
+    return c.receivers[net].length > 0 || c.groupOf[net] >= 0;
   }
 
   private boolean[] holds(Circuit c) {
