@@ -134,6 +134,9 @@ final class Reach {
     while (!work.isEmpty()) {
       for (int g : c.receivers[work.pop()]) {
         for (int node : c.followers[g]) {
+          if (c.nodeGroup[node] >= 0) {
+            move(c, c.groups[c.nodeGroup[node]].nets()[0], work);
+          }
           long left = c.nodePins[node];
           while (left != 0) {
             int bit = Long.numberOfTrailingZeros(left);
@@ -184,6 +187,9 @@ final class Reach {
       return true;
     }
     for (int node : c.followers[g]) {
+      if (c.nodeGroup[node] >= 0 && fast[c.groups[c.nodeGroup[node]].nets()[0]]) {
+        return true;
+      }
       if (!onlyData(c, node) && anyFast(c, p, c.nodeFollows[node])) {
         return true;
       }

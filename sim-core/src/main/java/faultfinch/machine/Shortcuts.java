@@ -376,6 +376,9 @@ final class Shortcuts {
       return seen[node] == 1;
     }
     seen[node] = 1;
+    if (c.nodeGroup[node] >= 0) {
+      return true;
+    }
     int p = c.nodePart[node];
     boolean drives = (a.driven[p] & c.nodePins[node]) != 0;
     for (int other = c.islandFrom[node]; other < c.islandTo[node]; other++) {
