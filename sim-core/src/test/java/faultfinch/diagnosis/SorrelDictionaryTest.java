@@ -77,8 +77,7 @@ class SorrelDictionaryTest {
               .resolve(ShippedDictionaries.fileName(SORREL)));
     }
     assertTrue(
-        Boolean.getBoolean("dictionary.write")
-            || shipped().differences(rebuilt, 20).isEmpty(),
+        Boolean.getBoolean("dictionary.write") || shipped().differences(rebuilt, 20).isEmpty(),
         () -> shipped().differences(rebuilt, 20).toString());
   }
 }
