@@ -365,14 +365,19 @@ final class Levels {
       }
     }
     for (int i = 0; i < circuit.loadMv[net].length; i++) {
-      int gate = circuit.loadSwitch[net][i];
-      if (gate >= 0 && !closed[gate]) {
+      if (!loads(net, i)) {
         continue;
       }
       g += 1.0 / circuit.loadOhm[net][i];
       gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
     }
     return new double[] {g, gv};
+  }
+
+  /** Whether a load of a net is joined to it: its switch, if it has one, is closed. */
+  boolean loads(int net, int load) {
+    int gate = circuit.loadSwitch[net][load];
+    return gate < 0 || closed[gate];
   }
 
   private void updateGroup(Coupling group) {
