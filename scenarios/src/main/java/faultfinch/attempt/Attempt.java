@@ -44,6 +44,7 @@ public final class Attempt {
   private final Later<Adviser> adviser;
   private Price twinPaid = Price.NOTHING;
   private Facts facts = Facts.NONE;
+  private int decided;
   private boolean hunched;
   private boolean over;
   private boolean passes;
@@ -333,6 +334,7 @@ public final class Attempt {
     }
     Decision decision = decision(said, words(action, done), result, retest, price(first));
     decisions.add(decision);
+    decided = notes.size();
     guide.did(GuideLine.DECIDE + said);
     journal.write(
         "decision", Map.of("text", said, "result", result.name().toLowerCase(Locale.ROOT)));
@@ -346,9 +348,12 @@ public final class Attempt {
     return fits ? new Move(Moves.FIT_NEW, action.place()) : Move.repair(action);
   }
 
-  /** Once more would move the chip once more, and a contact that touches could let go again. */
+  /**
+   * Once more would move the chip once more, and a contact that touches could let go again; unless
+   * all was tried since, and failed.
+   */
   private boolean alreadyDone(Move repair) {
-    for (int i = notes.size() - 1; i >= 0; i--) {
+    for (int i = notes.size() - 1; i >= decided; i--) {
       Move m = notes.get(i).move();
       if (m.equals(repair)) {
         return true;

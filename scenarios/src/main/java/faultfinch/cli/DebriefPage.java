@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 /** The debrief in the terminal: first what was done right. */
 final class DebriefPage {
   private static final int WIDTH = 96;
+  private static final int LONGEST = 120;
 
   private final Terminal terminal;
   private final boolean prices;
@@ -45,7 +46,7 @@ final class DebriefPage {
   void why(Debrief told) {
     lines("train.was", told.faults().isEmpty() ? List.of(say("train.healthy")) : told.faults());
     lines("train.not-reached", told.notReached());
-    terminal.out().println(told.notes());
+    Paragraph.print(terminal, "train.told", told.notes());
   }
 
   private void lines(String title, List<String> lines) {
@@ -73,18 +74,23 @@ final class DebriefPage {
       String end = String.join(", ", Stream.of(price, field).filter(s -> !s.isEmpty()).toList());
       columns.row(
           "  " + (i + 1) + "  " + Typed.words(leg.move()),
-          end.isEmpty() ? leg.showed() : leg.showed() + "  (" + end + ")");
+          end.isEmpty() ? shown(leg) : shown(leg) + "  (" + end + ")");
     }
     columns.print(terminal.out(), WIDTH);
   }
 
+  /** A long list of differences is cut; the notebook has it all. */
+  private String shown(Debrief.Leg leg) {
+    String text = leg.showed();
+    return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "...";
+  }
+
   private void best(Debrief.Best best) {
-    if (best.why().isPresent()) {
-      terminal.out().println(best.why().get());
-      return;
+    best.why().ifPresent(terminal.out()::println);
+    if (!best.route().isEmpty()) {
+      terminal.say("train.best", Pricing.words(best.price(), terminal.words()));
+      route("train.best.route", best.route());
     }
-    terminal.say("train.best", Pricing.words(best.price(), terminal.words()));
-    route("train.best.route", best.route());
   }
 
   private String say(String key, Object... gaps) {

@@ -13,6 +13,7 @@ import faultfinch.bench.Look;
 import faultfinch.bench.Move;
 import faultfinch.bench.Moves;
 import faultfinch.bench.Offer;
+import faultfinch.bench.Reading;
 import faultfinch.format.Case;
 import faultfinch.library.Library;
 import java.io.IOException;
@@ -24,6 +25,7 @@ import java.util.Optional;
 /** Plays cases in the terminal: reads a line, does it, tells what came of it, asks again. */
 final class TextTrainer {
   private static final int SUSPECTS_SHOWN = 8;
+  private static final int DIFFERENCES_SHOWN = 3;
 
   private final Terminal terminal;
   private Attempt attempt;
@@ -197,23 +199,37 @@ final class TextTrainer {
   }
 
   private void field() {
-    attempt.status().field().ifPresent(f -> terminal.say("train.still-possible", f));
+    attempt
+        .status()
+        .field()
+        .ifPresent(f -> terminal.say(f == 0 ? "train.no-single" : "train.still-possible", f));
   }
 
   private void guide() {
-    attempt.guide().ifPresent(g -> terminal.say("train.guide", g));
+    attempt.guide().ifPresent(g -> Paragraph.print(terminal, "train.guide", g));
   }
 
   private void decide(String text) {
     Decision decision = attempt.decide(text);
     terminal.say("train.repair", decision.repair());
-    terminal.say("train.retest", decision.retest().text());
+    retest(decision.retest());
     terminal.out().println(decision.says());
     if (attempt.over()) {
       new DebriefPage(terminal, attempt.card().shown().prices()).print(attempt.close());
     } else {
       field();
       guide();
+    }
+  }
+
+  private void retest(Reading reading) {
+    if (reading instanceof Reading.Check check && !check.passed()) {
+      terminal.say("train.retest.failed");
+      List<String> all = check.differences();
+      all.stream().limit(DIFFERENCES_SHOWN).forEach(d -> terminal.out().println("  " + d));
+      if (all.size() > DIFFERENCES_SHOWN) {
+        terminal.say("train.retest.more", all.size() - DIFFERENCES_SHOWN);
+      }
     }
   }
 
@@ -257,9 +273,9 @@ final class TextTrainer {
   private void card() {
     JobCard card = attempt.card();
     terminal.say("train.title", card.number(), card.title(), card.board().title());
-    terminal.say("train.complaint", card.complaint());
+    Paragraph.print(terminal, "train.complaint", card.complaint());
     if (!card.shown().guided()) {
-      terminal.say("train.goal", card.goal());
+      Paragraph.print(terminal, "train.goal", card.goal());
       terminal.say("train.how");
     }
   }
@@ -316,7 +332,9 @@ final class TextTrainer {
   }
 
   private void finish() {
-    if (!attempt.over()) {
+    if (attempt.notebook().isEmpty()) {
+      terminal.say("train.untouched");
+    } else if (!attempt.over()) {
       new DebriefPage(terminal, attempt.card().shown().prices()).print(attempt.close());
     }
   }
