@@ -439,6 +439,15 @@ final class Levels {
     return nextExpiry;
   }
 
+  /** Of these nets, those found floating from this cycle on were let go at an earlier one. */
+  void released(boolean[] nets, long found, long at) {
+    for (int net = 0; net < nets.length && at < found; net++) {
+      if (nets[net] && kind[net] == FLOATS && releasedAt[net] == found) {
+        held(net, mv[net], at);
+      }
+    }
+  }
+
   /** Puts a floating net's level and age where they are known to be. */
   void held(int net, int millivolts, long since) {
     releasedAt[net] = since;

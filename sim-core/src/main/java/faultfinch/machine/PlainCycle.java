@@ -28,6 +28,18 @@ final class PlainCycle {
   /** Cycle at which a part can next change by itself. */
   long nextEvent;
 
+  /** Cycle at which a part next stores something by itself. */
+  long nextStored;
+
+  /** The same for each part. */
+  private final long[] nextOf;
+
+  /** How often stored words moved. */
+  long movings;
+
+  /** Whether parts stored another word in the last cycle played. */
+  boolean stirred;
+
   /** How often that was worked out: state moved in between. */
   long schedulings;
 
@@ -40,6 +52,7 @@ final class PlainCycle {
     this.circuit = circuit;
     this.levels = levels;
     this.store = store;
+    this.nextOf = new long[circuit.parts.length];
     this.living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
     this.committing =
         IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
@@ -58,10 +71,40 @@ final class PlainCycle {
   void schedule() {
     schedulings++;
     nextEvent = Part.NEVER;
+    nextStored = Part.NEVER;
     for (int p : living) {
-      nextEvent = Math.min(nextEvent, circuit.parts[p].nextChange(levels.pins[p]));
+      nextOf[p] = circuit.parts[p].nextChange(levels.pins[p]);
+      nextEvent = Math.min(nextEvent, nextOf[p]);
+      nextStored = Math.min(nextStored, circuit.parts[p].nextStored(levels.pins[p]));
     }
+    movings += levels.moved ? 1 : 0;
     levels.moved = false;
+  }
+
+  /** What happens next, to be put back after a trial. */
+  static final class Agenda {
+    private final long[] nextOf;
+    private long nextEvent;
+    private long nextStored;
+    private long movings;
+
+    Agenda(PlainCycle of) {
+      nextOf = new long[of.nextOf.length];
+    }
+  }
+
+  void save(Agenda agenda) {
+    System.arraycopy(nextOf, 0, agenda.nextOf, 0, nextOf.length);
+    agenda.nextEvent = nextEvent;
+    agenda.nextStored = nextStored;
+    agenda.movings = movings;
+  }
+
+  void load(Agenda agenda) {
+    System.arraycopy(agenda.nextOf, 0, nextOf, 0, nextOf.length);
+    nextEvent = agenda.nextEvent;
+    nextStored = agenda.nextStored;
+    movings = agenda.movings;
   }
 
   /** Lets time-driven parts catch up with the cycle about to begin. */
@@ -70,8 +113,10 @@ final class PlainCycle {
       return;
     }
     for (int p : living) {
-      circuit.parts[p].elapse(levels.pins[p]);
-      levels.touch(p);
+      if (nextOf[p] <= levels.now) {
+        circuit.parts[p].elapse(levels.pins[p]);
+        levels.touch(p);
+      }
     }
     schedule();
   }
@@ -91,14 +136,30 @@ final class PlainCycle {
     boolean moved = levels.moved;
     events();
     present(address, reads, data, sync);
-    levels.moved = moved;
+    levels.moved = false;
     for (Phase phase : PHASES) {
       phase(phase);
     }
     levels.now++;
+    stirred = levels.moved;
+    levels.moved |= moved;
     if (levels.moved) {
       schedule();
     }
+  }
+
+  /**
+   * Whether the last cycle, played once more and shown to nobody, makes parts store other words.
+   */
+  boolean stirs() {
+    PhaseTap shown = phases;
+    phases = (phase, nanoseconds) -> {};
+    levels.moved = false;
+    for (Phase phase : PHASES) {
+      phase(phase);
+    }
+    phases = shown;
+    return levels.moved;
   }
 
   private void phase(Phase phase) {

@@ -37,6 +37,14 @@ public interface Part {
   }
 
   /**
+   * Bus cycle at which {@link #elapse} next stores something; before it, changes by themselves move
+   * outputs only.
+   */
+  default long nextStored(Pins pins) {
+    return nextChange(pins);
+  }
+
+  /**
    * Brings time-driven state up to {@link Pins#now()}; called at {@link #nextChange} and before
    * use.
    */

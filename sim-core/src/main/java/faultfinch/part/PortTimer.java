@@ -149,6 +149,12 @@ public final class PortTimer implements BusDevice {
   }
 
   @Override
+  public long nextStored(Pins pins) {
+    long ends = pins.state(ENDS);
+    return ends == 0 ? NEVER : ends;
+  }
+
+  @Override
   public void elapse(Pins pins) {
     long ends = pins.state(ENDS);
     if (ends != 0 && ends <= pins.now()) {
