@@ -112,7 +112,7 @@ final class WeighCommand implements Command {
                 terminal.say(
                     "weigh.deciding",
                     d.look(),
-                    Figures.price(d.price(), words),
+                    Pricing.words(d.price(), words),
                     d.ifSo(),
                     d.ifNot()),
             () -> terminal.say("weigh.no-deciding"));
