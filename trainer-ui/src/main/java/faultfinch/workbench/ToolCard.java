@@ -31,7 +31,8 @@ final class ToolCard extends VBox {
    * @param says the place in words
    * @param told more about the place; empty for nothing
    */
-  ToolCard(WorkbenchViewModel model, String says, String told, List<Choice> choices, Runnable closed) {
+  ToolCard(
+      WorkbenchViewModel model, String says, String told, List<Choice> choices, Runnable closed) {
     this.closed = closed;
     Words words = model.words();
     getStyleClass().add("tool-card");

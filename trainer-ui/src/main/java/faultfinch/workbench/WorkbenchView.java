@@ -130,8 +130,7 @@ public final class WorkbenchView extends BorderPane {
     model
         .strip()
         .get()
-        .ifPresent(
-            s -> main.getChildren().add(new StripView(s, model.words(), model::leave)));
+        .ifPresent(s -> main.getChildren().add(new StripView(s, model.words(), model::leave)));
   }
 
   private void swap() {
