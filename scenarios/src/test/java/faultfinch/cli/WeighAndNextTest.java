@@ -142,6 +142,20 @@ class WeighAndNextTest {
   }
 
   @Test
+  void examples_ofTheHelp_areTrueOfTheBoard() {
+    for (Played played : List.of(weigh(example("weigh")), next(example("next")))) {
+      assertEquals(0, played.code());
+      assertTrue(!played.out().contains("Mind:"), played.out());
+      assertTrue(played.out().contains("U9"), played.out());
+    }
+  }
+
+  private static String[] example(String word) {
+    List<String> words = EveryCommandTest.example(word);
+    return words.subList(2, words.size()).toArray(String[]::new);
+  }
+
+  @Test
   void outcome_thatNoFaultShows_isKeptAndRemarkedOn() {
     String text = next("--saw", "screen: reads 'SPARROW'").out();
     assertTrue(text.startsWith("Mind: with no fault of the list does 'screen' show"), text);
