@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.board.Board;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +9,9 @@ import java.util.Optional;
 enum Commands {
   TRAIN("train"),
   RUN("run"),
-  LIST("list");
+  LIST("list"),
+  WEIGH("weigh"),
+  NEXT("next");
 
   private final String word;
 
@@ -27,7 +30,13 @@ enum Commands {
       case TRAIN -> new TrainCommand();
       case RUN -> new RunCommand();
       case LIST -> new ListCommand();
+      case WEIGH -> new WeighCommand(Commands::known);
+      case NEXT -> new NextCommand(Commands::known);
     };
+  }
+
+  private static Known known(Board board, Terminal terminal) {
+    return new Dictionaries(terminal, Dictionaries.usersCache()).of(board);
   }
 
   static Optional<Commands> named(String word) {

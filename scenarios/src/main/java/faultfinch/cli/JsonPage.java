@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -22,6 +23,14 @@ final class JsonPage {
       throw new UncheckedIOException(e); // a PrintWriter keeps its troubles to itself
     }
     out.println();
+  }
+
+  /** An object of few keys, in this order. */
+  static Map<String, Object> object(String key, Object value, String other, Object itsValue) {
+    Map<String, Object> object = new LinkedHashMap<>();
+    object.put(key, value);
+    object.put(other, itsValue);
+    return object;
   }
 
   private static void write(Object value, JsonGenerator json) throws IOException {

@@ -66,7 +66,7 @@ final class Breaches {
     if (look.kind() == Instruments.FINGER && patient.powered) {
       add(
           broken,
-          patient.readings().get(look).feature().equals(Warmth.HOT),
+          patient.readings().get(look) instanceof Reading.Touch touch && touch.burns(),
           "finger on a hot part");
     }
   }

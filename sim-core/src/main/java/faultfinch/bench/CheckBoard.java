@@ -42,6 +42,7 @@ record CheckBoard(Depth depth) implements Act {
         patient.switchOff();
         patient.switchOn();
         patient.pass(SOAK_MINUTES);
+        patient.shaken = i == 0;
         compare(patient, healthy, wrong);
       }
     }
@@ -50,7 +51,7 @@ record CheckBoard(Depth depth) implements Act {
 
   private void compare(Patient patient, SortedMap<Look, Reading> healthy, Set<String> wrong) {
     SortedMap<Look, Reading> now = patient.readings();
-    for (Look look : Looks.passive(patient.board)) {
+    for (Look look : patient.looks) {
       Reading right = healthy.get(look);
       if (counts(patient, look) && !now.get(look).feature().equals(right.feature())) {
         wrong.add(look.text() + ": " + now.get(look).text() + ", should be " + right.text());

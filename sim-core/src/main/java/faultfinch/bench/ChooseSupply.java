@@ -1,10 +1,16 @@
 package faultfinch.bench;
 
 import faultfinch.bench.Reading.Words;
+import faultfinch.machine.Feed;
+import faultfinch.machine.Power;
 import java.util.List;
 
-/** What feeds the board from now on; a change switches it off. */
+/**
+ * What feeds the board from now on; a change switches it off. The bench supply first tells what the
+ * board takes, and cannot give more than its limit.
+ */
 record ChooseSupply(Patient.Source source) implements Act {
+  private static final int LIMIT_MILLIAMPS = 1000;
 
   @Override
   public List<String> places(Patient patient) {
@@ -15,11 +21,15 @@ record ChooseSupply(Patient.Source source) implements Act {
   public Reading perform(Patient patient, String place) {
     patient.switchOff();
     patient.source = source;
+    if (source == Patient.Source.BENCH) {
+      Feed limited = new Feed.Bench(patient.board.supply().noLoadVolts(), LIMIT_MILLIAMPS);
+      return Dial.current(
+          Math.min(LIMIT_MILLIAMPS, Power.of(patient.setup(), limited).currentMilliamps()));
+    }
     String says =
         switch (source) {
           case OWN -> "the board's own supply is connected";
-          case BENCH -> "the bench supply is connected, its current limited";
-          case BORROWED -> "a supply known to be good is connected";
+          case BENCH, BORROWED -> "a supply known to be good is connected";
         };
     return new Words(says, says);
   }

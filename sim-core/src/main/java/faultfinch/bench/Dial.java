@@ -9,6 +9,9 @@ final class Dial {
   private static final int FINE_MV = 100;
   private static final int COARSE_MV = 200;
   private static final int FINE_BELOW_MV = 2000;
+  private static final int SUPPLY_FROM_MV = 4750;
+  private static final int SUPPLY_TO_MV = 5250;
+  private static final String SUPPLY = "5 V";
   private static final int CURRENT_MA = 50;
   private static final int[] OHMS = {10, 100, 1_000, 10_000, 100_000};
   private static final String[] OHM_STEPS = {
@@ -18,18 +21,26 @@ final class Dial {
 
   private Dial() {}
 
-  /** Volts in steps of 0.1 V below 2 V, of 0.2 V above; a fixed dial, not around the value. */
+  /**
+   * Volts in steps of 0.1 V below 2 V, of 0.2 V above. The steps have fixed edges; all that a
+   * supply of 5 V may be is one step, since healthy boards differ by as much.
+   */
   static Amount volts(int millivolts) {
     int step = Math.abs(millivolts) < FINE_BELOW_MV ? FINE_MV : COARSE_MV;
-    int shown = (int) StrictMath.rint((double) millivolts / step) * step;
-    String text = String.format(Locale.ROOT, "%.1f V", shown / 1000.0);
-    return new Amount(text, text);
+    String text = volts(StrictMath.rint((double) millivolts / step) * step);
+    boolean supply = millivolts >= SUPPLY_FROM_MV && millivolts <= SUPPLY_TO_MV;
+    String feature = supply ? SUPPLY : volts((double) Math.floorDiv(millivolts, step) * step);
+    return new Amount(text, feature);
   }
 
-  /** Milliamperes in steps of 50. */
+  private static String volts(double millivolts) {
+    return String.format(Locale.ROOT, "%.1f V", millivolts / 1000);
+  }
+
+  /** Milliamperes in steps of 50 with fixed edges. */
   static Amount current(int milliamperes) {
-    int shown = (milliamperes + CURRENT_MA / 2) / CURRENT_MA * CURRENT_MA;
-    return new Amount("about " + shown + " mA", shown + " mA");
+    int from = milliamperes / CURRENT_MA * CURRENT_MA;
+    return new Amount(milliamperes + " mA", from + " to " + (from + CURRENT_MA) + " mA");
   }
 
   /** Hertz in three figures. */

@@ -16,7 +16,7 @@ final class HoldLine implements Act {
   @Override
   public List<String> places(Patient patient) {
     List<String> places = new ArrayList<>();
-    for (Look look : Looks.passive(patient.board)) {
+    for (Look look : patient.looks) {
       if (look.kind() == Instruments.OHMS) {
         places.add(look.place() + TO_GROUND);
         places.add(look.place() + TO_SUPPLY);

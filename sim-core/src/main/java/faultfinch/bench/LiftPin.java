@@ -9,7 +9,7 @@ final class LiftPin implements Act {
 
   @Override
   public List<String> places(Patient patient) {
-    return Looks.passive(patient.board).stream()
+    return patient.looks.stream()
         .filter(l -> l.kind() == Instruments.OHMS)
         .map(l -> Looks.pad(l.place()))
         .filter(p -> !patient.isOut(p.ref()) && !patient.lifted().contains(p))

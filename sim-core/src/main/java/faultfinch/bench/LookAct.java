@@ -2,6 +2,7 @@ package faultfinch.bench;
 
 import faultfinch.bench.Reading.Light;
 import faultfinch.bench.Reading.Words;
+import faultfinch.machine.Finger;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -10,10 +11,13 @@ final class LookAct implements Act {
 
   @Override
   public List<String> places(Patient patient) {
-    return Looks.passive(patient.board).stream()
-        .filter(l -> !isGone(patient, l))
-        .map(Look::text)
-        .toList();
+    return patient.looks.stream().filter(l -> !isGone(patient, l)).map(Look::text).toList();
+  }
+
+  @Override
+  public boolean takes(Patient patient, String place) {
+    Look look = Look.parse(place);
+    return patient.looks.contains(look) && !isGone(patient, look);
   }
 
   /** A chip that is out has no legs to touch. */
@@ -46,7 +50,7 @@ final class LookAct implements Act {
       case LAMP -> new Words("dark", "dark");
       case KEY -> new Words("nothing happens", "nothing");
       case CURRENT -> Dial.current(0);
-      case FINGER -> new Words("cold", "cold");
+      case FINGER -> new Reading.Touch(Finger.COLD, false);
       case METER -> Dial.volts(0);
       case PROBE -> new Reading.Level(Light.NONE);
       case COUNTER -> Dial.frequency(0);

@@ -4,7 +4,6 @@ import faultfinch.bench.Prices.Chances;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
-import faultfinch.fault.BrickFault;
 import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
 import faultfinch.fault.Open;
@@ -12,6 +11,7 @@ import faultfinch.fault.RepairAction;
 import faultfinch.fault.Seat;
 import faultfinch.machine.Chance;
 import faultfinch.machine.Setup;
+import faultfinch.machine.Surroundings;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -39,6 +39,10 @@ final class Patient {
 
   final Job job;
   final Board board;
+
+  /** All looks the board offers, in order. */
+  final Set<Look> looks;
+
   private Optional<Survey> survey = Optional.empty();
   private final Set<Fault> faults;
   private final Set<Fault> dormant = new LinkedHashSet<>();
@@ -54,6 +58,7 @@ final class Patient {
   private SortedMap<Look, Reading> seen = Collections.emptySortedMap();
 
   boolean powered;
+  boolean shaken;
   boolean plugged;
   boolean strapped;
   boolean checkedOffLoad;
@@ -63,6 +68,7 @@ final class Patient {
   Patient(Job job) {
     this.job = job;
     board = job.board();
+    looks = Collections.unmodifiableSet(new LinkedHashSet<>(Looks.passive(board)));
     faults = new LinkedHashSet<>(job.faults());
     board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));
   }
@@ -104,28 +110,39 @@ final class Patient {
   Setup setup(Fault... more) {
     List<Fault> all = new ArrayList<>();
     for (Fault f : faults) {
-      boolean away = source != Source.OWN && f.seat() == Seat.SUPPLY;
-      if (!away && shows(f)) {
-        all.add(f.base());
+      if (source == Source.OWN || f.seat() != Seat.SUPPLY) {
+        all.add(f);
       }
     }
     lifted.forEach(p -> all.add(new Open(p, Open.Break.LEG)));
     all.addAll(List.of(more));
-    return new Setup(board, all, out, job.seed(), powerOns);
+    return new Setup(
+        board,
+        all,
+        out,
+        job.seed(),
+        powerOns,
+        new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken));
   }
 
-  private boolean shows(Fault f) {
-    int figure = f.condition().figure();
-    return switch (f.condition().kind()) {
-      case ALWAYS -> true;
-      case WARM -> minutesOn >= WARM_AFTER_MINUTES;
-      case COLD -> minutesOn < WARM_AFTER_MINUTES;
-      case AFTER_MINUTES -> minutesOn >= figure;
-      case LOW_VOLTS ->
-          source == Source.OWN && faults.stream().anyMatch(g -> g.base() instanceof BrickFault);
-      case SHAKEN -> time("disturbed " + f.place()) == 0;
-      case ONE_POWER_ON_IN -> Chance.below(figure, job.seed(), Chance.of(f.text()), powerOns) == 0;
-    };
+  /** The board with its own supply, whatever feeds it now. */
+  Setup asItCame() {
+    return new Setup(board, faults(), out, job.seed(), powerOns);
+  }
+
+  /** Minutes matter where a fault waits for them: the last mark passed stands for all after it. */
+  private int minutesThatCount() {
+    int mark = 0;
+    for (Fault f : faults) {
+      int waits =
+          switch (f.condition().kind()) {
+            case WARM, COLD -> WARM_AFTER_MINUTES;
+            case AFTER_MINUTES -> f.condition().figure();
+            case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN -> 0;
+          };
+      mark = waits <= minutesOn ? Math.max(mark, waits) : mark;
+    }
+    return mark;
   }
 
   /** Readings of all passive looks at the board as it is, switched on. */
@@ -165,10 +182,6 @@ final class Patient {
       switchOff();
       switchOn();
     }
-  }
-
-  private int time(String what) {
-    return times.getOrDefault(what, 0);
   }
 
   /** Draws for something that can happen again: by job, what it is, where, and how often before. */
@@ -235,7 +248,6 @@ final class Patient {
 
   /** Whatever moves a chip in its socket gives every contact of that place another chance. */
   void disturb(String ref, Chances cures) {
-    times.merge("disturbed " + ref, 1, Integer::sum);
     faults.removeIf(f -> f.seat() == Seat.SEATING && f.place().equals(ref));
     Set<Fault> contacts = new LinkedHashSet<>(faults);
     contacts.addAll(dormant);

@@ -1,6 +1,9 @@
 package faultfinch.bench;
 
+import faultfinch.machine.Finger;
+import faultfinch.symptom.Tone;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a look or a move showed. Two readings differ on the bench if and only if their features do:
@@ -24,6 +27,23 @@ public sealed interface Reading {
     @Override
     public String feature() {
       return light.words();
+    }
+  }
+
+  /**
+   * A finger on a part, by somebody who knows how a healthy board feels.
+   *
+   * @param burns whether the case is above 60 degrees
+   */
+  record Touch(Finger finger, boolean burns) implements Reading {
+    @Override
+    public String text() {
+      return burns ? feature() + ", and it burns" : feature();
+    }
+
+    @Override
+    public String feature() {
+      return finger.name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -74,8 +94,7 @@ public sealed interface Reading {
   }
 
   /** Tones heard, with what describes them. */
-  record Sound(String text, String feature, List<faultfinch.symptom.Tone> tones)
-      implements Reading {
+  record Sound(String text, String feature, List<Tone> tones) implements Reading {
     public Sound {
       tones = List.copyOf(tones);
     }

@@ -48,7 +48,7 @@ final class Scope implements Act {
   }
 
   private static List<Pad> pins(Patient patient) {
-    return Looks.passive(patient.board).stream()
+    return patient.looks.stream()
         .filter(l -> l.kind() == Instruments.METER)
         .map(l -> Looks.pad(l.place()))
         .filter(p -> !patient.isOut(p.ref()))

@@ -1,17 +1,11 @@
 package faultfinch.bench;
 
-import faultfinch.board.Supply;
-import faultfinch.fault.BrickFault;
-import faultfinch.fault.Fault;
-import faultfinch.fault.Seat;
+import faultfinch.machine.Feed;
+import faultfinch.machine.Power;
 import java.util.List;
 
-/**
- * The board's own supply measured away from the board, with nothing on it or on a resistor that
- * draws about half an ampere.
- */
+/** The board's own supply measured away from the board, with nothing on it or on a resistor. */
 record SupplyCheck(boolean onDummy) implements Act {
-  private static final int DUMMY_MILLIOHMS = 18_000;
 
   @Override
   public List<String> places(Patient patient) {
@@ -26,19 +20,7 @@ record SupplyCheck(boolean onDummy) implements Act {
     } else {
       patient.checkedOffLoad = true;
     }
-    Supply supply = patient.board.supply();
-    long millivolts = supply.noLoadVolts();
-    long milliohms = supply.ohms();
-    for (Fault f : patient.faults()) {
-      if (f.base() instanceof BrickFault brick) {
-        millivolts = brick.noLoadMillivolts();
-        milliohms = brick.milliohms();
-      } else if (f.seat() == Seat.SUPPLY) {
-        millivolts = 0;
-      }
-    }
-    return Dial.volts(
-        (int)
-            (onDummy ? millivolts * DUMMY_MILLIOHMS / (DUMMY_MILLIOHMS + milliohms) : millivolts));
+    Feed own = Power.brick(patient.asItCame());
+    return Dial.volts(onDummy ? own.onDummyLoad() : own.noLoadMillivolts());
   }
 }

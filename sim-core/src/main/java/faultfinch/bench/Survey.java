@@ -3,6 +3,7 @@ package faultfinch.bench;
 import faultfinch.bench.Reading.Words;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
+import faultfinch.machine.Heat;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import faultfinch.symptom.Glass;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -23,14 +25,26 @@ import java.util.function.Consumer;
 public final class Survey {
   private static final int HEALTHY_BOARDS = 16;
 
+  /** Cases have settled after about four minutes. */
+  private static final int SETTLED_SECONDS = 300;
+
+  /** A case above 60 degrees burns. */
+  private static final int BURNS_TENTHS = 600;
+
   private final Board board;
   private final Schedule schedule;
   private final List<Look> looks;
   private final List<Pad> places;
 
-  private Survey(Board board, Schedule schedule) {
+  private final Heat healthyHeat;
+
+  private Survey(Board board) {
     this.board = board;
-    this.schedule = schedule;
+    schedule = Schedule.of(board);
+    List<Heat> heats = new ArrayList<>();
+    Watching.of(
+        Setup.healthy(board, Schedule.SEED), Map.of(schedule.idle(), m -> heats.add(m.heat())));
+    healthyHeat = heats.get(0);
     looks = Looks.passive(board);
     places =
         looks.stream()
@@ -41,7 +55,7 @@ public final class Survey {
 
   /** Gets ready to survey runs of a board; when to look is learnt from its healthy run. */
   public static Survey on(Board board) {
-    return new Survey(board, Schedule.of(board));
+    return new Survey(board);
   }
 
   /** One survey; whoever makes many of one board uses {@link #on} once. */
@@ -75,20 +89,26 @@ public final class Survey {
             levels.window(machine, Schedule.CYCLES);
           });
     }
-    stops.put(schedule.idle(), machine -> levels.idle(machine, Schedule.IDLE_CYCLES));
+    List<Heat> heats = new ArrayList<>();
+    stops.put(
+        schedule.idle(),
+        machine -> {
+          levels.idle(machine, Schedule.IDLE_CYCLES);
+          heats.add(machine.heat());
+        });
     Watching watching = Watching.of(setup, stops);
     Machine machine = machines.get(machines.size() - 1);
     SortedMap<Look, Reading> readings = new TreeMap<>();
     owner(watching, readings);
-    Warmth warmth = Warmth.of(machine);
+    Heat heat = heats.get(0);
     for (Look look : looks) {
       switch (look.kind()) {
         case SCREEN, LISTEN, LAMP, KEY -> {
           // Seen and heard above.
         }
-        case CURRENT -> readings.put(look, Dial.current(warmth.milliamperes()));
-        case FINGER -> readings.put(look, warmth.finger(look.place()));
-        case METER -> readings.put(look, Dial.volts(levels.average(Looks.pad(look.place()))));
+        case CURRENT -> readings.put(look, Dial.current(heat.currentMilliamps()));
+        case FINGER -> readings.put(look, touch(heat, look.place()));
+        case METER -> readings.put(look, volts(machine, levels, legs, Looks.pad(look.place())));
         case PROBE ->
             readings.put(
                 look,
@@ -99,6 +119,17 @@ public final class Survey {
       }
     }
     return readings;
+  }
+
+  private Reading touch(Heat heat, String ref) {
+    return new Reading.Touch(
+        heat.finger(ref, SETTLED_SECONDS, healthyHeat),
+        heat.caseTenths(ref, SETTLED_SECONDS) > BURNS_TENTHS);
+  }
+
+  private static Reading volts(Machine machine, Levels levels, Legs legs, Pad pad) {
+    OptionalInt supply = machine.power().millivolts(pad, legs.asPad(pad));
+    return Dial.volts(supply.orElseGet(() -> levels.average(pad)));
   }
 
   private static void owner(Watching watching, SortedMap<Look, Reading> readings) {

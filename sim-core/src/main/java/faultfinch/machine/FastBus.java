@@ -24,6 +24,9 @@ final class FastBus extends CycleBus {
   /** Cycles played plainly after slow levels moved, so that parts have seen them. */
   private static final int SETTLING = 2;
 
+  /** The same after a part stored a word: what it does next may depend on that. */
+  private static final int STIRRED = 1;
+
   private static final int READS = 1 << 24;
   private static final int SYNC = 1 << 25;
 
@@ -234,6 +237,7 @@ final class FastBus extends CycleBus {
       processor.sample(cpuIn(), core, core.cycle);
       machine.look();
       slowMoved();
+      settling = Math.max(settling, STIRRED);
       plainNow();
     }
     return value;
@@ -249,6 +253,9 @@ final class FastBus extends CycleBus {
     liveAt = core.cycle;
     if (settling > 0) {
       settling--;
+    }
+    if (plain.stirred) {
+      settling = Math.max(settling, STIRRED);
     }
     plainNow();
     slowMoved();
@@ -274,6 +281,8 @@ final class FastBus extends CycleBus {
     }
     plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
     levels.settle();
+    // Cycles that drive what can float were played: what floats now was let go right after those.
+    levels.released(shortcuts.reach().holds, cycle, liveAt + 1);
     levels.moved = moved;
     levels.now = cycle + 1;
     liveAt = cycle;

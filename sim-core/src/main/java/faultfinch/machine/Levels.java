@@ -365,14 +365,19 @@ final class Levels {
       }
     }
     for (int i = 0; i < circuit.loadMv[net].length; i++) {
-      int gate = circuit.loadSwitch[net][i];
-      if (gate >= 0 && !closed[gate]) {
+      if (!loads(net, i)) {
         continue;
       }
       g += 1.0 / circuit.loadOhm[net][i];
       gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
     }
     return new double[] {g, gv};
+  }
+
+  /** Whether a load of a net is joined to it: its switch, if it has one, is closed. */
+  boolean loads(int net, int load) {
+    int gate = circuit.loadSwitch[net][load];
+    return gate < 0 || closed[gate];
   }
 
   private void updateGroup(Coupling group) {
@@ -432,6 +437,15 @@ final class Levels {
   /** Cycle at which a floating net next loses its level. */
   long nextExpiry() {
     return nextExpiry;
+  }
+
+  /** Of these nets, those found floating from this cycle on were let go at an earlier one. */
+  void released(boolean[] nets, long found, long at) {
+    for (int net = 0; net < nets.length && at < found; net++) {
+      if (nets[net] && kind[net] == FLOATS && releasedAt[net] == found) {
+        held(net, mv[net], at);
+      }
+    }
   }
 
   /** Puts a floating net's level and age where they are known to be. */

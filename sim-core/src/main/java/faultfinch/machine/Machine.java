@@ -420,8 +420,8 @@ public final class Machine {
       return OptionalInt.of(0);
     }
     double siemens = 0;
-    for (int ohms : circuit.loadOhm[point]) {
-      siemens += 1.0 / ohms;
+    for (int i = 0; i < circuit.loadOhm[point].length; i++) {
+      siemens += levels.loads(point, i) ? 1.0 / circuit.loadOhm[point][i] : 0;
     }
     return siemens == 0 ? OptionalInt.empty() : OptionalInt.of((int) StrictMath.round(1 / siemens));
   }

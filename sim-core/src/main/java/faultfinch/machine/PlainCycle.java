@@ -37,6 +37,9 @@ final class PlainCycle {
   /** How often stored words moved. */
   long movings;
 
+  /** Whether parts stored another word in the last cycle played. */
+  boolean stirred;
+
   /** How often that was worked out: state moved in between. */
   long schedulings;
 
@@ -133,14 +136,30 @@ final class PlainCycle {
     boolean moved = levels.moved;
     events();
     present(address, reads, data, sync);
-    levels.moved = moved;
+    levels.moved = false;
     for (Phase phase : PHASES) {
       phase(phase);
     }
     levels.now++;
+    stirred = levels.moved;
+    levels.moved |= moved;
     if (levels.moved) {
       schedule();
     }
+  }
+
+  /**
+   * Whether the last cycle, played once more and shown to nobody, makes parts store other words.
+   */
+  boolean stirs() {
+    PhaseTap shown = phases;
+    phases = (phase, nanoseconds) -> {};
+    levels.moved = false;
+    for (Phase phase : PHASES) {
+      phase(phase);
+    }
+    phases = shown;
+    return levels.moved;
   }
 
   private void phase(Phase phase) {

@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.part.BusDevice;
 import faultfinch.part.M6502;
+import faultfinch.part.Part;
 import faultfinch.signal.Bus;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
@@ -22,6 +23,9 @@ final class Reach {
   /** Nets that the processor's outputs or a part's data pins can move. */
   final boolean[] fast;
 
+  /** Fast nets, data lines apart, that can be driven and so can hold what drove them last. */
+  final boolean[] holds;
+
   /** Line of the data bus a net carries plus one, or 0. */
   final byte[] lineOf;
 
@@ -33,7 +37,10 @@ final class Reach {
 
   final boolean refused;
 
-  /** Whether the low eight address lines go to register pins alone, from the processor alone. */
+  /**
+   * Whether the low eight address lines go to register pins alone, from the processor alone, and
+   * are read there as it drives them.
+   */
   final boolean lowAddressPlain;
 
   /** Nets of the low eight address lines. */
@@ -53,6 +60,7 @@ final class Reach {
         slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
       }
     }
+    holds = holds(c);
     keys = keys(c);
     lowAddressPlain = runs && lowAddress(c);
     refused = clash || coupled(c) || readyDriven(c);
@@ -70,15 +78,29 @@ final class Reach {
     return clash;
   }
 
+  private boolean[] holds(Circuit c) {
+    boolean[] holds = new boolean[c.netCount];
+    for (int net = 0; net < c.netCount; net++) {
+      int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
+      for (int other : all) {
+        holds[net] |= fast[net] && lineOf[net] == 0 && c.drivers[other].length > 0;
+      }
+    }
+    return holds;
+  }
+
   private boolean lowAddress(Circuit c) {
     boolean simple = true;
     for (int i = 0; i < LOW_LINES; i++) {
-      int net = c.netOf[c.pinBase[c.cpu] + ADDRESS.shift() + i];
+      int own = c.pinBase[c.cpu] + ADDRESS.shift() + i;
+      int net = c.netOf[own];
       lowAddress[i] = net;
       simple &= c.groupOf[net] < 0 && c.source[net] == Circuit.NO_SOURCE;
       simple &= c.drivers[net].length == 1 && c.loadMv[net].length == 0;
       simple &= (c.forceMask[c.cpu] >>> ADDRESS.shift() + i & 1) == 0;
+      simple &= c.lsInputs[net] == 0 && c.deadLs[net] == 0;
       for (int g : c.receivers[net]) {
+        simple &= c.lowMv[own] < c.threshold[g] && c.threshold[g] < c.highMv[own];
         simple &= c.parts[c.partOf[g]].pinout().pins().get(c.bitOf[g]).role() == Pin.Role.REGISTER;
       }
     }
@@ -196,12 +218,20 @@ final class Reach {
         boolean edge = (c.edgePins(p) & pin.mask()) != 0;
         boolean misread =
             lineOf[net] != 0 && pin.receives() && pin.role() != Pin.Role.DATA && !isOutputOnly(pin);
-        if (control || edge || misread) {
+        if (control || edge || misread || moody(c.parts[p], pin)) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  /** An input by which a part stores or not as its state is; a latch stores in any state. */
+  private static boolean moody(Part part, Pin pin) {
+    return part.commitsEveryPhase()
+        && pin.role() == Pin.Role.INPUT
+        && pin.direction() == Pin.Direction.IN
+        && part.pinout().role(Pin.Role.LATCH) == 0;
   }
 
   // A processor that waits inside an instruction must be able to stop there.

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Asks the plain machine what an access does and decides whether that may be remembered.
@@ -40,7 +41,10 @@ final class Shortcuts {
   private final Levels.Copy copy;
   private final Store saved;
   private final PlainCycle.Agenda agenda;
-  private final long[] words;
+  private final boolean[] hasRegister;
+  private final int[] keyed;
+  private final int[] holders;
+  private Tables current;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
@@ -53,8 +57,15 @@ final class Shortcuts {
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
-    this.words = plain.store.words().clone();
+    this.keyed = new int[reach.keys.length];
+    this.holders = holders();
     this.isolated = isolated();
+    this.hasRegister = new boolean[c.parts.length];
+    for (int p = 0; p < c.parts.length; p++) {
+      for (int net : reach.lowAddress) {
+        hasRegister[p] |= onNet(p, net);
+      }
+    }
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
     this.contended = new boolean[c.netCount];
@@ -85,9 +96,17 @@ final class Shortcuts {
 
   /** The tables that hold while the slow levels are as they are now. */
   Tables tables() {
+    boolean same = current != null;
+    for (int i = 0; same && i < keyed.length; i++) {
+      same = keyed[i] == plain.levels.mv[reach.keys[i]];
+    }
+    if (same) {
+      return current;
+    }
     List<Integer> key = new ArrayList<>(reach.keys.length);
-    for (int net : reach.keys) {
-      key.add(plain.levels.mv[net]);
+    for (int i = 0; i < keyed.length; i++) {
+      keyed[i] = plain.levels.mv[reach.keys[i]];
+      key.add(keyed[i]);
     }
     Tables tables = bySlow.get(key);
     if (tables == null) {
@@ -97,6 +116,7 @@ final class Shortcuts {
       tables = new Tables();
       bySlow.put(key, tables);
     }
+    current = tables;
     return tables;
   }
 
@@ -109,12 +129,13 @@ final class Shortcuts {
 
   /**
    * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
-   * processor does not read, and nothing else happens until some cycles later.
+   * processor does not read, makes no part store anything in the phases after, and nothing else
+   * happens until some cycles later.
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
     levels.save(copy);
-    System.arraycopy(plain.store.words(), 0, words, 0, words.length);
+    saved.set(plain.store);
     plain.save(agenda);
     boolean moved = levels.moved;
     levels.now = cycle;
@@ -124,8 +145,11 @@ final class Shortcuts {
     for (int net = 0; net < c.netCount; net++) {
       quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
     }
+    if (quiet) {
+      quiet = !plain.stirs();
+    }
     levels.load(copy);
-    System.arraycopy(words, 0, plain.store.words(), 0, words.length);
+    plain.store.set(saved);
     plain.load(agenda);
     levels.moved = moved;
     return quiet;
@@ -145,16 +169,23 @@ final class Shortcuts {
     return isolated;
   }
 
-  /** Cycle at which a level that a slow pin reads is next lost. */
+  /** Cycle at which a level is next lost that tables depend on or a slow pin reads. */
   long nextExpiry() {
     Levels levels = plain.levels;
     long next = Part.NEVER;
-    for (int net = 0; net < c.netCount; net++) {
-      if (!reach.fast[net]) {
-        next = Math.min(next, levels.expiresAt(net));
-      }
+    for (int net : holders) {
+      next = Math.min(next, levels.expiresAt(net));
     }
     return next;
+  }
+
+  /** Nets that can hold a level that matters here: what nothing ever drives has none to lose. */
+  private int[] holders() {
+    return IntStream.range(0, c.netCount)
+        .filter(net -> !reach.holds[net] && reach.lineOf[net] == 0)
+        .filter(net -> c.drivers[net].length > 0 || c.groupOf[net] >= 0)
+        .filter(net -> c.loadMv[net].length == 0 && c.lsInputs[net] == 0)
+        .toArray();
   }
 
   /** One trial of a cycle on a copy. */
@@ -254,8 +285,9 @@ final class Shortcuts {
   }
 
   private Shortcut judge(Trial a, Trial b, boolean reads) {
+    boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (!same || !dataOnly(a, b) || !quiet(a) || loops(a) || heldMatters(a)) {
+    if (held || !same || !dataOnly(a, b) || !quiet(a) || loops(a)) {
       return Shortcut.plain();
     }
     int driver = reads ? soleDriver(a) : -1;
@@ -428,22 +460,29 @@ final class Shortcuts {
   }
 
   /**
-   * A net that floats here and is driven in another remembered access would have to be told what it
-   * held; accesses in which such a net floats are played plainly.
+   * Whether this access has to be played for the sake of a level that is only held. A net that
+   * something could have driven and that somebody reads must not float in a remembered access: what
+   * it holds is not known there. Where nobody reads it, what it holds shows on a probe all the
+   * same; then the accesses that drive it are played, so that its last level is always at hand.
    */
   private boolean heldMatters(Trial a) {
     boolean plainly = false;
     for (int net = 0; net < c.netCount; net++) {
-      if (reach.lineOf[net] == 0 && reach.fast[net] && c.receivers[net].length > 0) {
+      if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
-        floatedOnce[net] |= floats;
-        drivenOnce[net] |= !floats;
-        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
-          contended[net] = true;
-          flushed = true;
-          bySlow.clear();
+        if (c.receivers[net].length > 0) {
+          plainly |= floats;
+        } else {
+          floatedOnce[net] |= floats;
+          drivenOnce[net] |= !floats;
+          if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
+            contended[net] = true;
+            flushed = true;
+            bySlow.clear();
+            current = null;
+          }
+          plainly |= !floats && contended[net];
         }
-        plainly |= floats && contended[net];
       }
     }
     return plainly;
@@ -483,10 +522,40 @@ final class Shortcuts {
 
   /**
    * Whether what was found for one address holds for its whole page, cell by cell: the low address
-   * lines reach nothing but register pins, and this memory's own low lines are those.
+   * lines reach nothing but register pins, this memory's own low lines are those, and no other part
+   * is selected whose next register might do something.
    */
   boolean pageWide(Shortcut s) {
-    return s.packed() >= 0 && reach.lowAddressPlain && lowLinesOwn(memoryOf(s.cell()));
+    return s.packed() >= 0
+        && reach.lowAddressPlain
+        && lowLinesOwn(memoryOf(s.cell()))
+        && !registersSelected(s);
+  }
+
+  private boolean onNet(int part, int net) {
+    for (int g : c.receivers[net]) {
+      if (c.partOf[g] == part) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a part with registers, other than a memory, is selected; it is if nothing selects. */
+  private boolean registersSelected(Shortcut s) {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.alive[p] && !(c.parts[p] instanceof Memory) && hasRegister[p]) {
+        boolean selected = true;
+        for (Pin pin : c.parts[p].pinout().pins()) {
+          boolean high = (s.readsA()[p] & pin.mask()) != 0;
+          selected &= pin.role() != Pin.Role.SELECT || high != pin.activeLow();
+        }
+        if (selected) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private int memoryOf(int cell) {

@@ -37,11 +37,13 @@ final class SignalHeat {
           driver(pin, levels, weight);
         }
         for (int i = 0; i < circuit.loadMv[net].length; i++) {
-          pulled(
-              circuit.loadMv[net][i] - levels.mv[net],
-              circuit.loadMv[net][i],
-              circuit.loadOhm[net][i],
-              weight);
+          if (levels.loads(net, i)) {
+            pulled(
+                circuit.loadMv[net][i] - levels.mv[net],
+                circuit.loadMv[net][i],
+                circuit.loadOhm[net][i],
+                weight);
+          }
         }
       }
     }

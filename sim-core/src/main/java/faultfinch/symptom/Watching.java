@@ -69,7 +69,12 @@ public final class Watching {
    * @param stops what to do with the machine, by nanoseconds since power-on; it may play cycles
    */
   public static Watching of(Setup setup, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(new Machine(setup, KIND));
+    return of(setup, KIND, stops);
+  }
+
+  /** The same on a machine of one's choice. */
+  public static Watching of(Setup setup, Machine.Kind kind, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(new Machine(setup, kind));
     watching.run(stops);
     return watching;
   }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Moves on a bench and what comes of them. */
@@ -106,7 +107,7 @@ class BenchTest {
     does(bench, "exchange: U9");
     assertEquals(List.of(), bench.remaining());
     does(bench, "take out: U9");
-    assertEquals(java.util.Set.of("U9"), bench.out());
+    assertEquals(Set.of("U9"), bench.out());
     does(bench, "put back: U9");
     assertEquals("U9.D0: reads low", bench.remaining().get(0).text());
     assertEquals(2, bench.spent().pulls());
@@ -190,17 +191,18 @@ class BenchTest {
   }
 
   @Test
-  void hold_displayEnableToGround_darkensTheDisplayOnlyWhileHeld() {
+  void hold_readyToGround_stopsTheProcessorOnlyWhileHeld() {
     Bench bench = bench(1);
-    // PA1 drives 3.8 V behind 1200 ohms; 1 k to ground leaves 1.7 V, which may read either way, so
-    // the link line is held instead: its 4k7 loses to 1 k, 0.9 V.
-    String held = does(bench, "hold: U7.OUT to supply").feature();
-    assertTrue(held.contains("sound"), held);
+    // 4k7 to 5 V against 1 k to ground: 0.88 V, below the 1.5 V of the ready pin. The port's own
+    // pull-ups light the display, reset has blanked it.
+    assertEquals(
+        "display lit and blank; sound silent; lamp dark",
+        does(bench, "hold: U1.RDY to ground").feature());
     assertEquals("reads 'SORREL'", does(bench, "look: screen").feature());
   }
 
   @Test
-  void scope_processorAndDisplayPin_parts_theOpenContact() {
+  void scope_processorAndDisplayPin_tellTheOpenContact() {
     Bench bench = bench(1, "U9.D0: open contact");
     does(bench, "power on");
     Reading.Waveform wave = (Reading.Waveform) does(bench, "scope: U1.D0 U9.D0 at 380 ms");
@@ -236,7 +238,7 @@ class BenchTest {
 
   @Test
   void inspect_whatMustShow_showsAtItsPlaceAndAtTheWhole() {
-    // A chip in another's socket shows always.
+    // A chip the wrong way round shows always.
     Bench bench = bench(1, "U2: reversed");
     String whole = does(bench, "inspect").text();
     assertTrue(whole.contains("at U2"), whole);

@@ -32,7 +32,9 @@ class SurveyTest {
 
   @Test
   void features_healthyBoard_areThoseOfItsDrawing() {
-    assertEquals("5.0 V", at(HEALTHY, "meter U1.VCC"));
+    assertEquals("5 V", at(HEALTHY, "meter U1.VCC"));
+    // Typical currents of its parts sum to about 580 mA.
+    assertEquals("550 to 600 mA", at(HEALTHY, "current"));
     assertEquals("high", at(HEALTHY, "probe U1.NMI/ at the pin"));
     assertEquals("low", at(HEALTHY, "probe U4.G2A/ at the pin"));
     // 2.4576 MHz by two.
@@ -89,8 +91,30 @@ class SurveyTest {
   }
 
   @Test
+  void probe_deadController_showsItsToneLineInTheAir() {
+    SortedMap<Look, String> dead = broken("U8: dead");
+    assertEquals("normal", at(HEALTHY, "finger U8"));
+    assertEquals("pulsing", at(HEALTHY, "probe U8.TO at the pin"));
+    assertEquals("no light", at(dead, "probe U8.TO at the pin"));
+    assertEquals("silent", at(dead, "listen"));
+  }
+
+  @Test
+  void meter_regulatorDead_showsNoRailButItsInput() {
+    SortedMap<Look, String> dead = broken("VR1: dead");
+    assertEquals("0.0 V", at(dead, "meter U1.VCC"));
+    assertEquals("dark", at(dead, "screen"));
+    assertEquals("0 to 50 mA", at(dead, "current"));
+  }
+
+  @Test
   void features_otherSeedsOfAHealthyBoard_areTheSame() {
     SortedMap<Look, String> other = SURVEY.features(Setup.healthy(SORREL, 99));
-    assertEquals(HEALTHY, other);
+    List<String> different =
+        HEALTHY.keySet().stream()
+            .filter(look -> !HEALTHY.get(look).equals(other.get(look)))
+            .map(Look::text)
+            .toList();
+    assertEquals(List.of(), different);
   }
 }

@@ -47,7 +47,7 @@ final class Agreement {
 
   /** The first difference in words, or empty if there is none. */
   static Optional<String> difference(Setup setup, long nanoseconds) {
-    int most = (int) (nanoseconds / 400) + 64;
+    int most = (int) (nanoseconds / (setup.board().cycleNanoseconds() / 2)) + 64;
     Digest fastPins = new Digest(most);
     Digest plainPins = new Digest(most);
     PinReports reports = new PinReports(4 * LAST_CYCLES);
@@ -60,8 +60,8 @@ final class Agreement {
     Machine plain = new Machine(setup, Machine.Kind.PLAIN, plainPins);
     long cycle = setup.board().cycleNanoseconds();
     long steps = nanoseconds - LAST_CYCLES * cycle;
-    fast.runTo(steps);
-    plain.runTo(steps);
+    new Script(setup.board().exercise()).runTo(fast, steps);
+    new Script(setup.board().exercise()).runTo(plain, steps);
     reports.begin(fast, plain);
     String name = setup.faults().stream().map(Fault::text).toList().toString();
     for (long at = steps; at <= nanoseconds; at += cycle) {

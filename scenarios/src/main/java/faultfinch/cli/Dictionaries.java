@@ -1,0 +1,111 @@
+package faultfinch.cli;
+
+import faultfinch.bench.Prices;
+import faultfinch.board.Board;
+import faultfinch.diagnosis.BenchPrices;
+import faultfinch.diagnosis.Diagnosis;
+import faultfinch.diagnosis.DictionaryBuild;
+import faultfinch.diagnosis.DictionaryFile;
+import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.Origin;
+import faultfinch.diagnosis.Suspects;
+import faultfinch.diagnosis.SurveyRows;
+import faultfinch.fault.FaultUniverse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Where the dictionary of a board comes from: with the program, else from an earlier build, else it
+ * is built now and kept. One of another origin does not count.
+ */
+final class Dictionaries {
+  private static final String MODELS = "1";
+  private static final String SUFFIX = ".dictionary";
+  private static final int THREADS = 2;
+  private static final int STEPS_TOLD = 20;
+
+  private final Terminal terminal;
+  private final Path cache;
+
+  /**
+   * @param cache folder for what is built; made at need
+   */
+  Dictionaries(Terminal terminal, Path cache) {
+    this.terminal = terminal;
+    this.cache = cache;
+  }
+
+  /** The folder for things that can be built again. */
+  static Path usersCache() {
+    String base = System.getenv("XDG_CACHE_HOME");
+    Path folder =
+        base == null || base.isEmpty()
+            ? Path.of(System.getProperty("user.home"), ".cache")
+            : Path.of(base);
+    return folder.resolve("faultfinch");
+  }
+
+  /** What is known of a board. */
+  Known of(Board board) {
+    FaultUniverse universe = FaultUniverse.of(board);
+    Origin origin = Origin.of(board, MODELS);
+    FaultDictionary dictionary =
+        shipped(board)
+            .filter(d -> d.origin().equals(origin))
+            .or(() -> kept(origin))
+            .orElseGet(() -> built(board, universe, origin));
+    Diagnosis diagnosis =
+        Diagnosis.of(dictionary, Suspects.of(universe), new BenchPrices(Prices.shipped()));
+    return new Known(board, dictionary, diagnosis);
+  }
+
+  private static Optional<FaultDictionary> shipped(Board board) {
+    String resource = "/faultfinch/boards/" + board.name() + "/" + board.name() + SUFFIX;
+    try (InputStream in = Board.class.getResourceAsStream(resource)) {
+      return in == null
+          ? Optional.empty()
+          : Optional.of(DictionaryFile.read(board.name() + SUFFIX, in));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Path file(Origin origin) {
+    return cache.resolve(origin.board() + "-" + origin.digest() + SUFFIX);
+  }
+
+  private Optional<FaultDictionary> kept(Origin origin) {
+    Path file = file(origin);
+    try {
+      return Files.exists(file) ? Optional.of(DictionaryFile.read(file)) : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private FaultDictionary built(Board board, FaultUniverse universe, Origin origin) {
+    terminal.err().println(terminal.words().say("dictionary.begins", board.title()));
+    FaultDictionary dictionary =
+        new DictionaryBuild(origin, universe.faults(), new SurveyRows(board))
+            .run(THREADS, this::told)
+            .orElseThrow();
+    try {
+      Files.createDirectories(cache);
+      OutFile.at(file(origin).toString(), terminal.words())
+          .write(DictionaryFile.bytes(dictionary));
+    } catch (IOException | Misuse e) {
+      terminal.err().println(terminal.words().say("dictionary.not-kept", e.getMessage()));
+    }
+    return dictionary;
+  }
+
+  private boolean told(int done, int all) {
+    if (done * STEPS_TOLD / all != (done - 1) * STEPS_TOLD / all) {
+      terminal.err().println(terminal.words().say("dictionary.progress", done, all));
+    }
+    return true;
+  }
+}

@@ -1,0 +1,51 @@
+package faultfinch.cli;
+
+import faultfinch.bench.Price;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** How prices and shares are written. */
+final class Figures {
+  private static final int PER_CENT = 2;
+
+  private Figures() {}
+
+  /** Minutes, with pulls and expected damage where there are any. */
+  static String price(Price price, Words words) {
+    String text = words.say("figure.minutes", price.minutes());
+    if (price.pulls() > 0) {
+      text += words.say(price.pulls() == 1 ? "figure.pull" : "figure.pulls", price.pulls());
+    }
+    if (price.damage() > 0) {
+      text += words.say("figure.damage", oneDigit(price.damage()));
+    }
+    return text;
+  }
+
+  static Map<String, Object> json(Price price) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("minutes", price.minutes());
+    json.put("pulls", price.pulls());
+    json.put("damage", price.damage());
+    json.put("price", price.total());
+    return json;
+  }
+
+  /** With one digit behind the point. */
+  static String oneDigit(double figure) {
+    return BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** A share of 1 in whole per cent; what is there but rounds to none is "under 1". */
+  static String perCent(double share, Words words) {
+    String whole =
+        BigDecimal.valueOf(share)
+            .movePointRight(PER_CENT)
+            .setScale(0, RoundingMode.HALF_UP)
+            .toPlainString();
+    boolean under = share > 0 && whole.equals("0");
+    return words.say(under ? "figure.under-one-per-cent" : "figure.per-cent", whole);
+  }
+}

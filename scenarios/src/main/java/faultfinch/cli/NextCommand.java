@@ -1,0 +1,149 @@
+package faultfinch.cli;
+
+import faultfinch.board.Board;
+import faultfinch.diagnosis.Advice;
+import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Share;
+import faultfinch.diagnosis.Step;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import org.apache.commons.cli.Options;
+
+/** Says what to look at next, what it costs, and what each outcome would mean. */
+final class NextCommand implements Command {
+  private static final String MOST = "most";
+  private static final String JSON = "json";
+  private static final int WIDTH = 100;
+  private static final int USUAL = 5;
+  private static final int MOST_PROPOSALS = 50;
+  private static final int OUTCOMES_SHOWN = 6;
+
+  private final BiFunction<Board, Terminal, Known> knowledge;
+
+  /**
+   * @param knowledge finds what is known of a board
+   */
+  NextCommand(BiFunction<Board, Terminal, Known> knowledge) {
+    this.knowledge = knowledge;
+  }
+
+  @Override
+  public Options options() {
+    Options options = new Options();
+    options.addOption(BoardChoice.option());
+    Seen.addTo(options);
+    return options.addOption(Given.value(MOST, "N")).addOption(Given.flag(JSON));
+  }
+
+  @Override
+  public int run(Given given, Terminal terminal) {
+    Words words = terminal.words();
+    given.nothingElse();
+    int most = (int) given.whole(MOST, USUAL, 1, MOST_PROPOSALS);
+    Board board = new BoardChoice(words).board(given);
+    Known known = knowledge.apply(board, terminal);
+    Seen seen = new Seen(known.dictionary(), words);
+    Evidence evidence = seen.evidence(given);
+    Advice advice = known.diagnosis().next(evidence, most);
+    if (given.has(JSON)) {
+      JsonPage.print(json(advice, seen.remarks()), terminal.out());
+    } else {
+      seen.remarks().forEach(terminal.out()::println);
+      print(advice, terminal);
+    }
+    return DONE;
+  }
+
+  private static void print(Advice advice, Terminal terminal) {
+    Words words = terminal.words();
+    terminal.say(
+        advice.classes() == 1 ? "next.field-one" : "next.field",
+        advice.classes(),
+        Figures.perCent(advice.outside(), words));
+    terminal.say(
+        "next.expected",
+        Figures.oneDigit(advice.best().expectedPrice()),
+        words.say("next.method." + advice.best().method()));
+    int number = 0;
+    for (Advice.Proposal proposal : advice.proposals()) {
+      number++;
+      terminal.out().println();
+      terminal.say(
+          proposal.step() instanceof Step.Observe ? "next.look" : "next.repair",
+          number,
+          proposal.step().text(),
+          Figures.price(proposal.price(), words),
+          Figures.oneDigit(left(proposal)),
+          advice.classes());
+      Columns columns = new Columns();
+      proposal.outcomes().stream()
+          .limit(OUTCOMES_SHOWN)
+          .forEach(b -> columns.row(branch(b, words)));
+      columns.print(terminal.out(), WIDTH);
+      int more = proposal.outcomes().size() - OUTCOMES_SHOWN;
+      if (more > 0) {
+        terminal.say("next.more-outcomes", more);
+      }
+    }
+  }
+
+  private static List<String> branch(Advice.Branch branch, Words words) {
+    String repairs =
+        branch.repairs().stream()
+            .map(s -> words.say("next.due", s.what(), Figures.perCent(s.belief(), words)))
+            .collect(Collectors.joining(", "));
+    String then =
+        branch.repairs().isEmpty()
+            ? ""
+            : words.say(
+                branch.classes() == 1 ? "next.then-one" : "next.then", branch.classes(), repairs);
+    return List.of(
+        "    " + words.say("next.outcome", branch.outcome()),
+        Figures.perCent(branch.chance(), words),
+        then);
+  }
+
+  /** Groups of causes left after it, on average. */
+  private static double left(Advice.Proposal proposal) {
+    return proposal.outcomes().stream().mapToDouble(b -> b.chance() * b.classes()).sum();
+  }
+
+  private static Map<String, Object> json(Advice advice, List<String> remarks) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("groups", advice.classes());
+    json.put("outside", advice.outside());
+    json.put("expectedPrice", advice.best().expectedPrice());
+    List<Object> steps = new ArrayList<>();
+    for (Advice.Proposal p : advice.proposals()) {
+      Map<String, Object> step = new LinkedHashMap<>();
+      step.put("kind", p.step() instanceof Step.Observe ? "look" : "repair");
+      step.put("step", p.step().text());
+      step.putAll(Figures.json(p.price()));
+      step.put("bits", p.bits());
+      p.expectedPrice().ifPresent(price -> step.put("expectedPrice", price));
+      step.put("groupsLeft", left(p));
+      step.put("outcomes", p.outcomes().stream().<Object>map(NextCommand::json).toList());
+      steps.add(step);
+    }
+    json.put("next", steps);
+    json.put("remarks", remarks);
+    return json;
+  }
+
+  private static Map<String, Object> json(Advice.Branch branch) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("outcome", branch.outcome());
+    json.put("chance", branch.chance());
+    json.put("groups", branch.classes());
+    List<Object> repairs = new ArrayList<>();
+    for (Share s : branch.repairs()) {
+      repairs.add(JsonPage.object("repair", s.what(), "chance", s.belief()));
+    }
+    json.put("repairs", repairs);
+    return json;
+  }
+}
