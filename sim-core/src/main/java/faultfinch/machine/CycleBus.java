@@ -130,7 +130,7 @@ abstract class CycleBus implements Bus {
       byPhases++;
       core.cycle = plain.levels.now;
       settled(core.cycle - 1);
-      quiet = event ? 0 : quiet + 1;
+      quiet = event || plain.stirred ? 0 : quiet + 1;
       if (quiet >= QUIET_CYCLES && processor.inReset()) {
         long next = Math.min(Math.min(plain.nextEvent, plain.levels.nextExpiry()), until);
         core.cycle = Math.max(core.cycle, next);
@@ -157,14 +157,22 @@ abstract class CycleBus implements Bus {
       resumeAt = -1;
     }
     int value;
+    int quiet = 0;
     do {
       plain.levels.now = core.cycle;
+      boolean event = core.cycle >= plain.nextEvent;
       plain.play(address, reads, data, sync);
       byPhases++;
       value = reads ? plain.read : data;
       settled(core.cycle);
       if (reads && !processor.ready(cpuIn())) {
         core.cycle++;
+        quiet = event || plain.stirred ? 0 : quiet + 1;
+        if (quiet >= QUIET_CYCLES) {
+          long next = Math.min(plain.nextEvent, plain.levels.nextExpiry());
+          core.cycle = Math.max(core.cycle, Math.min(next, window));
+          quiet = 0;
+        }
         if (core.cycle >= window) {
           throw Stop.NOW;
         }

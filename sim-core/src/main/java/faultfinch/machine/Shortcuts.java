@@ -533,7 +533,7 @@ final class Shortcuts {
   private int soleDriver(Trial a) {
     int driver = -1;
     for (int p = 0; p < a.driven.length; p++) {
-      if ((a.driven[p] & lineDrivers[p]) != 0) {
+      if ((a.driven[p] & lineDrivers[p] & ~c.forceMask[p]) != 0) {
         if (driver >= 0) {
           return MANY;
         }
