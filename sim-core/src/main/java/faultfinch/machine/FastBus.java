@@ -282,6 +282,7 @@ final class FastBus extends CycleBus {
     for (int p : memories) {
       levels.touch(p);
     }
+    plain.touchPhased();
     plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
     levels.settle();
     // Cycles that drive what can float were played: what floats now was let go right after those.

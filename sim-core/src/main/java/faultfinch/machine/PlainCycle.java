@@ -23,6 +23,7 @@ final class PlainCycle {
   private final int[] committing;
   private final int[] edged;
   private final int[] devices;
+  private final int[] phased;
   private final int[] living;
 
   /** Cycle at which a part can next change by itself. */
@@ -57,6 +58,7 @@ final class PlainCycle {
     this.committing =
         IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
     this.edged = IntStream.of(living).filter(p -> circuit.edgePins(p) != 0).toArray();
+    this.phased = IntStream.of(living).filter(p -> circuit.parts[p].followsPhase()).toArray();
     this.devices =
         IntStream.of(living).filter(p -> circuit.parts[p] instanceof BusDevice).toArray();
     schedule();
@@ -168,6 +170,7 @@ final class PlainCycle {
     if (circuit.cpu >= 0 && phase != Phase.V_COL && phase != Phase.V_LATCH) {
       levels.touch(circuit.cpu);
     }
+    touchPhased();
     levels.settle();
     phases.settled(phase, levels.nanosecondsAt(levels.now));
     if (phase == Phase.V_LATCH) {
@@ -179,6 +182,13 @@ final class PlainCycle {
       read = DATA.of(levels.pins[circuit.cpu].in);
     }
     commit(phase);
+  }
+
+  /** The phase is another: what follows it may move. */
+  void touchPhased() {
+    for (int p : phased) {
+      levels.touch(p);
+    }
   }
 
   /** Commits a phase on its settled levels, then follows clock edges until none is left. */

@@ -125,8 +125,9 @@ final class Reach {
     }
     for (int p = 0; p < c.parts.length; p++) {
       long data = c.parts[p].pinout().role(Pin.Role.DATA);
+      boolean phased = c.parts[p].followsPhase();
       for (Pin pin : c.parts[p].pinout().pins()) {
-        if (c.alive[p] && pin.drives() && (data & pin.mask()) != 0) {
+        if (c.alive[p] && pin.drives() && (phased || (data & pin.mask()) != 0)) {
           move(c, c.netOf[c.pinBase[p] + pin.bit()], work);
         }
       }

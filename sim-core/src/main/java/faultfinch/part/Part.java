@@ -28,6 +28,11 @@ public interface Part {
     return false;
   }
 
+  /** Whether the outputs depend on the phase itself, and so are settled in each. */
+  default boolean followsPhase() {
+    return false;
+  }
+
   /** State at power-on; cells and words are zero before this is called. */
   default void powerOn(Pins pins, PowerOn chance) {}
 

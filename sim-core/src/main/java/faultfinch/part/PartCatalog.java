@@ -29,6 +29,7 @@ public enum PartCatalog {
   SWITCH_4066("4066", new Switch4066()),
   TIMER_555("555", new Timer555()),
   OSCILLATOR("OSC", new Oscillator()),
+  STROBES("STROBES", new Strobes()),
   PORT_TIMER("IOC", new PortTimer()),
   CHAR_DISPLAY("DISPLAY", new CharDisplay()),
   RESISTOR("R", passive(Element.Kind.RESISTOR, "1", "2")),
