@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.attempt.Slip;
 import faultfinch.board.NearNames;
 import faultfinch.fault.UnknownFault;
 import faultfinch.signal.BadInput;
@@ -34,7 +35,7 @@ public final class CommandLine {
     Terminal terminal = new Terminal(in, out, err, opener, words);
     try {
       return run(List.of(args), terminal);
-    } catch (Misuse | UnknownFault | BadInput e) {
+    } catch (Misuse | UnknownFault | Slip | BadInput e) {
       err.println(words.say("complaint", e.getMessage()));
     } catch (RuntimeException e) {
       String reason = e.getClass().getSimpleName() + ": " + e.getMessage();
@@ -44,10 +45,8 @@ public final class CommandLine {
   }
 
   private static int run(List<String> args, Terminal terminal) {
-    if (args.isEmpty()) {
-      return terminal.opener().open(List.of()).orElse(BAD_INPUT);
-    }
-    String first = args.get(0);
+    List<String> given = args.isEmpty() ? List.of(Commands.TRAIN.word()) : args;
+    String first = given.get(0);
     if (first.equals("--" + HELP)) {
       new HelpPage(terminal).program();
       return Command.DONE;
@@ -61,7 +60,7 @@ public final class CommandLine {
                         .misuse("unknown-command", first, NearNames.of(first, Commands.all())));
     Command command = which.command();
     Options options = command.options();
-    List<String> rest = args.subList(1, args.size());
+    List<String> rest = given.subList(1, given.size());
     if (rest.contains("--" + HELP)) {
       new HelpPage(terminal).command(which.word(), options);
       return Command.DONE;

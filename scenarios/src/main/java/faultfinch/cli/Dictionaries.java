@@ -8,8 +8,8 @@ import faultfinch.diagnosis.DictionaryBuild;
 import faultfinch.diagnosis.DictionaryFile;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Origin;
-import faultfinch.diagnosis.Suspects;
 import faultfinch.diagnosis.SurveyRows;
+import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.FaultUniverse;
 import java.io.IOException;
 import java.io.InputStream;
@@ -94,8 +94,7 @@ final class Dictionaries {
             .orElseThrow();
     try {
       Files.createDirectories(cache);
-      OutFile.at(file(origin).toString(), terminal.words())
-          .write(DictionaryFile.bytes(dictionary));
+      OutFile.at(file(origin).toString(), terminal.words()).write(DictionaryFile.bytes(dictionary));
     } catch (IOException | Misuse e) {
       terminal.err().println(terminal.words().say("dictionary.not-kept", e.getMessage()));
     }

@@ -12,18 +12,7 @@ final class Figures {
 
   private Figures() {}
 
-  /** Minutes, with pulls and expected damage where there are any. */
-  static String price(Price price, Words words) {
-    String text = words.say("figure.minutes", price.minutes());
-    if (price.pulls() > 0) {
-      text += words.say(price.pulls() == 1 ? "figure.pull" : "figure.pulls", price.pulls());
-    }
-    if (price.damage() > 0) {
-      text += words.say("figure.damage", oneDigit(price.damage()));
-    }
-    return text;
-  }
-
+  /** A price for machines: its parts, and all of it in minutes. */
   static Map<String, Object> json(Price price) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("minutes", price.minutes());

@@ -54,6 +54,9 @@ final class ListCommand implements Command {
       if (ref.isPresent()) {
         throw words.misuse("list.no-parts", given.rest().get(0));
       }
+      if (subject == Subject.CASES) {
+        return Listings.cases(given.text(BoardChoice.OPTION));
+      }
       List<Board> boards =
           given.has(BoardChoice.OPTION)
               ? List.of(new BoardChoice(words).board(given))
@@ -65,7 +68,7 @@ final class ListCommand implements Command {
     ref.ifPresent(r -> choice.part(board, r));
     Predicate<String> wanted = r -> ref.isEmpty() || ref.get().equals(r);
     return switch (subject) {
-      case BOARDS -> Listings.boards(List.of(board));
+      case BOARDS, CASES -> throw new IllegalStateException(subject + " is not of parts");
       case PARTS -> Listings.parts(board, wanted);
       case PINS -> Listings.pins(board, wanted, words);
       case NETS -> Listings.nets(board, pads -> pads.stream().map(Pad::ref).anyMatch(wanted));

@@ -2,17 +2,21 @@ package faultfinch.cli;
 
 import faultfinch.bench.Look;
 import faultfinch.bench.Looks;
+import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.FaultUniverse;
+import faultfinch.format.Case;
+import faultfinch.library.Library;
 import faultfinch.signal.Pin;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -86,13 +90,29 @@ final class Listings {
   }
 
   static Listing observations(Board board, Predicate<String> wanted) {
+    Prices prices = Prices.shipped();
     List<List<Object>> rows = new ArrayList<>();
     for (Look look : Looks.passive(board)) {
       if (names(look.place(), wanted)) {
-        rows.add(List.of(look.text(), look.kind().unpowered(), look.kind().says()));
+        rows.add(
+            List.of(
+                look.text(),
+                prices.of(look).minutes(),
+                look.kind().unpowered(),
+                look.kind().says()));
       }
     }
-    return new Listing(List.of("look", "unpowered", "tells"), rows);
+    return new Listing(List.of("look", "minutes", "unpowered", "tells"), rows);
+  }
+
+  static Listing cases(Optional<String> board) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Case.Label label : Library.labels()) {
+      if (board.isEmpty() || board.get().equals(label.board())) {
+        rows.add(List.of(label.number(), label.name(), label.board(), label.title()));
+      }
+    }
+    return new Listing(List.of("case", "name", "board", "title"), rows);
   }
 
   /** Whether a place names one of the wanted parts; a place without a part is wanted with all. */

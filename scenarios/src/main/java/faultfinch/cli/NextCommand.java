@@ -76,7 +76,7 @@ final class NextCommand implements Command {
           proposal.step() instanceof Step.Observe ? "next.look" : "next.repair",
           number,
           proposal.step().text(),
-          Figures.price(proposal.price(), words),
+          Pricing.words(proposal.price(), words),
           Figures.oneDigit(left(proposal)),
           advice.classes());
       Columns columns = new Columns();

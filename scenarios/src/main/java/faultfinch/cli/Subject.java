@@ -11,7 +11,8 @@ enum Subject {
   PINS("pins"),
   NETS("nets"),
   FAULTS("faults"),
-  OBSERVATIONS("observations");
+  OBSERVATIONS("observations"),
+  CASES("cases");
 
   private final String word;
 
@@ -23,7 +24,7 @@ enum Subject {
   boolean ofParts() {
     return switch (this) {
       case PARTS, PINS, NETS, FAULTS, OBSERVATIONS -> true;
-      case BOARDS -> false;
+      case BOARDS, CASES -> false;
     };
   }
 

@@ -100,9 +100,7 @@ final class WeighCommand implements Command {
     if (!verdict.alike().isEmpty()) {
       int more = verdict.alike().size() - ALIKE_SHOWN;
       terminal.say("weigh.alike");
-      verdict.alike().stream()
-          .limit(ALIKE_SHOWN)
-          .forEach(f -> terminal.out().println("  " + f));
+      verdict.alike().stream().limit(ALIKE_SHOWN).forEach(f -> terminal.out().println("  " + f));
       if (more > 0) {
         terminal.say("weigh.alike-more", more);
       }
@@ -114,7 +112,7 @@ final class WeighCommand implements Command {
                 terminal.say(
                     "weigh.deciding",
                     d.look(),
-                    Figures.price(d.price(), words),
+                    Pricing.words(d.price(), words),
                     d.ifSo(),
                     d.ifNot()),
             () -> terminal.say("weigh.no-deciding"));

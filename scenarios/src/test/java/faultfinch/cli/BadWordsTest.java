@@ -38,7 +38,7 @@ class BadWordsTest {
         "run --seed x| right would be a whole number",
         "run --seed 1 --seed 2| given twice",
         "run --power-on -1| right would be a whole number from 0",
-        "run --seconds 0.2| right would be at least 1",
+        "run --seconds 0.2| right would be at least 2",
         "run --seconds soon| right would be a number",
         "run --machine slow| right would be fast or plain",
         "run --frob| no option --frob; nearest: --",
@@ -50,6 +50,7 @@ class BadWordsTest {
         "list| Right would be boards, parts, pins",
         "list fauls| nearest: faults",
         "list parts pins| found 'pins'",
+        "list cases --part U1| --part does not go with 'list cases'",
         "list boards --part U1| --part does not go with 'list boards'",
         "list pins --part U99| no part 'U99'",
       })

@@ -27,6 +27,13 @@ class CommandLineTest {
   }
 
   @Test
+  void noArguments_withoutAScreen_playInTheTerminalUntilNothingIsTyped() {
+    Played played = Played.of();
+    assertEquals(0, played.code(), played.err());
+    assertTrue(played.out().contains("SORREL"), played.out());
+  }
+
+  @Test
   void unknownCommand_given_complainsInOneLineWithTheNearest() {
     Played played = Played.of("lst");
     assertEquals(

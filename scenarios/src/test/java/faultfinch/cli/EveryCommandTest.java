@@ -33,12 +33,7 @@ class EveryCommandTest {
   @ParameterizedTest
   @EnumSource(Commands.class)
   void example_ofACommand_isSortedWithoutComplaint(Commands which) {
-    List<String> words = new ArrayList<>();
-    Matcher m =
-        Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(WORDS.say(which.word() + ".example"));
-    while (m.find()) {
-      words.add(m.group(1) != null ? m.group(1) : m.group(2));
-    }
+    List<String> words = example(which.word());
     assertEquals(List.of("faultfinch", which.word()), words.subList(0, 2));
     assertDoesNotThrow(
         () -> Given.of(which.command().options(), words.subList(2, words.size()), WORDS));
@@ -51,5 +46,15 @@ class EveryCommandTest {
     assertEquals(2, played.code());
     assertEquals(1, played.err().lines().count(), played.err());
     assertTrue(played.err().contains("--bord; nearest: --"), played.err());
+  }
+
+  /** The words of a command's example, as a shell would part them. */
+  static List<String> example(String command) {
+    List<String> words = new ArrayList<>();
+    Matcher m = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(WORDS.say(command + ".example"));
+    while (m.find()) {
+      words.add(m.group(1) != null ? m.group(1) : m.group(2));
+    }
+    return words;
   }
 }

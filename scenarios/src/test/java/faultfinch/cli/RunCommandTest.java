@@ -32,6 +32,7 @@ class RunCommandTest {
   void healthyBoard_powered_readsItsNameAndGetsReady() throws IOException {
     JsonNode json = new ObjectMapper().readTree(done("run", "--json").out());
     assertEquals("reads 'SORREL'", json.get("shows").get("display").textValue());
+    assertTrue(json.get("shows").get("lamp").textValue().startsWith("blinks"), json.toString());
     // 2.4576 MHz halved.
     assertEquals(1_228_800.0, json.get("clockHertz").doubleValue());
     for (JsonNode step : json.get("milestones")) {
@@ -102,13 +103,13 @@ class RunCommandTest {
   @Test
   void sound_written_holdsTheTwoTonesOfTheStart() throws Exception {
     Path file = folder.resolve("s.wav");
-    done("run", "--seconds", "1", "--sound", file.toString());
+    done("run", "--seconds", "2", "--sound", file.toString());
     try (AudioInputStream in = AudioSystem.getAudioInputStream(file.toFile())) {
       AudioFormat format = in.getFormat();
       assertEquals(44_100f, format.getSampleRate());
       assertEquals(1, format.getChannels());
       assertEquals(16, format.getSampleSizeInBits());
-      assertEquals(44_100, in.getFrameLength());
+      assertEquals(2 * 44_100, in.getFrameLength());
       byte[] bytes = in.readAllBytes();
       // Nothing sounds while the reset lasts, 55 ms; the chirp follows between 0.15 and 0.27 s.
       assertEquals(0, loudest(bytes, 0, 2_200));

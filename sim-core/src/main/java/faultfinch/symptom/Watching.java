@@ -32,6 +32,9 @@ public final class Watching {
   private static final int AFTER_THE_LAST_KEY_MS = 400;
   private static final int WITHOUT_KEYS_MS = 1000;
 
+  /** The pace of a lamp takes a second to see. */
+  private static final int END_WITHOUT_KEYS_MS = 2 * WITHOUT_KEYS_MS;
+
   /** A diode drops 0.7 V and 10 ohms; below 2 mA a lamp cannot be seen, above 30 none is left. */
   private static final int LIT_FROM_MV = 720;
 
@@ -85,7 +88,7 @@ public final class Watching {
         board.exercise().stream()
             .mapToInt(k -> k.atMilliseconds() + k.forMilliseconds() + AFTER_THE_LAST_KEY_MS)
             .max()
-            .orElse(WITHOUT_KEYS_MS);
+            .orElse(END_WITHOUT_KEYS_MS);
     return (last + SAMPLE_MS - 1) / SAMPLE_MS * SAMPLE_MS;
   }
 

@@ -62,7 +62,8 @@ final class Room extends StackPane {
   }
 
   private void key(KeyEvent e) {
-    boolean typing = getScene().getFocusOwner() instanceof TextInputControl input && input.isEditable();
+    boolean typing =
+        getScene().getFocusOwner() instanceof TextInputControl input && input.isEditable();
     if (typing || e.isShortcutDown() || e.isAltDown()) {
       return;
     }
@@ -89,8 +90,7 @@ final class Room extends StackPane {
   private void bench(Play play) {
     WorkbenchViewModel model = new WorkbenchViewModel(play, errands, this::debrief);
     WorkbenchView view =
-        new WorkbenchView(
-            model, skin, new WorkbenchView.Doors(this::openCases, cases::openNext));
+        new WorkbenchView(model, skin, new WorkbenchView.Doors(this::openCases, cases::openNext));
     show(view);
     view.enter();
   }

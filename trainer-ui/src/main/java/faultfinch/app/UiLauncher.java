@@ -37,8 +37,7 @@ public final class UiLauncher extends Application {
   public void start(Stage stage) {
     Errands errands = new Errands(elsewhere, Platform::runLater);
     Room room =
-        new Room(
-            Attempt.cases(), number -> new AttemptPlay(Attempt.begin(number)), errands);
+        new Room(Attempt.cases(), number -> new AttemptPlay(Attempt.begin(number)), errands);
     stage.setTitle(room.title());
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);

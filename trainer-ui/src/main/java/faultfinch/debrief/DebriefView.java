@@ -69,7 +69,13 @@ public final class DebriefView extends BorderPane {
     next.getStyleClass().add("accent");
     HBox head =
         new HBox(
-            10, title, marks, gap, button("door.cases", doors.cases()), button("door.again", doors.again()), next);
+            10,
+            title,
+            marks,
+            gap,
+            button("door.cases", doors.cases()),
+            button("door.again", doors.again()),
+            next);
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("head");
     return head;

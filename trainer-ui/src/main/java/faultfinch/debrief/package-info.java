@@ -1,2 +1,4 @@
-/** What is told when an attempt is over: what was done right first, then the answer and the cost. */
+/**
+ * What is told when an attempt is over: what was done right first, then the answer and the cost.
+ */
 package faultfinch.debrief;

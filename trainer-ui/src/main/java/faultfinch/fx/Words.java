@@ -4,7 +4,9 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
-/** The words of one screen, kept in a file beside it, so that they can be put into another tongue. */
+/**
+ * The words of one screen, kept in a file beside it, so that they can be put into another tongue.
+ */
 public final class Words {
   private final ResourceBundle bundle;
 

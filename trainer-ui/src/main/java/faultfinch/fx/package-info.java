@@ -1,2 +1,4 @@
-/** What every screen needs: words from files, skins, and a way to work without stopping the window. */
+/**
+ * What every screen needs: words from files, skins, and a way to work without stopping the window.
+ */
 package faultfinch.fx;

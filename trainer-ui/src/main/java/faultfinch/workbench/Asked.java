@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The act that a guided case asks for. Its line ends with the words to type in a terminal; here they
- * stand apart, as the name of the act, and tell where to point.
+ * The act that a guided case asks for. Its line ends with the words to type in a terminal; here
+ * they stand apart, as the name of the act, and tell where to point.
  *
  * @param says the line without the words to type
  * @param typed the words to type; empty if the line has none
@@ -27,9 +27,7 @@ record Asked(String says, String typed) {
 
   static Asked of(String line) {
     Matcher matcher = TYPED.matcher(line);
-    return matcher.matches()
-        ? new Asked(matcher.group(1), matcher.group(2))
-        : new Asked(line, "");
+    return matcher.matches() ? new Asked(matcher.group(1), matcher.group(2)) : new Asked(line, "");
   }
 
   /** What to point at beside the board. */
@@ -54,8 +52,7 @@ record Asked(String says, String typed) {
         return found;
       }
     }
-    return Optional.of(
-        typed.contains("supply") ? new Spot.OnBrick() : new Spot.OnBoard());
+    return Optional.of(typed.contains("supply") ? new Spot.OnBrick() : new Spot.OnBoard());
   }
 
   private String first() {

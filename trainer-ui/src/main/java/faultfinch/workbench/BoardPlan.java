@@ -6,7 +6,6 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PadPlace;
 import faultfinch.board.PlacedPart;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

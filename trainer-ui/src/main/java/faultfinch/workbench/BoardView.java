@@ -439,8 +439,7 @@ final class BoardView extends Region {
         for (PadPlace p : l.footprint().pads()) {
           boolean left = p.x() < middle;
           gc.setTextAlign(left ? TextAlignment.LEFT : TextAlignment.RIGHT);
-          gc.fillText(
-              p.pad().pin(), view.toX(p.x() + (left ? 1.1 : -1.1)), view.toY(p.y()));
+          gc.fillText(p.pad().pin(), view.toX(p.x() + (left ? 1.1 : -1.1)), view.toY(p.y()));
         }
       }
     }
@@ -521,15 +520,16 @@ final class BoardView extends Region {
     gc.setLineDashOffset(-march0 * dot);
     Footprint.Body b = around(spot, dot);
     double round = spot instanceof Spot.OnPin ? b.right() - b.left() : 4;
-    gc.strokeRoundRect(
-        b.left(), b.top(), b.right() - b.left(), b.bottom() - b.top(), round, round);
+    gc.strokeRoundRect(b.left(), b.top(), b.right() - b.left(), b.bottom() - b.top(), round, round);
     gc.setLineDashes();
     double x = spot instanceof Spot.OnBoard ? b.left() + 24 : (b.left() + b.right()) / 2;
     double tip = spot instanceof Spot.OnBoard ? b.bottom() - 16 : b.bottom() + 2 * dot;
     double nod = Math.abs(march0 % 16 - 8) * 0.6 * dot;
     double y = tip + nod;
     gc.fillPolygon(
-        new double[] {x, x + 9 * dot, x + 4 * dot, x + 4 * dot, x - 4 * dot, x - 4 * dot, x - 9 * dot},
+        new double[] {
+          x, x + 9 * dot, x + 4 * dot, x + 4 * dot, x - 4 * dot, x - 4 * dot, x - 9 * dot
+        },
         new double[] {
           y, y + 12 * dot, y + 12 * dot, y + 26 * dot, y + 26 * dot, y + 12 * dot, y + 12 * dot
         },
@@ -541,9 +541,7 @@ final class BoardView extends Region {
     Footprint.Body b;
     if (spot instanceof Spot.OnPin pin) {
       by = Math.max(1.6, 10 * dot);
-      b =
-          new Footprint.Body(
-              pin.place().x(), pin.place().y(), pin.place().x(), pin.place().y());
+      b = new Footprint.Body(pin.place().x(), pin.place().y(), pin.place().x(), pin.place().y());
     } else if (spot instanceof Spot.OnPart part) {
       b = model.plan().laid(part.ref()).footprint().body();
     } else if (spot instanceof Spot.OnBrick) {
@@ -588,7 +586,12 @@ final class BoardView extends Region {
               : BoardPlan.BRICK;
       double by = 3 * dot;
       gc.strokeRoundRect(
-          b.left() - by, b.top() - by, b.right() - b.left() + 2 * by, b.bottom() - b.top() + 2 * by, 2, 2);
+          b.left() - by,
+          b.top() - by,
+          b.right() - b.left() + 2 * by,
+          b.bottom() - b.top() + 2 * by,
+          2,
+          2);
     }
   }
 }

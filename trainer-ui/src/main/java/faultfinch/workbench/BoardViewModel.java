@@ -127,7 +127,9 @@ final class BoardViewModel {
       PadPlace place = pin.place();
       String on = plan.net(place.pad());
       return words.say(
-          on.isEmpty() ? "spot.pin.free" : on.equals(place.pad().pin()) ? "spot.pin" : "spot.pin.named",
+          on.isEmpty()
+              ? "spot.pin.free"
+              : on.equals(place.pad().pin()) ? "spot.pin" : "spot.pin.named",
           Integer.toString(place.number()),
           place.pad().ref(),
           on,
@@ -141,10 +143,7 @@ final class BoardViewModel {
     }
     if (spot instanceof Spot.OnTrack track) {
       return words.say(
-          "spot.track",
-          track.net(),
-          track.segment().from().text(),
-          track.segment().to().text());
+          "spot.track", track.net(), track.segment().from().text(), track.segment().to().text());
     }
     if (spot instanceof Spot.OnBrick) {
       return words.say("spot.brick");

@@ -21,6 +21,7 @@ final class DecideView extends VBox {
 
   /** Dots; two side by side where there is room. */
   private static final double KIND = 176;
+
   private final DecideViewModel model;
   private final Words words;
   private final ToggleGroup group = new ToggleGroup();

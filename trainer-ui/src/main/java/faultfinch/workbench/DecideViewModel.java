@@ -119,8 +119,7 @@ final class DecideViewModel {
           now.ref(),
           list -> {
             if (now.equals(place.get())) {
-              list.forEach(
-                  d -> decisions.computeIfAbsent(kind(d), k -> new ArrayList<>()).add(d));
+              list.forEach(d -> decisions.computeIfAbsent(kind(d), k -> new ArrayList<>()).add(d));
               kinds.setAll(decisions.keySet());
             }
           });
@@ -177,8 +176,6 @@ final class DecideViewModel {
 
   /** Where a decision says it is: {@code U9.D0} of {@code U9.D0: leg}. */
   private static String at(String decision) {
-    return decision.contains(": ")
-        ? decision.substring(0, decision.lastIndexOf(": "))
-        : decision;
+    return decision.contains(": ") ? decision.substring(0, decision.lastIndexOf(": ")) : decision;
   }
 }

@@ -153,8 +153,7 @@ final class PartInk {
     gc.setLineWidth(FINE);
     gc.strokeOval(b.left() + 0.9, b.top() + 0.9, wide - 1.8, b.bottom() - b.top() - 1.8);
     gc.setFill(inks.faint().deriveColor(0, 1, 1, 0.35));
-    gc.fillArc(
-        b.left() + 0.9, b.top() + 0.9, wide - 1.8, wide - 1.8, -38, 76, ArcType.CHORD);
+    gc.fillArc(b.left() + 0.9, b.top() + 0.9, wide - 1.8, wide - 1.8, -38, 76, ArcType.CHORD);
     gc.setLineWidth(BOLD);
     gc.strokeLine(b.left() + 1.5, b.top() + 0.2, b.left() + 1.5, b.top() + 2);
     gc.strokeLine(b.left() + 0.6, b.top() + 1.1, b.left() + 2.4, b.top() + 1.1);

@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 
 /** The card that opens at the hand: what can be done there, each with its price. */
 final class ToolCard extends VBox {
-  private static final double WIDTH = 310;
+  private static final double WIDTH = 340;
   private static final double ROOM = 12;
   private static final int ONE_LINE = 36;
 
@@ -31,7 +31,8 @@ final class ToolCard extends VBox {
    * @param says the place in words
    * @param told more about the place; empty for nothing
    */
-  ToolCard(WorkbenchViewModel model, String says, String told, List<Choice> choices, Runnable closed) {
+  ToolCard(
+      WorkbenchViewModel model, String says, String told, List<Choice> choices, Runnable closed) {
     this.closed = closed;
     Words words = model.words();
     getStyleClass().add("tool-card");

@@ -71,8 +71,7 @@ final class TrackLayer {
     List<Wanted> wanted = new ArrayList<>();
     for (int n = 0; n < board.nets().size(); n++) {
       for (Net.Segment s : board.nets().get(n).segments()) {
-        wanted.add(
-            new Wanted(n, s, layer.places.get(s.from()).distance(layer.places.get(s.to()))));
+        wanted.add(new Wanted(n, s, layer.places.get(s.from()).distance(layer.places.get(s.to()))));
       }
     }
     wanted.sort(Comparator.comparingDouble(Wanted::length));
@@ -81,10 +80,7 @@ final class TrackLayer {
       String net = board.nets().get(w.net).name();
       laid.put(w.segment, new Track(net, w.segment, layer.way(w.net + 1, w.segment)));
     }
-    return board.nets().stream()
-        .flatMap(n -> n.segments().stream())
-        .map(laid::get)
-        .toList();
+    return board.nets().stream().flatMap(n -> n.segments().stream()).map(laid::get).toList();
   }
 
   private int cell(PadPlace place) {
@@ -162,7 +158,8 @@ final class TrackLayer {
     if (sum < cost[there]) {
       cost[there] = sum;
       from[there] = here;
-      int left = Math.abs(cell % columns - goal % columns) + Math.abs(cell / columns - goal / columns);
+      int left =
+          Math.abs(cell % columns - goal % columns) + Math.abs(cell / columns - goal / columns);
       frontier.add(sum + left * STEP, there);
     }
   }

@@ -14,8 +14,7 @@ record Viewport(double scale, double left, double top) {
   /** Shows a rectangle of the drawing, in millimetres, as large as it will go. */
   static Viewport showing(
       double fromX, double fromY, double toX, double toY, double width, double height) {
-    double scale =
-        Math.max(0.1, Math.min(width / (toX - fromX), height / (toY - fromY)));
+    double scale = Math.max(0.1, Math.min(width / (toX - fromX), height / (toY - fromY)));
     return new Viewport(
         scale,
         (width - (toX - fromX) * scale) / 2 - fromX * scale,

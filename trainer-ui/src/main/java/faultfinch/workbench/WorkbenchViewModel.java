@@ -82,8 +82,7 @@ public final class WorkbenchViewModel {
   private final ObservableList<Suspect> suspects = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Status> status =
       new ReadOnlyObjectWrapper<>(new Status(false, 0, 0, 0, OptionalInt.empty()));
-  private final ReadOnlyObjectWrapper<List<Offer>> offers =
-      new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<List<Offer>> offers = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Optional<Note>> seen =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<Pending>> warning =
@@ -108,9 +107,7 @@ public final class WorkbenchViewModel {
     card = play.card();
     choices = new Choices(words, card.shown().prices());
     board = new BoardViewModel(card.board(), words, errands);
-    decide =
-        new DecideViewModel(
-            card.board(), this::sendForDecisions, this::decide, this::finish);
+    decide = new DecideViewModel(card.board(), this::sendForDecisions, this::decide, this::finish);
     board.held().addListener((o, was, spot) -> decide.suggest(spot));
     refresh(() -> fresh());
   }
@@ -220,8 +217,7 @@ public final class WorkbenchViewModel {
 
   /** Asks the healthy board at the point of a note. */
   void compare(Note note) {
-    refresh(
-        () -> play.twin(note.move().asLook()), reading -> twins.put(note.number(), reading));
+    refresh(() -> play.twin(note.move().asLook()), reading -> twins.put(note.number(), reading));
   }
 
   /** What is shown beside what is right, once asked for. */

@@ -154,8 +154,7 @@ class UiLauncherTest {
           int height = (int) shot.getHeight();
           int[] pixels = new int[width * height];
           shot.getPixelReader()
-              .getPixels(
-                  0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+              .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
           BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
           image.setRGB(0, 0, width, height, pixels, 0, width);
           try {

@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 class CasebookViewModelTest {
 
   private final List<Integer> opened = new ArrayList<>();
-  private final CasebookViewModel model =
-      new CasebookViewModel(ScriptedPlay.cases(), opened::add);
+  private final CasebookViewModel model = new CasebookViewModel(ScriptedPlay.cases(), opened::add);
 
   @Test
   void next_afterTheLast_isTheFirst() {

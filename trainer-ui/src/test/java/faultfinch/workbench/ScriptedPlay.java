@@ -48,7 +48,8 @@ public final class ScriptedPlay implements Play {
 
   public static List<CaseLine> cases() {
     return IntStream.rangeClosed(1, 10)
-        .mapToObj(i -> new CaseLine(i, "case-" + i, "Case of the letter " + (char) ('A' + i), "sorrel"))
+        .mapToObj(
+            i -> new CaseLine(i, "case-" + i, "Case of the letter " + (char) ('A' + i), "sorrel"))
         .toList();
   }
 
@@ -80,8 +81,7 @@ public final class ScriptedPlay implements Play {
       return Optional.of("Switch the board on, at the lower left.");
     }
     if (notes.stream().noneMatch(n -> n.move().text().startsWith("look: probe"))) {
-      return Optional.of(
-          "One column of bits is wrong: D0. Probe D0 at the leg of the display U9.");
+      return Optional.of("One column of bits is wrong: D0. Probe D0 at the leg of the display U9.");
     }
     return Optional.empty();
   }
@@ -163,15 +163,12 @@ public final class ScriptedPlay implements Play {
     String text = move.text();
     if (text.equals("look: screen")) {
       String shown = cured ? "SORREL" : "RNRRDL";
-      List<Integer> cells =
-          String.format("%-16s", shown).chars().boxed().toList();
+      List<Integer> cells = String.format("%-16s", shown).chars().boxed().toList();
       return new Reading.Picture("reads '" + shown + "'", "reads '" + shown + "'", cells);
     }
     if (text.startsWith("look: probe")) {
       return new Reading.Level(
-          text.equals("look: probe U9.D0 at the pin")
-              ? Reading.Light.NONE
-              : Reading.Light.PULSING);
+          text.equals("look: probe U9.D0 at the pin") ? Reading.Light.NONE : Reading.Light.PULSING);
     }
     return new Reading.Words("done", "done");
   }
@@ -199,7 +196,10 @@ public final class ScriptedPlay implements Play {
   @Override
   public List<Suspect> suspects() {
     return List.of(
-        new Suspect("U9", 0.62), new Suspect("U9.D0", 0.2), new Suspect("U4", 0.1), new Suspect("U1.D0-U2.D0", 0.004));
+        new Suspect("U9", 0.62),
+        new Suspect("U9.D0", 0.2),
+        new Suspect("U4", 0.1),
+        new Suspect("U1.D0-U2.D0", 0.004));
   }
 
   @Override

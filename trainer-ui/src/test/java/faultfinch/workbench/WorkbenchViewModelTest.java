@@ -22,8 +22,7 @@ class WorkbenchViewModelTest {
   private final List<Debrief> debriefs = new ArrayList<>();
 
   private WorkbenchViewModel playing(ScriptedPlay play) {
-    return new WorkbenchViewModel(
-        play, new Errands(Runnable::run, Runnable::run), debriefs::add);
+    return new WorkbenchViewModel(play, new Errands(Runnable::run, Runnable::run), debriefs::add);
   }
 
   private static Move move(String text) {
@@ -101,8 +100,7 @@ class WorkbenchViewModelTest {
   void choices_atAPin_areItsOwnAndItsPartsAndNoOthers() {
     WorkbenchViewModel model = playing(new ScriptedPlay(false));
     Spot pin = model.board().plan().find("U9.D0").orElseThrow();
-    List<String> texts =
-        model.choices(pin).stream().map(c -> c.move().text()).toList();
+    List<String> texts = model.choices(pin).stream().map(c -> c.move().text()).toList();
     assertTrue(texts.contains("look: probe U9.D0 at the pin"));
     assertTrue(texts.contains("reseat: U9"));
     assertTrue(texts.stream().allMatch(t -> t.contains("U9")), texts.toString());
@@ -122,8 +120,7 @@ class WorkbenchViewModelTest {
   @Test
   void price_inTheFirstCase_isNotShown() {
     WorkbenchViewModel model = playing(new ScriptedPlay(true));
-    assertTrue(
-        model.choices(new Spot.OnPart("U9")).stream().allMatch(c -> c.price().isEmpty()));
+    assertTrue(model.choices(new Spot.OnPart("U9")).stream().allMatch(c -> c.price().isEmpty()));
   }
 
   @Test

@@ -1,0 +1,163 @@
+package faultfinch.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import faultfinch.board.BoardReader;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Asks about a board of which three faults are known. */
+class WeighAndNextTest {
+  private static final Words WORDS = new Words();
+
+  private static Known known;
+
+  @BeforeAll
+  static void build() {
+    known = SmallDictionary.of(BoardReader.shipped("sorrel"));
+  }
+
+  private static Played ask(Command command, String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Terminal terminal =
+        new Terminal(
+            new BufferedReader(new StringReader("")),
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            arguments -> OptionalInt.empty(),
+            WORDS);
+    int code = command.run(Given.of(command.options(), List.of(args), WORDS), terminal);
+    return new Played(code, out.toString(), err.toString());
+  }
+
+  private static Played weigh(String... args) {
+    return ask(new WeighCommand((board, terminal) -> known), args);
+  }
+
+  private static Played next(String... args) {
+    return ask(new NextCommand((board, terminal) -> known), args);
+  }
+
+  @Test
+  void suspect_thatPredictsAllSeen_isFoundSo() {
+    Played played = weigh("--suspect", "U9.D0: open contact", "--saw", "screen: reads 'RNRRDL'");
+    assertEquals(0, played.code());
+    assertTrue(
+        played.out().startsWith("U9.D0: open contact predicts all that was seen (fit 1"),
+        played.out());
+  }
+
+  @Test
+  void suspect_againstWhatWasSeen_isContradictedWithExpectedBesideSeen() {
+    // A display that reads something at all has a board with a clock behind it.
+    Played played =
+        weigh(
+            "--suspect",
+            "X1: dead",
+            "--saw",
+            "screen: reads 'RNRRDL'",
+            "--saw",
+            "listen: short 880 Hz, short 1319 Hz");
+    assertEquals(1, played.code(), played.out());
+    assertTrue(played.out().contains("X1: dead is contradicted"), played.out());
+    assertTrue(
+        played.out().contains("it would show 'silent'") || played.out().contains("'dark"),
+        played.out());
+    assertTrue(played.out().contains("seen was '"), played.out());
+  }
+
+  @Test
+  void verdict_asJson_hasStableKeys() throws IOException {
+    JsonNode json =
+        new ObjectMapper()
+            .readTree(
+                weigh("--suspect", "X1: dead", "--saw", "screen: reads 'RNRRDL'", "--json").out());
+    assertEquals("X1: dead", json.get("suspect").textValue());
+    assertEquals("screen", json.get("mismatches").get(0).get("look").textValue());
+    assertEquals("reads 'RNRRDL'", json.get("mismatches").get(0).get("seen").textValue());
+  }
+
+  @Test
+  void twoSuspects_together_areRunTogether() {
+    Played played =
+        weigh(
+            "--suspect",
+            "U9.D0: open contact",
+            "--suspect",
+            "R2: open",
+            "--saw",
+            "screen: reads 'RNRRDL'",
+            "--saw",
+            "listen: silent");
+    assertEquals(0, played.code(), played.out());
+    assertTrue(played.out().contains("U9.D0: open contact and R2: open predicts"), played.out());
+  }
+
+  @Test
+  void next_withNothingSeen_proposesALookThatParts() throws IOException {
+    JsonNode json = new ObjectMapper().readTree(next("--json").out());
+    assertEquals(3, json.get("groups").intValue());
+    JsonNode first = json.get("next").get(0);
+    assertEquals("look", first.get("kind").textValue());
+    double chances = 0;
+    for (JsonNode outcome : first.get("outcomes")) {
+      chances += outcome.get("chance").doubleValue();
+    }
+    assertEquals(1, chances, 1e-9);
+    String text = next().out();
+    assertTrue(text.contains("1. look: " + first.get("step").textValue()), text);
+  }
+
+  @Test
+  void next_whenOneIsLeft_proposesItsRepair() {
+    String text = next("--saw", "screen: reads 'RNRRDL'", "--most", "1").out();
+    assertTrue(text.contains("U9"), text);
+    assertTrue(text.lines().noneMatch(l -> l.contains("{")), text);
+  }
+
+  @Test
+  void observation_thatIsNone_isRefusedWithWhatWouldBeRight() {
+    assertMisuse("a look, a colon and a blank", "--saw", "screen");
+    assertMisuse("nearest: probe U9.D0 at the p", "--saw", "probe U9.D0 at the pim: low");
+    assertMisuse("right would be one that begins with", "--saw", "stare at it: low");
+    assertMisuse("given twice", "--saw", "screen: dark", "--told", "screen: dark");
+  }
+
+  private static void assertMisuse(String says, String... args) {
+    Misuse misuse = assertThrows(Misuse.class, () -> next(args));
+    assertTrue(misuse.getMessage().contains(says), misuse.getMessage());
+    assertEquals(1, misuse.getMessage().lines().count());
+  }
+
+  @Test
+  void examples_ofTheHelp_areTrueOfTheBoard() {
+    for (Played played : List.of(weigh(example("weigh")), next(example("next")))) {
+      assertEquals(0, played.code());
+      assertTrue(!played.out().contains("Mind:"), played.out());
+      assertTrue(played.out().contains("U9"), played.out());
+    }
+  }
+
+  private static String[] example(String word) {
+    List<String> words = EveryCommandTest.example(word);
+    return words.subList(2, words.size()).toArray(String[]::new);
+  }
+
+  @Test
+  void outcome_thatNoFaultShows_isKeptAndRemarkedOn() {
+    String text = next("--saw", "screen: reads 'SPARROW'").out();
+    assertTrue(text.startsWith("Mind: with no fault of the list does 'screen' show"), text);
+  }
+}
