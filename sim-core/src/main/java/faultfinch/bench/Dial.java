@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 /** Puts numbers on the dials of the instruments, in the steps a hand can read. */
 final class Dial {
   private static final int FINE_MV = 100;
+  private static final int TENTH_MV = 100;
   private static final int COARSE_MV = 200;
   private static final int FINE_BELOW_MV = 2000;
   private static final int SUPPLY_FROM_MV = 4750;
@@ -33,8 +34,10 @@ final class Dial {
     return new Amount(text, feature);
   }
 
+  /** With one decimal; written out, since a survey shows hundreds. */
   private static String volts(double millivolts) {
-    return String.format(Locale.ROOT, "%.1f V", millivolts / 1000);
+    long tenths = StrictMath.round(millivolts / TENTH_MV);
+    return (tenths < 0 ? "-" : "") + Math.abs(tenths) / 10 + "." + Math.abs(tenths) % 10 + " V";
   }
 
   /** Milliamperes in steps of 50 with fixed edges. */
