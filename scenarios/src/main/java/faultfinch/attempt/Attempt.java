@@ -175,23 +175,33 @@ public final class Attempt {
    * @throws Slip if it is none, or cannot be made now; it costs nothing
    */
   public Note act(String text) {
+    return act(parsed(text));
+  }
+
+  private Move parsed(String text) {
     try {
-      return act(Move.parse(text));
+      return Move.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new Slip(e.getMessage(), near(text));
+      throw new Slip(Texts.say("slip.unknown", text.strip()), near(text, possible()));
     }
   }
 
   private Outcome perform(Move move) {
-    try {
-      return bench.get().perform(move);
-    } catch (IllegalArgumentException e) {
-      throw new Slip(e.getMessage(), near(move.text()));
+    if (!bench.get().can(move)) {
+      List<Offer> alike = possible().stream().filter(o -> alike(o.move(), move)).toList();
+      throw new Slip(
+          Texts.say("slip.cannot"), near(move.text(), alike.isEmpty() ? possible() : alike));
     }
+    return bench.get().perform(move);
   }
 
-  private List<String> near(String text) {
-    return Spelling.nearest(text, possible().stream().map(o -> o.move().text()).toList());
+  private static boolean alike(Move offer, Move wanted) {
+    return offer.kind() == wanted.kind()
+        && (offer.kind() != Moves.LOOK || offer.asLook().kind() == wanted.asLook().kind());
+  }
+
+  private static List<String> near(String text, List<Offer> offers) {
+    return Spelling.nearest(text, offers.stream().map(o -> o.move().text()).toList());
   }
 
   private Note note(Outcome outcome) {
@@ -367,7 +377,9 @@ public final class Attempt {
 
   private void repair(Move repair) {
     makeIf(Moves.POWER_OFF);
-    makeIf(Moves.WRIST_STRAP);
+    if (!bench.get().breaches(repair).isEmpty()) {
+      makeIf(Moves.WRIST_STRAP);
+    }
     for (String ref : bench.get().out().stream().sorted().toList()) {
       if (!ref.equals(repair.place())) {
         make(Moves.PUT_BACK, ref);

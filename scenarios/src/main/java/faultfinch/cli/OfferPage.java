@@ -39,6 +39,11 @@ final class OfferPage {
     terminal.say("train.offers.more");
   }
 
+  /** Such as for an inspection: the whole board has no name. */
+  private static String firstNamed(List<String> places) {
+    return places.stream().filter(p -> !p.isEmpty()).findFirst().orElse("");
+  }
+
   private String about(String kind, List<Offer> offers) {
     String price = price(offers.get(0).price());
     List<String> places = offers.stream().map(o -> place(o.move())).toList();
@@ -48,7 +53,7 @@ final class OfferPage {
     String where =
         places.size() <= FEW
             ? String.join(", ", places)
-            : say("train.offers.places", places.size(), places.get(0), kind);
+            : say("train.offers.places", places.size(), firstNamed(places), kind);
     return price.isEmpty() ? where : price + "; " + where;
   }
 
@@ -62,18 +67,24 @@ final class OfferPage {
       line(places.isEmpty() ? wanted : wanted + ": " + places, price(ofKind.get(0).price()));
       return;
     }
-    List<String> here =
-        attempt.possible().stream()
-            .filter(o -> touches(place(o.move()), wanted))
-            .map(o -> Typed.words(o.move().text()))
-            .toList();
-    List<String> answers = attempt.decisions(word);
-    if (here.isEmpty() && answers.isEmpty()) {
+    Map<String, List<String>> here = new LinkedHashMap<>();
+    for (Offer offer : attempt.possible()) {
+      if (touches(place(offer.move()), wanted)) {
+        here.computeIfAbsent(kind(offer.move()), k -> new ArrayList<>()).add(place(offer.move()));
+      }
+    }
+    for (String answer : attempt.decisions(word)) {
+      int colon = answer.indexOf(": ");
+      String what = say("train.offers.decide", answer.substring(colon + 2));
+      here.computeIfAbsent(what, k -> new ArrayList<>()).add(answer.substring(0, colon));
+    }
+    if (here.isEmpty()) {
       terminal.say("train.offers.none", word);
       return;
     }
-    here.forEach(h -> terminal.out().println("  " + h));
-    answers.forEach(a -> terminal.out().println("  " + say("train.offers.decide", a)));
+    Columns columns = new Columns();
+    here.forEach((kind, places) -> columns.row("  " + kind, String.join(", ", places)));
+    columns.print(terminal.out(), WIDTH);
   }
 
   private void line(String what, String price) {

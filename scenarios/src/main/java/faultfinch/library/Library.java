@@ -15,12 +15,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The cases that come with the program. Their files are numbered without a gap, so the first number
  * that is missing ends the list and no index has to be kept.
  */
 public final class Library {
+  private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,2}");
+
   private Library() {}
 
   /** Labels of all shipped cases, in their order. */
@@ -46,10 +49,13 @@ public final class Library {
    * @throws BadInput if it is neither, or the file is not right
    */
   public static Case find(String word) {
-    Optional<Case.Label> label =
-        labels().stream()
-            .filter(l -> l.name().equals(word) || String.valueOf(l.number()).equals(word))
-            .findFirst();
+    if (NUMBER.matcher(word).matches()) {
+      Optional<Case> numbered = numbered(Integer.parseInt(word));
+      if (numbered.isPresent()) {
+        return numbered.get();
+      }
+    }
+    Optional<Case.Label> label = labels().stream().filter(l -> l.name().equals(word)).findFirst();
     return label.map(l -> numbered(l.number()).orElseThrow()).orElseGet(() -> onDisk(word));
   }
 

@@ -72,12 +72,18 @@ final class Circuit {
   int[] groupOf;
   Coupling[] groups;
 
+  /** Control pins of analogue switches, each with the group its switch is in. */
+  int[][] controls;
+
   /** Output nodes in the order they are settled; the nodes of an island stand side by side. */
   int[] nodePart;
 
   long[] nodePins;
   long[] nodeFollows;
   long[] nodeEnables;
+
+  /** Group that a node solves anew because it is the control of an analogue switch, or -1. */
+  int[] nodeGroup;
 
   /** First node and one past the last of the island a node is in; equal to n and n+1 outside. */
   int[] islandFrom;

@@ -34,6 +34,7 @@ final class FastBus extends CycleBus {
   private byte[] cells = new byte[0];
   private int[] memories = new int[0];
   private Tables tables;
+  private int[] fetchAt = none;
   private int[] readAt = none;
   private int[] writeAt = none;
   private int[] and = new int[1];
@@ -117,6 +118,7 @@ final class FastBus extends CycleBus {
   protected void choose() {
     boolean direct =
         !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
+    fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
@@ -125,7 +127,7 @@ final class FastBus extends CycleBus {
 
   @Override
   public int fetch(int address) {
-    int e = readAt[address];
+    int e = fetchAt[address];
     if (e >>> CELL_BITS != 0) {
       return masked(e, address, true);
     }
@@ -170,7 +172,7 @@ final class FastBus extends CycleBus {
     if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
       return plain(address, reads, data, sync);
     }
-    Shortcut s = tables.find(address, reads);
+    Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
     if (s == null) {
       s = ask(address, reads, sync);
     }
@@ -199,9 +201,10 @@ final class FastBus extends CycleBus {
     }
     int[] watched = machine.unreached();
     boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
-    tables.keep(address, reads, s, watch);
+    Tables.Access access = Tables.Access.of(reads, sync);
+    tables.keep(address, access, s, watch);
     if (shortcuts.pageWide(s)) {
-      tables.keepPage(address, reads, s, shortcuts, watched);
+      tables.keepPage(address, access, s, shortcuts, watched);
     }
     choose();
     return s;
@@ -224,7 +227,7 @@ final class FastBus extends CycleBus {
       last = address | READS | (sync ? SYNC : 0);
       return (int) s.memo()[1];
     }
-    catchUp();
+    catchUp(core.cycle + 1);
     plain.levels.now = core.cycle;
     plain.levels.moved = false;
     int value = s.run(plain, data);
@@ -244,7 +247,7 @@ final class FastBus extends CycleBus {
   }
 
   private int plain(int address, boolean reads, int data, boolean sync) {
-    catchUp();
+    catchUp(core.cycle);
     if (!interrupted()) {
       materialise();
     }
@@ -264,7 +267,7 @@ final class FastBus extends CycleBus {
 
   @Override
   void materialise() {
-    catchUp();
+    catchUp(core.cycle);
     if (liveAt != core.cycle - 1) {
       bringUp(core.cycle - 1);
     }
@@ -326,10 +329,10 @@ final class FastBus extends CycleBus {
     foreseen = plain.schedulings;
   }
 
-  /** Lets quiet events that are due happen at their own cycles. */
-  private void catchUp() {
+  /** Lets quiet events before a cycle happen, each at its own. */
+  private void catchUp(long before) {
     Levels levels = plain.levels;
-    while (quiet && plain.nextEvent < core.cycle) {
+    while (quiet && plain.nextEvent < before) {
       long event = plain.nextEvent;
       levels.now = event;
       plain.events();
@@ -358,7 +361,7 @@ final class FastBus extends CycleBus {
   @Override
   void run(long until) {
     while (core.cycle < until) {
-      catchUp();
+      catchUp(core.cycle);
       plainNow();
       if (plainly || settling > 0 || interrupted() || shortcuts.refused()) {
         careful(until);
@@ -367,6 +370,6 @@ final class FastBus extends CycleBus {
         core.run(Math.min(until, Math.max(horizon(), core.cycle + 1)));
       }
     }
-    catchUp();
+    catchUp(core.cycle);
   }
 }

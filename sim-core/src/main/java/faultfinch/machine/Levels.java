@@ -246,16 +246,25 @@ final class Levels {
   }
 
   private void oscillates(int node) {
+    if (circuit.nodeGroup[node] >= 0) {
+      for (int net : circuit.groups[circuit.nodeGroup[node]].nets()) {
+        oscillatesAt(net);
+      }
+      return;
+    }
     int p = circuit.nodePart[node];
     long left = circuit.nodePins[node];
     while (left != 0) {
       int bit = Long.numberOfTrailingZeros(left);
       left &= left - 1;
-      int net = circuit.netOf[circuit.pinBase[p] + bit];
-      if (!oscillating[net] && circuit.source[net] == Circuit.NO_SOURCE) {
-        oscillating[net] = true;
-        set(net, LS_FLOAT_MV, OSCILLATES);
-      }
+      oscillatesAt(circuit.netOf[circuit.pinBase[p] + bit]);
+    }
+  }
+
+  private void oscillatesAt(int net) {
+    if (!oscillating[net] && circuit.source[net] == Circuit.NO_SOURCE) {
+      oscillating[net] = true;
+      set(net, LS_FLOAT_MV, OSCILLATES);
     }
   }
 
@@ -273,6 +282,10 @@ final class Levels {
   }
 
   private void evaluate(int node) {
+    if (circuit.nodeGroup[node] >= 0) {
+      updateGroup(circuit.groups[circuit.nodeGroup[node]]);
+      return;
+    }
     int p = circuit.nodePart[node];
     PartPins view = pins[p];
     view.driven = 0;
@@ -389,12 +402,23 @@ final class Levels {
       g[i] = sums[0];
       gv[i] = sums[1];
     }
-    int[] volts = solver.coupled(group, g, gv, rail());
+    int[] volts = solver.coupled(group, g, gv, rail(), closed(group));
     for (int i = 0; i < n; i++) {
       if (!oscillating[group.nets()[i]]) {
         store(group.nets()[i], volts[i]);
       }
     }
+  }
+
+  /** Per element of a group whether a switch in it is closed; a switch without power is not. */
+  boolean[] closed(Coupling group) {
+    int[] control = group.control();
+    boolean[] closed = new boolean[control.length];
+    for (int e = 0; e < control.length; e++) {
+      int p = control[e] < 0 ? -1 : circuit.partOf[control[e]];
+      closed[e] = p < 0 || circuit.alive[p] && (pins[p].in >>> circuit.bitOf[control[e]] & 1) != 0;
+    }
+    return closed;
   }
 
   private void store(int net, int millivolts) {

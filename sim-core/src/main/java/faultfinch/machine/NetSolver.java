@@ -52,14 +52,15 @@ final class NetSolver {
    * @param g per member, conductance of what drives it both ways
    * @param gv per member, conductance times millivolts
    * @param rail millivolts of the rail
+   * @param closed per element, whether a switch in it is closed; true where there is none
    * @return per member millivolts or {@link #FLOATING}
    */
-  int[] coupled(Coupling group, double[] g, double[] gv, int rail) {
+  int[] coupled(Coupling group, double[] g, double[] gv, int rail, boolean[] closed) {
     int n = group.nets().length;
     int elements = group.ohms().length;
     boolean[] on = new boolean[elements + 2 * n];
     for (int e = 0; e < elements; e++) {
-      on[e] = !group.diode()[e];
+      on[e] = !group.diode()[e] && closed[e];
     }
     double[] volts = new double[n];
     boolean[] fixed = new boolean[n];

@@ -13,9 +13,10 @@ import java.util.Set;
 
 /**
  * Puts the outputs of a circuit in the order in which they settle. An output feeds another if a net
- * it drives, or one coupled to that, is read by a pin the other follows. What feeds itself round a
- * loop is an island, and stands together in board-file order. Strong components after Tarjan
- * (1972).
+ * it drives, or one coupled to that, is read by a pin the other follows. The control of an analogue
+ * switch stands in the order like an output that drives all nets of its group. What feeds itself
+ * round a loop is an island, and stands together in board-file order. Strong components after
+ * Tarjan (1972).
  */
 final class NodeOrder {
   private final Circuit c;
@@ -37,8 +38,14 @@ final class NodeOrder {
     for (int p = 0; p < c.parts.length; p++) {
       if (c.alive[p]) {
         for (Output o : c.parts[p].pinout().outputs()) {
-          nodes.add(new int[] {p});
+          nodes.add(new int[] {p, -1});
           outputs.add(o);
+        }
+        for (int[] control : c.controls) {
+          if (c.partOf[control[0]] == p) {
+            nodes.add(new int[] {p, control[1]});
+            outputs.add(new Output(0, 1L << c.bitOf[control[0]], 0));
+          }
         }
       }
     }
@@ -69,19 +76,26 @@ final class NodeOrder {
   private List<Integer> fedBy(int node, List<List<Integer>> followers) {
     int p = nodes.get(node)[0];
     Set<Integer> fed = new LinkedHashSet<>();
+    if (nodes.get(node)[1] >= 0) {
+      reach(c.groups[nodes.get(node)[1]].nets(), followers, fed);
+    }
     for (Pin pin : c.parts[p].pinout().pins()) {
       if ((outputs.get(node).pins() & pin.mask()) != 0) {
         int net = c.netOf[c.pinBase[p] + pin.bit()];
         int group = c.groupOf[net];
         int[] reached = group < 0 ? new int[] {net} : c.groups[group].nets();
-        for (int r : reached) {
-          for (int g : c.receivers[r]) {
-            fed.addAll(followers.get(g));
-          }
-        }
+        reach(reached, followers, fed);
       }
     }
     return List.copyOf(fed);
+  }
+
+  private void reach(int[] nets, List<List<Integer>> followers, Set<Integer> fed) {
+    for (int net : nets) {
+      for (int g : c.receivers[net]) {
+        fed.addAll(followers.get(g));
+      }
+    }
   }
 
   private void components() {
@@ -127,6 +141,7 @@ final class NodeOrder {
     int n = nodes.size();
     int[] rank = new int[n];
     c.nodePart = new int[n];
+    c.nodeGroup = new int[n];
     c.nodePins = new long[n];
     c.nodeFollows = new long[n];
     c.nodeEnables = new long[n];
@@ -139,6 +154,7 @@ final class NodeOrder {
       for (int node : component) {
         rank[node] = at;
         c.nodePart[at] = nodes.get(node)[0];
+        c.nodeGroup[at] = nodes.get(node)[1];
         c.nodePins[at] = outputs.get(node).pins();
         c.nodeFollows[at] = outputs.get(node).follows();
         c.nodeEnables[at] = outputs.get(node).enables();

@@ -43,6 +43,9 @@ final class Reach {
    */
   final boolean lowAddressPlain;
 
+  /** Whether anybody reads the SYNC line. */
+  final boolean syncRead;
+
   /** Nets of the low eight address lines. */
   final int[] lowAddress = new int[LOW_LINES];
 
@@ -60,6 +63,7 @@ final class Reach {
         slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
       }
     }
+    syncRead = runs && syncRead(c);
     holds = holds(c);
     keys = keys(c);
     lowAddressPlain = runs && lowAddress(c);
@@ -76,6 +80,11 @@ final class Reach {
       lineOf[net] = (byte) (i + 1);
     }
     return clash;
+  }
+
+  private static boolean syncRead(Circuit c) {
+    int net = c.netOf[c.pinBase[c.cpu] + CPU.find("SYNC").orElseThrow().bit()];
+    return c.receivers[net].length > 0 || c.groupOf[net] >= 0;
   }
 
   private boolean[] holds(Circuit c) {
@@ -125,6 +134,9 @@ final class Reach {
     while (!work.isEmpty()) {
       for (int g : c.receivers[work.pop()]) {
         for (int node : c.followers[g]) {
+          if (c.nodeGroup[node] >= 0) {
+            move(c, c.groups[c.nodeGroup[node]].nets()[0], work);
+          }
           long left = c.nodePins[node];
           while (left != 0) {
             int bit = Long.numberOfTrailingZeros(left);
@@ -175,6 +187,9 @@ final class Reach {
       return true;
     }
     for (int node : c.followers[g]) {
+      if (c.nodeGroup[node] >= 0 && fast[c.groups[c.nodeGroup[node]].nets()[0]]) {
+        return true;
+      }
       if (!onlyData(c, node) && anyFast(c, p, c.nodeFollows[node])) {
         return true;
       }

@@ -45,6 +45,7 @@ final class Shortcuts {
   private final int[] keyed;
   private final int[] holders;
   private Tables current;
+  private final long[] tellers;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
@@ -66,6 +67,7 @@ final class Shortcuts {
         hasRegister[p] |= onNet(p, net);
       }
     }
+    this.tellers = tellers();
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
     this.contended = new boolean[c.netCount];
@@ -113,7 +115,7 @@ final class Shortcuts {
       if (bySlow.size() >= KEPT) {
         bySlow.remove(bySlow.keySet().iterator().next());
       }
-      tables = new Tables();
+      tables = new Tables(reach.syncRead);
       bySlow.put(key, tables);
     }
     current = tables;
@@ -287,7 +289,7 @@ final class Shortcuts {
   private Shortcut judge(Trial a, Trial b, boolean reads) {
     boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (held || !same || !dataOnly(a, b) || !quiet(a) || loops(a)) {
+    if (held || !same || !dataOnly(a, b) || !quiet(a) || loops(a) || tells(a)) {
       return Shortcut.plain();
     }
     int driver = reads ? soleDriver(a) : -1;
@@ -429,6 +431,9 @@ final class Shortcuts {
       return seen[node] == 1;
     }
     seen[node] = 1;
+    if (c.nodeGroup[node] >= 0) {
+      return true;
+    }
     int p = c.nodePart[node];
     boolean drives = (a.driven[p] & c.nodePins[node]) != 0;
     for (int other = c.islandFrom[node]; other < c.islandTo[node]; other++) {
@@ -486,6 +491,43 @@ final class Shortcuts {
       }
     }
     return plainly;
+  }
+
+  /** Whether a part tells others of its stored state by fast nets that are no data lines. */
+  private boolean tells(Trial a) {
+    for (int p = 0; p < a.driven.length; p++) {
+      if ((a.driven[p] & tellers[p]) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private long[] tellers() {
+    long[] tellers = new long[c.parts.length];
+    for (int g = 0; g < c.partOf.length; g++) {
+      int p = c.partOf[g];
+      int net = c.netOf[g];
+      boolean stores =
+          p != c.cpu
+              && !c.parts[p].pinout().words().isEmpty() | c.parts[p].pinout().cellCount() > 0;
+      if (stores && reach.fast[net] && reach.lineOf[net] == 0 && readByOthers(net, p)) {
+        tellers[p] |= 1L << c.bitOf[g];
+      }
+    }
+    return tellers;
+  }
+
+  private boolean readByOthers(int net, int part) {
+    int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
+    for (int other : all) {
+      for (int g : c.receivers[other]) {
+        if (c.partOf[g] != part) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private int soleDriver(Trial a) {

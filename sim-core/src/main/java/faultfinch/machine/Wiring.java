@@ -9,6 +9,7 @@ import faultfinch.part.BusDevice;
 import faultfinch.part.Element;
 import faultfinch.part.Join;
 import faultfinch.part.Part;
+import faultfinch.part.Switch4066;
 import faultfinch.signal.Electrical;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Technology;
@@ -32,6 +33,9 @@ import java.util.Set;
  */
 final class Wiring {
   private static final int JOINS_BELOW_OHMS = 200;
+
+  /** A closed 4066 at 5 V, typical. */
+  private static final int SWITCH_OHMS = 80;
 
   private final Board board;
   private final HarmNotes harm;
@@ -216,6 +220,7 @@ final class Wiring {
       couple(padOf(pin(b.one())), padOf(pin(b.other())), b.ohms(), false);
     }
     elements();
+    analogueSwitches();
   }
 
   private void elements() {
@@ -241,6 +246,19 @@ final class Wiring {
     }
   }
 
+  private void analogueSwitches() {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.parts[p] instanceof Switch4066 four && !harm.absent.contains(c.refs[p])) {
+        for (Switch4066.Way way : four.controls()) {
+          int a = pin(new Pad(c.refs[p], way.a()));
+          int b = pin(new Pad(c.refs[p], way.b()));
+          int control = pin(new Pad(c.refs[p], way.control()));
+          couplings.add(new int[] {a, b, SWITCH_OHMS, 0, -1, control});
+        }
+      }
+    }
+  }
+
   private boolean onRail(int p) {
     return supplyPins[c.pinBase[p]] != supplyPins[c.pinBase[p] + 1];
   }
@@ -248,7 +266,8 @@ final class Wiring {
   /** A switch to a supply net is a load that comes and goes. */
   private void railSwitch(int p, Element element) {
     Join join = element.joins("", true).get(0);
-    couplings.add(new int[] {c.pinBase[p], c.pinBase[p] + 1, join.ohms(), 0, railSwitches.size()});
+    int gate = railSwitches.size();
+    couplings.add(new int[] {c.pinBase[p], c.pinBase[p] + 1, join.ohms(), 0, gate, -1});
     railSwitches.add(c.refs[p]);
   }
 
@@ -256,7 +275,7 @@ final class Wiring {
     if (!diode && ohms < JOINS_BELOW_OHMS && !suppliesDiffer(a, b)) {
       unite(a, b);
     } else {
-      couplings.add(new int[] {a, b, ohms, diode ? 1 : 0, -1});
+      couplings.add(new int[] {a, b, ohms, diode ? 1 : 0, -1, -1});
     }
   }
 
@@ -339,7 +358,7 @@ final class Wiring {
       int b = netOfPoint(e[1]);
       boolean fixedA = c.source[a] != Circuit.NO_SOURCE;
       boolean fixedB = c.source[b] != Circuit.NO_SOURCE;
-      if (a != b && e[3] == 0 && fixedA != fixedB) {
+      if (a != b && e[3] == 0 && e[5] < 0 && fixedA != fixedB) {
         int source = fixedA ? c.source[a] : c.source[b];
         load(
             fixedA ? b : a,
@@ -347,7 +366,7 @@ final class Wiring {
             e[2],
             e[4]);
       } else if (a != b && !(fixedA && fixedB) && e[4] < 0) {
-        between.add(new int[] {a, b, e[2], e[3]});
+        between.add(new int[] {a, b, e[2], e[3], e[5]});
       }
     }
     c.loadMv = new int[c.netCount][0];
@@ -361,6 +380,11 @@ final class Wiring {
           c.loadOhm[net] = list.stream().mapToInt(l -> l[1]).toArray();
         });
     c.groups = groups(between);
+    c.controls =
+        between.stream()
+            .filter(e -> e[4] >= 0)
+            .map(e -> new int[] {e[4], Math.max(c.groupOf[e[0]], c.groupOf[e[1]])})
+            .toArray(int[][]::new);
   }
 
   /** Pulls are solved at the nominal rail; a rail outside its band stops the part altogether. */
@@ -413,13 +437,15 @@ final class Wiring {
     int[] to = new int[n];
     int[] ohms = new int[n];
     boolean[] diode = new boolean[n];
+    int[] control = new int[n];
     for (int i = 0; i < n; i++) {
       from[i] = end(nets, own.get(i)[0]);
       to[i] = end(nets, own.get(i)[1]);
       ohms[i] = own.get(i)[2];
       diode[i] = own.get(i)[3] == 1;
+      control[i] = own.get(i)[4];
     }
-    return new Coupling(nets.stream().mapToInt(x -> x).toArray(), from, to, ohms, diode);
+    return new Coupling(nets.stream().mapToInt(x -> x).toArray(), from, to, ohms, diode, control);
   }
 
   private int end(List<Integer> nets, int net) {

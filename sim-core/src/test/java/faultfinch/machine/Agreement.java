@@ -54,7 +54,7 @@ final class Agreement {
     CycleTap tap =
         (cycle, address, value, reads, sync, control) -> {
           fastPins.cycle(cycle, address, value, reads, sync, control);
-          reports.cycle(cycle, address, value, reads);
+          reports.cycle(cycle, address, value, reads, sync);
         };
     Machine fast = new Machine(setup, Machine.Kind.FAST, tap);
     Machine plain = new Machine(setup, Machine.Kind.PLAIN, plainPins);

@@ -50,7 +50,7 @@ final class PinReports {
   }
 
   /** The fast machine made this cycle. */
-  void cycle(long cycle, int address, int value, boolean reads) {
+  void cycle(long cycle, int address, int value, boolean reads, boolean sync) {
     if (cycle < fromCycle || fast == null) {
       return;
     }
@@ -60,7 +60,9 @@ final class PinReports {
     tables = ((FastBus) fast.bus()).tables();
     int at = (int) (cycle % expected.length);
     if (tabled && cycleOf[at] == cycle) {
-      before.covering(address, reads).ifPresent(s -> compare(s, expected[at], address, value));
+      before
+          .covering(address, Tables.Access.of(reads, sync))
+          .ifPresent(s -> compare(s, expected[at], address, value));
     }
   }
 

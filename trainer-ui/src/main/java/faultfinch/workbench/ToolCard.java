@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 
 /** The card that opens at the hand: what can be done there, each with its price. */
 final class ToolCard extends VBox {
-  private static final double WIDTH = 310;
+  private static final double WIDTH = 340;
   private static final double ROOM = 12;
   private static final int ONE_LINE = 36;
 

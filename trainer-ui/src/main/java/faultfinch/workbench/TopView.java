@@ -14,8 +14,11 @@ import javafx.scene.layout.Region;
 /** The line at the top: the one act asked for, or the complaint; and the ways to other places. */
 final class TopView extends HBox {
 
-  /** The ways out of the bench. */
-  record Ways(Runnable cases, Runnable next, Runnable skin, Runnable swap, Runnable owner) {}
+  /** The ways from this line to other places; {@code board} takes the keyboard to the board. */
+  record Ways(Runnable cases, Runnable next, Runnable skin, Runnable swap, Runnable owner, Runnable board) {}
+
+  private static final double FIND = 118;
+  private static final double FIND_TIGHT = 84;
 
   private final WorkbenchViewModel model;
   private final Words words;
@@ -24,6 +27,7 @@ final class TopView extends HBox {
   private final Label act = new Label();
   private final TextField find = new TextField();
   private final Button swap;
+  private final Button next;
 
   TopView(WorkbenchViewModel model, Ways ways) {
     super(8);
@@ -50,13 +54,13 @@ final class TopView extends HBox {
     find.setId("find");
     find.setPromptText(words.say("top.find"));
     find.setTooltip(new Tooltip(words.say("top.find.hint")));
-    find.setPrefWidth(118);
-    find.setMinWidth(90);
     find.setOnAction(
         e -> {
           model.say(find.getText());
           find.clear();
+          ways.board().run();
         });
+    next = key("top.next", "top.next.hint", ways.next());
     swap = key("top.swap.key", "top.swap", ways.swap());
     getChildren()
         .addAll(
@@ -69,7 +73,7 @@ final class TopView extends HBox {
             swap,
             key("top.skin.key", "top.skin", ways.skin()),
             key("top.cases", "top.cases.hint", ways.cases()),
-            key("top.next", "top.next.hint", ways.next()));
+            next);
     model.asked().addListener((o, was, now) -> show());
     show();
   }
@@ -84,10 +88,13 @@ final class TopView extends HBox {
     return button;
   }
 
-  /** Whether board and monitor take turns, as they do where there is little room. */
-  void swappable(boolean yes) {
+  /** Little room: shorter words, and board and monitor take turns. */
+  void tighten(boolean yes) {
     swap.setVisible(yes);
     swap.setManaged(yes);
+    next.setText(words.say(yes ? "top.next.tight" : "top.next"));
+    find.setPrefWidth(yes ? FIND_TIGHT : FIND);
+    find.setMinWidth(yes ? FIND_TIGHT : FIND);
   }
 
   /** Puts the keyboard where places and moves are typed. */

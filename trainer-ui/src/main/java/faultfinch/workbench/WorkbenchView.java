@@ -53,7 +53,7 @@ public final class WorkbenchView extends BorderPane {
         new TopView(
             model,
             new TopView.Ways(
-                doors.cases(), doors.next(), this::toggleSkin, this::swap, this::owner));
+                doors.cases(), doors.next(), this::toggleSkin, this::swap, this::owner, this::enter));
     drawer = new DrawerView(model);
     VBox.setVgrow(drawer, Priority.ALWAYS);
     drawer.setMinHeight(0);
@@ -111,7 +111,7 @@ public final class WorkbenchView extends BorderPane {
     if (!roomy) {
       getStyleClass().add("tight");
     }
-    top.swappable(!roomy);
+    top.tighten(!roomy);
     drawer.tighten(!roomy);
     boolean monitorInMain = !roomy && swapped;
     column.getChildren().remove(monitor);
@@ -137,6 +137,9 @@ public final class WorkbenchView extends BorderPane {
     swapped = !roomy && !swapped;
     closeCard();
     arrange();
+    if (!swapped) {
+      enter();
+    }
   }
 
   private void toggleSkin() {
