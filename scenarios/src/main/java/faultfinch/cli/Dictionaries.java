@@ -25,7 +25,7 @@ final class Dictionaries {
   private static final String MODELS = "1";
   private static final String SUFFIX = ".dictionary";
   private static final int THREADS = 2;
-  private static final int STEPS_TOLD = 20;
+  private static final int STEPS_TOLD = 100;
 
   private final Terminal terminal;
   private final Path cache;
