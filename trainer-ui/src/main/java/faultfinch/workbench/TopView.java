@@ -15,7 +15,13 @@ import javafx.scene.layout.Region;
 final class TopView extends HBox {
 
   /** The ways from this line to other places; {@code board} takes the keyboard to the board. */
-  record Ways(Runnable cases, Runnable next, Runnable skin, Runnable swap, Runnable owner, Runnable board) {}
+  record Ways(
+      Runnable cases,
+      Runnable next,
+      Runnable skin,
+      Runnable swap,
+      Runnable owner,
+      Runnable board) {}
 
   private static final double FIND = 118;
   private static final double FIND_TIGHT = 84;

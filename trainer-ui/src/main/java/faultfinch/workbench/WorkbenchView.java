@@ -53,7 +53,12 @@ public final class WorkbenchView extends BorderPane {
         new TopView(
             model,
             new TopView.Ways(
-                doors.cases(), doors.next(), this::toggleSkin, this::swap, this::owner, this::enter));
+                doors.cases(),
+                doors.next(),
+                this::toggleSkin,
+                this::swap,
+                this::owner,
+                this::enter));
     drawer = new DrawerView(model);
     VBox.setVgrow(drawer, Priority.ALWAYS);
     drawer.setMinHeight(0);

@@ -56,6 +56,15 @@ class UiLauncherTest {
   }
 
   @Test
+  void place_typed_takesTheKeyboardThereSoThatEnterOpensItsCard() throws Exception {
+    act("pin 4 of U1");
+    assertEquals("pin 4 of U1, net IRQ/", text("#hand"));
+    robot.press(KeyCode.ENTER).release(KeyCode.ENTER);
+    until(() -> robot.lookup("#tool-card").tryQuery().isPresent());
+    assertEquals("pin 4 of U1, net IRQ/", text("#tool-card .card-title"));
+  }
+
+  @Test
   void firstCase_playedByItsGuide_endsInTheDebrief() throws Exception {
     act("bench supply");
     fire("#power");
