@@ -3,42 +3,24 @@ package faultfinch.attempt;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.board.Board;
-import faultfinch.diagnosis.DictionaryFile;
 import faultfinch.diagnosis.FaultDictionary;
-import faultfinch.diagnosis.Origin;
+import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.format.Case;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Finds the dictionary of a board; a board without one is played without advice. */
 final class Advisers {
-  private static final String MODELS = "1";
-  private static final String SUFFIX = ".dictionary";
-
   private Advisers() {}
 
   /** Takes seconds: the fault list of the board is made. */
   static Adviser of(Board board, Prices prices) {
-    Optional<FaultDictionary> dictionary =
-        shipped(board).filter(d -> d.origin().equals(Origin.of(board, MODELS)));
+    Optional<FaultDictionary> dictionary = ShippedDictionaries.of(board);
     return dictionary.isEmpty()
         ? new Silent()
         : new DictionaryAdviser(dictionary.get(), FaultUniverse.of(board), prices);
-  }
-
-  private static Optional<FaultDictionary> shipped(Board board) {
-    String name = board.name() + SUFFIX;
-    try (InputStream in =
-        Board.class.getResourceAsStream("/faultfinch/boards/" + board.name() + "/" + name)) {
-      return in == null ? Optional.empty() : Optional.of(DictionaryFile.read(name, in));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the program's own " + name + " cannot be read", e);
-    }
   }
 
   /** Knows nothing, and says so. */

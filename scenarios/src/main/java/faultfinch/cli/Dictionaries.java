@@ -8,11 +8,12 @@ import faultfinch.diagnosis.DictionaryBuild;
 import faultfinch.diagnosis.DictionaryFile;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Origin;
+import faultfinch.diagnosis.SharedRows;
+import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.diagnosis.SurveyRows;
 import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.FaultUniverse;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,7 +23,6 @@ import java.util.Optional;
  * is built now and kept. One of another origin does not count.
  */
 final class Dictionaries {
-  private static final String MODELS = "1";
   private static final String SUFFIX = ".dictionary";
   private static final int THREADS = 2;
   private static final int STEPS_TOLD = 100;
@@ -51,26 +51,14 @@ final class Dictionaries {
   /** What is known of a board. */
   Known of(Board board) {
     FaultUniverse universe = FaultUniverse.of(board);
-    Origin origin = Origin.of(board, MODELS);
+    Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
     FaultDictionary dictionary =
-        shipped(board)
-            .filter(d -> d.origin().equals(origin))
+        ShippedDictionaries.of(board)
             .or(() -> kept(origin))
             .orElseGet(() -> built(board, universe, origin));
     Diagnosis diagnosis =
         Diagnosis.of(dictionary, Suspects.of(universe), new BenchPrices(Prices.shipped()));
     return new Known(board, dictionary, diagnosis);
-  }
-
-  private static Optional<FaultDictionary> shipped(Board board) {
-    String resource = "/faultfinch/boards/" + board.name() + "/" + board.name() + SUFFIX;
-    try (InputStream in = Board.class.getResourceAsStream(resource)) {
-      return in == null
-          ? Optional.empty()
-          : Optional.of(DictionaryFile.read(board.name() + SUFFIX, in));
-    } catch (IOException e) {
-      return Optional.empty();
-    }
   }
 
   private Path file(Origin origin) {
@@ -89,7 +77,7 @@ final class Dictionaries {
   private FaultDictionary built(Board board, FaultUniverse universe, Origin origin) {
     terminal.err().println(terminal.words().say("dictionary.begins", board.title()));
     FaultDictionary dictionary =
-        new DictionaryBuild(origin, universe.faults(), new SurveyRows(board))
+        new DictionaryBuild(origin, universe.faults(), new SharedRows(new SurveyRows(board)))
             .run(THREADS, this::told)
             .orElseThrow();
     try {

@@ -1,5 +1,7 @@
 package faultfinch.board;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -11,7 +13,7 @@ import java.util.Map;
 public record Firmware(String ref, byte[] image, Map<String, Integer> labels) {
   public Firmware {
     image = image.clone();
-    labels = Map.copyOf(labels);
+    labels = Collections.unmodifiableMap(new LinkedHashMap<>(labels));
   }
 
   @Override
