@@ -30,6 +30,9 @@ final class FastBus extends CycleBus {
   private static final int READS = 1 << 24;
   private static final int SYNC = 1 << 25;
 
+  /** Set where the last access carries what was read; a table read leaves it to be looked up. */
+  private static final int VALUED = 1 << 26;
+
   private final int[] none = new int[ADDRESSES];
   private byte[] cells = new byte[0];
   private int[] memories = new int[0];
@@ -40,6 +43,7 @@ final class FastBus extends CycleBus {
   private int[] and = new int[1];
   private int[] or = new int[1];
   private Shortcuts shortcuts;
+  private HeldLines lines;
 
   /** The last access: address, value, direction, sync; what the levels are brought up from. */
   private int last;
@@ -78,6 +82,7 @@ final class FastBus extends CycleBus {
             .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
             .toArray();
     shortcuts = new Shortcuts(plain);
+    lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
     foreseen = -1;
@@ -186,10 +191,46 @@ final class FastBus extends CycleBus {
       case DEVICE -> {
         return device(s, address, reads, data, sync);
       }
+      case LOOSE -> {
+        return loose(s, address, sync);
+      }
       default -> {
         return plain(address, reads, data, sync);
       }
     }
+  }
+
+  /** A read some lines of which nobody drives: they keep what they last carried. */
+  private int loose(Shortcut s, int address, boolean sync) {
+    catchUp(core.cycle);
+    if (!tables.clean() || !linesKnown(core.cycle - 1)) {
+      return plain(address, true, 0, sync);
+    }
+    plain.levels.now = core.cycle;
+    int value = s.cell() < 0 ? s.or() : (cells[s.cell()] & s.and()) | s.or();
+    int read = lines.read(plain.levels, s.floats(), value, core.cycle);
+    last = address | read << 16 | READS | VALUED | (sync ? SYNC : 0);
+    return read;
+  }
+
+  /** Brings up what the data lines carried at the end of the last cycle. */
+  private boolean linesKnown(long cycle) {
+    if (lines.standsAt(cycle)) {
+      return true;
+    }
+    if (liveAt == cycle) {
+      return lines.take(plain.levels, cycle);
+    }
+    int value = last >>> 16 & 0xFF;
+    if ((last & READS) != 0 && (last & VALUED) == 0) {
+      int e = ((last & SYNC) != 0 ? tables.fetchAt : tables.readAt)[last & 0xFFFF];
+      if (e < 0) {
+        return false;
+      }
+      value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
+    }
+    lines.allDriven(value, cycle);
+    return true;
   }
 
   private Shortcut ask(int address, boolean reads, boolean sync) {
@@ -205,6 +246,8 @@ final class FastBus extends CycleBus {
     tables.keep(address, access, s, watch);
     if (shortcuts.pageWide(s)) {
       tables.keepPage(address, access, s, shortcuts, watched);
+    } else if (shortcuts.pageWideSilence(s)) {
+      tables.keepSilence(address, access, s);
     }
     choose();
     return s;
@@ -214,7 +257,7 @@ final class FastBus extends CycleBus {
     int at = s.cell();
     if (reads) {
       int value = (cells[at] & s.and()) | s.or();
-      last = address | READS | (sync ? SYNC : 0);
+      last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
       return value;
     }
     cells[at] = (byte) ((data & s.and()) | s.or());
@@ -224,8 +267,9 @@ final class FastBus extends CycleBus {
 
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
     if (s.steady() && s.memo()[0] == slowVersion) {
-      last = address | READS | (sync ? SYNC : 0);
-      return (int) s.memo()[1];
+      int known = (int) s.memo()[1];
+      last = address | known << 16 | READS | VALUED | (sync ? SYNC : 0);
+      return known;
     }
     catchUp(core.cycle + 1);
     plain.levels.now = core.cycle;
@@ -233,7 +277,8 @@ final class FastBus extends CycleBus {
     int value = s.run(plain, data);
     s.memo()[0] = slowVersion;
     s.memo()[1] = value;
-    last = address | (reads ? value : data) << 16 | (reads ? READS : 0) | (sync ? SYNC : 0);
+    int carried = (reads ? value : data) << 16;
+    last = address | carried | VALUED | (reads ? READS : 0) | (sync ? SYNC : 0);
     if (plain.levels.moved) {
       bringUp(core.cycle);
       plain.schedule();
@@ -285,6 +330,9 @@ final class FastBus extends CycleBus {
     plain.touchPhased();
     plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
     levels.settle();
+    if (lines.standsAt(cycle)) {
+      lines.restore(levels);
+    }
     // Cycles that drive what can float were played: what floats now was let go right after those.
     levels.released(shortcuts.reach().holds, cycle, liveAt + 1);
     levels.moved = moved;

@@ -481,6 +481,18 @@ final class Levels {
     }
   }
 
+  static boolean mid(int millivolts) {
+    return millivolts >= MID_FROM && millivolts <= MID_TO;
+  }
+
+  static boolean high(int millivolts) {
+    return millivolts > MID_TO;
+  }
+
+  long releasedAt(int net) {
+    return releasedAt[net];
+  }
+
   /** Millivolts of a clean level as a floating net keeps it. */
   static int clean(boolean high) {
     return high ? HELD_HIGH_MV : HELD_LOW_MV;

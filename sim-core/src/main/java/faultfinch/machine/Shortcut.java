@@ -15,6 +15,8 @@ import faultfinch.signal.Phase;
  * @param readsB the same with all data high
  * @param steady whether a read stays the same while no slow level moves
  * @param memo what such a read gave, behind the moment it was found
+ * @param floats data lines that nobody drives
+ * @param clean whether every driven data line is either high or low
  */
 record Shortcut(
     Kind kind,
@@ -27,11 +29,15 @@ record Shortcut(
     long[] readsA,
     long[] readsB,
     boolean steady,
-    long[] memo) {
+    long[] memo,
+    int floats,
+    boolean clean) {
 
   enum Kind {
     MEMORY,
     DEVICE,
+    /** A read in which some data lines float; a memory or nobody drives the rest. */
+    LOOSE,
     PLAIN
   }
 
@@ -48,7 +54,19 @@ record Shortcut(
 
   static Shortcut plain() {
     return new Shortcut(
-        Kind.PLAIN, 0, 0, 0, -1, null, new Step[0], new long[0], new long[0], false, NO_MEMO);
+        Kind.PLAIN,
+        0,
+        0,
+        0,
+        -1,
+        null,
+        new Step[0],
+        new long[0],
+        new long[0],
+        false,
+        NO_MEMO,
+        0,
+        true);
   }
 
   /** Runs the parts that matter; returns what the processor reads, or the data it wrote. */

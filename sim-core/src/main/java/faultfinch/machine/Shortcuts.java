@@ -42,6 +42,7 @@ final class Shortcuts {
   private final Store saved;
   private final PlainCycle.Agenda agenda;
   private final boolean[] hasRegister;
+  private final int[] lineNets;
   private final int[] keyed;
   private final int[] holders;
   private Tables current;
@@ -58,6 +59,7 @@ final class Shortcuts {
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
+    this.lineNets = c.cpu < 0 ? new int[0] : new HeldLines(c).nets();
     this.keyed = new int[reach.keys.length];
     this.holders = holders();
     this.isolated = isolated();
@@ -201,6 +203,7 @@ final class Shortcuts {
     long[] in;
     long[] driven;
     byte[] kind;
+    int[] mv;
     int read;
 
     Trial(PlainCycle plain) {
@@ -278,6 +281,7 @@ final class Shortcuts {
             t.in = Arrays.stream(levels.pins).mapToLong(p -> p.in).toArray();
             t.driven = levels.driven.clone();
             t.kind = levels.kind.clone();
+            t.mv = levels.mv.clone();
           }
         });
     plain.play(address, reads, ones ? 0xFF : 0, sync);
@@ -301,6 +305,10 @@ final class Shortcuts {
     int or = a.read & b.read;
     if (reads && (a.read & ~b.read) != 0) {
       return Shortcut.plain();
+    }
+    int floats = HeldLines.floats(a.kind, lineNets);
+    if (floats != 0) {
+      return loose(a, b, reads, driver, floats);
     }
     if (reads && a.steps.isEmpty() && driver >= 0 && plainCell(a, driver)) {
       return memory(a, b, c.cellBase[driver] + a.looked[driver], and, or);
@@ -337,7 +345,9 @@ final class Shortcuts {
         a.in,
         b.in,
         steady,
-        new long[] {-1, 0});
+        new long[] {-1, 0},
+        0,
+        clean(a) && clean(b));
   }
 
   private boolean stateless(int part) {
@@ -346,6 +356,47 @@ final class Shortcuts {
   }
 
   private static final int MANY = -2;
+
+  /** A read that some lines take no part in; only a memory or nobody may drive the rest. */
+  private Shortcut loose(Trial a, Trial b, boolean reads, int driver, int floats) {
+    boolean memory = driver >= 0 && plainCell(a, driver);
+    boolean ownEyes = (c.readMask[c.cpu] & DATA.mask()) == 0;
+    if (!reads || !a.steps.isEmpty() || driver >= 0 && !memory || !ownEyes) {
+      return Shortcut.plain();
+    }
+    if (!clean(a) || !clean(b)) {
+      return Shortcut.plain();
+    }
+    return new Shortcut(
+        Shortcut.Kind.LOOSE,
+        memory ? c.cellBase[driver] + a.looked[driver] : -1,
+        b.read & ~a.read & ~floats,
+        a.read & b.read & ~floats,
+        -1,
+        null,
+        new Shortcut.Step[0],
+        a.in,
+        b.in,
+        false,
+        new long[] {-1, 0},
+        floats,
+        true);
+  }
+
+  /** Whether every driven data line is high or low, none in between. */
+  private boolean clean(Trial t) {
+    for (int net : lineNets) {
+      if (t.kind[net] != Levels.FLOATS && Levels.mid(t.mv[net])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a read that nobody answers is the same all over its page. */
+  boolean pageWideSilence(Shortcut s) {
+    return s.kind() == Shortcut.Kind.LOOSE && s.cell() < 0 && reach.lowAddressPlain;
+  }
 
   private Shortcut memory(Trial a, Trial b, int cell, int and, int or) {
     int masks = and << 8 | or;
@@ -368,7 +419,9 @@ final class Shortcuts {
         a.in,
         b.in,
         false,
-        new long[] {-1, 0});
+        new long[] {-1, 0},
+        0,
+        clean(a) && clean(b));
   }
 
   /** Pins that read otherwise in the two trials are data pins on a data line, and follow it. */
@@ -395,7 +448,7 @@ final class Shortcuts {
     return (lineDrivers[part] >>> bit & 1) != 0 && c.parts[part].pinout().pins().get(bit).drives();
   }
 
-  /** Nothing is stored in the video half, all data lines are driven, nothing oscillates. */
+  /** Nothing is stored in the video half and nothing oscillates. */
   private boolean quiet(Trial a) {
     for (int step : a.steps) {
       if (step % Phase.values().length < Phase.C_ROW.ordinal()) {
@@ -403,8 +456,7 @@ final class Shortcuts {
       }
     }
     for (int net = 0; net < c.netCount; net++) {
-      boolean line = reach.lineOf[net] != 0;
-      if (a.kind[net] == Levels.OSCILLATES || line && a.kind[net] == Levels.FLOATS) {
+      if (a.kind[net] == Levels.OSCILLATES) {
         return false;
       }
     }

@@ -26,6 +26,7 @@ final class Tables {
 
   final int[] readAt;
   final int[] writeAt;
+  private boolean clean = true;
   private final Map<Integer, Shortcut> fetches;
   private final Map<Integer, Shortcut> reads;
   private final Map<Integer, Shortcut> writes;
@@ -88,8 +89,21 @@ final class Tables {
 
   /** Keeps what holds for one address; a watched one goes on the slower way until it is fetched. */
   void keep(int address, Access access, Shortcut shortcut, boolean watched) {
+    clean &= shortcut.clean();
     known(access).put(address, shortcut);
     table(access)[address] = watched ? -1 : shortcut.packed();
+  }
+
+  /** Keeps what is the same for every address of a page and goes the slower way. */
+  void keepSilence(int address, Access access, Shortcut shortcut) {
+    for (int at = address & ~PAGE; at <= (address | PAGE); at++) {
+      known(access).putIfAbsent(at, shortcut);
+    }
+  }
+
+  /** Whether in every access known so far each driven data line was high or low. */
+  boolean clean() {
+    return clean;
   }
 
   /** A watched address was fetched and needs watching no more. */
