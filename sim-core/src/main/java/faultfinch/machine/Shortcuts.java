@@ -395,7 +395,10 @@ final class Shortcuts {
 
   /** Whether a read that nobody answers is the same all over its page. */
   boolean pageWideSilence(Shortcut s) {
-    return s.kind() == Shortcut.Kind.LOOSE && s.cell() < 0 && reach.lowAddressPlain;
+    return s.kind() == Shortcut.Kind.LOOSE
+        && s.cell() < 0
+        && reach.lowAddressPlain
+        && !registersSelected(s);
   }
 
   private Shortcut memory(Trial a, Trial b, int cell, int and, int or) {
