@@ -281,6 +281,7 @@ final class FastBus extends CycleBus {
     last = address | carried | VALUED | (reads ? READS : 0) | (sync ? SYNC : 0);
     if (plain.levels.moved) {
       bringUp(core.cycle);
+      plain.followEdges(Phase.C_END);
       plain.schedule();
       processor.sample(cpuIn(), core, core.cycle);
       machine.look();
@@ -302,7 +303,7 @@ final class FastBus extends CycleBus {
     if (settling > 0) {
       settling--;
     }
-    if (plain.stirred) {
+    if (plain.stirred || !shortcuts.clocksRest()) {
       settling = Math.max(settling, STIRRED);
     }
     plainNow();
@@ -335,6 +336,7 @@ final class FastBus extends CycleBus {
     }
     // Cycles that drive what can float were played: what floats now was let go right after those.
     levels.released(shortcuts.reach().holds, cycle, liveAt + 1);
+    plain.forgetEdges(shortcuts.reach().slowPins);
     levels.moved = moved;
     levels.now = cycle + 1;
     liveAt = cycle;

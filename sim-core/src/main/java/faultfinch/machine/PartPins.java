@@ -82,7 +82,7 @@ final class PartPins implements Pins {
   @Override
   public void hold(State word, long value) {
     int at = wordBase + word.offset();
-    levels.recorder.held(part);
+    levels.recorder.held(part, store.words()[at] != value);
     if (store.words()[at] != value) {
       store.words()[at] = value;
       levels.stateMoved(part);

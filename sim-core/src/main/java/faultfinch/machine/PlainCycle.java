@@ -202,6 +202,11 @@ final class PlainCycle {
       commitEdge(p, phase);
     }
     levels.settle();
+    followEdges(phase);
+  }
+
+  /** Commits parts whose clock pin has moved until none has; at most so many rounds. */
+  void followEdges(Phase phase) {
     for (int round = 0; round < CLOCK_ROUNDS; round++) {
       boolean any = false;
       for (int p : edged) {
@@ -211,6 +216,14 @@ final class PlainCycle {
         return;
       }
       levels.settle();
+    }
+  }
+
+  /** Of the edges that pins have seen, keeps those of these pins: the others are long past. */
+  void forgetEdges(long[] kept) {
+    for (int p = 0; p < kept.length; p++) {
+      levels.pins[p].rose &= kept[p];
+      levels.pins[p].fell &= kept[p];
     }
   }
 

@@ -20,6 +20,9 @@ final class Reach {
   private static final Bus ADDRESS = CPU.bus("A");
   private static final int LOW_LINES = 8;
 
+  /** The other control pins rest high between remembered cycles. */
+  private static final long NEVER_FAST = CPU.pin("RES/") | CPU.pin("RDY") | CPU.pin("PHI0");
+
   /** Nets that the processor's outputs or a part's data pins can move. */
   final boolean[] fast;
 
@@ -28,6 +31,15 @@ final class Reach {
 
   /** Line of the data bus a net carries plus one, or 0. */
   final byte[] lineOf;
+
+  /** Pins of each part that pass a data line on from one of its nets to another. */
+  final long[] passing;
+
+  /** Clock pins of each part on fast nets. */
+  final long[] fastEdges;
+
+  /** Control pins of the processor on fast nets. */
+  final long fastControl;
 
   /** Pins of each part on slow nets. */
   final long[] slowPins;
@@ -56,6 +68,7 @@ final class Reach {
     boolean runs = c.cpu >= 0 && c.alive[c.cpu];
     boolean clash = !runs || lines(c);
     if (runs) {
+      buffered(c);
       spread(c);
     }
     for (int g = 0; g < c.partOf.length; g++) {
@@ -66,6 +79,12 @@ final class Reach {
     syncRead = runs && syncRead(c);
     holds = holds(c);
     keys = keys(c);
+    fastControl = runs ? ProcessorPins.CONTROL & ~slowPins[c.cpu] : 0;
+    passing = passing(c);
+    fastEdges = new long[c.parts.length];
+    for (int p = 0; p < c.parts.length; p++) {
+      fastEdges[p] = c.alive[p] ? c.edgePins(p) & ~slowPins[p] : 0;
+    }
     lowAddressPlain = runs && lowAddress(c);
     refused = clash || coupled(c) || readyDriven(c);
   }
@@ -80,6 +99,59 @@ final class Reach {
       lineOf[net] = (byte) (i + 1);
     }
     return clash;
+  }
+
+  /** Follows the data lines through buffers: what comes out beyond carries the same line. */
+  private void buffered(Circuit c) {
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (int node = 0; node < c.nodePart.length; node++) {
+        int line = carried(c, node);
+        int bit = Long.numberOfTrailingZeros(c.nodePins[node]);
+        if (line > 0) {
+          int net = c.netOf[c.pinBase[c.nodePart[node]] + bit];
+          boolean free =
+              lineOf[net] == 0 && c.source[net] == Circuit.NO_SOURCE && c.groupOf[net] < 0;
+          lineOf[net] = free ? (byte) line : lineOf[net];
+          more |= free;
+        }
+      }
+    }
+  }
+
+  /** The line an output passes on: it lets go at times, stores nothing and follows one line. */
+  private int carried(Circuit c, int node) {
+    int p = c.nodePart[node];
+    boolean buffer =
+        Long.bitCount(c.nodePins[node]) == 1
+            && c.nodeEnables[node] != 0
+            && c.parts[p].pinout().words().isEmpty()
+            && c.parts[p].pinout().cellCount() == 0;
+    int line = 0;
+    long left = buffer ? c.nodeFollows[node] & ~c.nodeEnables[node] : 0;
+    while (left != 0) {
+      int from = lineOf[c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(left)]];
+      left &= left - 1;
+      if (from != 0 && line != 0) {
+        return 0;
+      }
+      line = Math.max(line, from);
+    }
+    return line;
+  }
+
+  private long[] passing(Circuit c) {
+    long[] passing = new long[c.parts.length];
+    for (int node = 0; node < c.nodePart.length; node++) {
+      int p = c.nodePart[node];
+      int line = carried(c, node);
+      if (line > 0
+          && lineOf[c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(c.nodePins[node])]] == line) {
+        passing[p] |= c.nodePins[node];
+      }
+    }
+    return passing;
   }
 
   private static boolean syncRead(Circuit c) {
@@ -138,7 +210,7 @@ final class Reach {
           if (c.nodeGroup[node] >= 0) {
             move(c, c.groups[c.nodeGroup[node]].nets()[0], work);
           }
-          long left = c.nodePins[node];
+          long left = keepsOut(c, node, g) ? 0 : c.nodePins[node];
           while (left != 0) {
             int bit = Long.numberOfTrailingZeros(left);
             left &= left - 1;
@@ -147,6 +219,16 @@ final class Reach {
         }
       }
     }
+  }
+
+  /**
+   * Whether a latch stands between this pin and the outputs of a node. What comes out of a latch is
+   * slow: an access that finds it open moves a slow net, and is played.
+   */
+  static boolean keepsOut(Circuit c, int node, int g) {
+    int p = c.nodePart[node];
+    long latch = c.parts[p].pinout().role(Pin.Role.LATCH);
+    return (c.nodeFollows[node] & latch) != 0 && (c.nodeEnables[node] >>> c.bitOf[g] & 1) == 0;
   }
 
   private void move(Circuit c, int net, Deque<Integer> work) {
@@ -223,18 +305,20 @@ final class Reach {
     return false;
   }
 
-  /** Data lines read by what is no data pin; processor control or clock edges on fast nets. */
+  /** Data lines that select or enable something; processor control on fast nets. */
   private boolean coupled(Circuit c) {
     for (int g = 0; g < c.partOf.length; g++) {
       int p = c.partOf[g];
       int net = c.netOf[g];
       if (c.alive[p] && fast[net]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
-        boolean control = p == c.cpu && (ProcessorPins.CONTROL & pin.mask()) != 0;
-        boolean edge = (c.edgePins(p) & pin.mask()) != 0;
+        boolean control = p == c.cpu && (NEVER_FAST & pin.mask()) != 0;
         boolean misread =
-            lineOf[net] != 0 && pin.receives() && pin.role() != Pin.Role.DATA && !isOutputOnly(pin);
-        if (control || edge || misread || moody(c.parts[p], pin)) {
+            lineOf[net] != 0
+                && pin.receives()
+                && pin.role() != Pin.Role.DATA
+                && pin.role() != Pin.Role.INPUT;
+        if (control || misread || moody(c.parts[p], pin)) {
           return true;
         }
       }
@@ -254,9 +338,5 @@ final class Reach {
   private static boolean readyDriven(Circuit c) {
     int net = c.netOf[c.pinBase[c.cpu] + CPU.find("RDY").orElseThrow().bit()];
     return c.drivers[net].length > 0;
-  }
-
-  private static boolean isOutputOnly(Pin pin) {
-    return pin.direction() == Pin.Direction.OUT;
   }
 }

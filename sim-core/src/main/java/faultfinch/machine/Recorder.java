@@ -6,7 +6,7 @@ interface Recorder {
   Recorder NONE =
       new Recorder() {
         @Override
-        public void held(int part) {}
+        public void held(int part, boolean changed) {}
 
         @Override
         public void looked(int part, int cell) {}
@@ -15,8 +15,8 @@ interface Recorder {
         public void stored(int part, int cell) {}
       };
 
-  /** A part stored a word, changed or not. */
-  void held(int part);
+  /** A part stored a word, another one or the same. */
+  void held(int part, boolean changed);
 
   /** A part looked a cell up. */
   void looked(int part, int cell);

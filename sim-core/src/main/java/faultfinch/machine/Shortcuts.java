@@ -47,6 +47,9 @@ final class Shortcuts {
   private final int[] holders;
   private Tables current;
   private final long[] tellers;
+  private final boolean[] onlySlow;
+  private final long[] restAt;
+  private final boolean[] restKnown;
   private boolean flushed;
 
   Shortcuts(PlainCycle plain) {
@@ -70,13 +73,24 @@ final class Shortcuts {
       }
     }
     this.tellers = tellers();
+    this.onlySlow = new boolean[c.parts.length];
+    for (int p = 0; p < c.parts.length; p++) {
+      long receives =
+          c.parts[p].pinout().pins().stream()
+              .filter(Pin::receives)
+              .mapToLong(Pin::mask)
+              .reduce(0, (x, y) -> x | y);
+      onlySlow[p] = (receives & ~reach.slowPins[p]) == 0;
+    }
+    this.restAt = new long[c.parts.length];
+    this.restKnown = new boolean[c.parts.length];
     this.drivenOnce = new boolean[c.netCount];
     this.floatedOnce = new boolean[c.netCount];
     this.contended = new boolean[c.netCount];
     this.lineDrivers = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (reach.lineOf[c.netOf[g]] != 0 && c.partOf[g] != c.cpu) {
-        lineDrivers[c.partOf[g]] |= 1L << c.bitOf[g];
+        lineDrivers[c.partOf[g]] |= 1L << c.bitOf[g] & ~reach.passing[c.partOf[g]];
       }
     }
   }
@@ -200,21 +214,32 @@ final class Shortcuts {
     final List<Long> stepBefore = new ArrayList<>();
     final int[] looked;
     final PlainCycle plain;
+    final boolean[] onlySlow;
     long[] in;
     long[] driven;
+    long[] everDriven;
     byte[] kind;
     int[] mv;
     int read;
 
-    Trial(PlainCycle plain) {
+    /** Whether a slow net moved, or a clock was not where it rests. */
+    boolean stirs;
+
+    Trial(PlainCycle plain, boolean[] onlySlow) {
       this.plain = plain;
+      this.onlySlow = onlySlow;
       this.looked = new int[plain.circuit.parts.length];
+      this.everDriven = new long[plain.circuit.parts.length];
       Arrays.fill(looked, -1);
     }
 
     @Override
-    public void held(int part) {
-      note(part, -1);
+    public void held(int part, boolean changed) {
+      // What only slow levels tell a part to store, it has stored long since, or it is not at rest.
+      if (changed || !onlySlow[part]) {
+        note(part, -1);
+        stirs |= onlySlow[part];
+      }
     }
 
     @Override
@@ -236,6 +261,8 @@ final class Shortcuts {
           stepCells.add(cell);
           stepIn.add(plain.levels.pins[part].in);
           stepBefore.add(plain.levels.pins[part].before);
+        } else if (stepIn.get(at) != plain.levels.pins[part].in) {
+          stirs = true;
         } else if (stepCells.get(at) != cell) {
           stepCells.set(at, -1);
         }
@@ -265,7 +292,7 @@ final class Shortcuts {
   }
 
   private Trial trial(int address, boolean reads, boolean sync, boolean ones) {
-    Trial t = new Trial(plain);
+    Trial t = new Trial(plain, onlySlow);
     Levels levels = plain.levels;
     levels.recorder = t;
     levels.overrule = reads ? (ones ? 1 : 0) : -1;
@@ -277,6 +304,10 @@ final class Shortcuts {
     }
     plain.watchPhases(
         (phase, ns) -> {
+          t.stirs |= moved(phase);
+          for (int p = 0; p < t.everDriven.length; p++) {
+            t.everDriven[p] |= levels.driven[p];
+          }
           if (phase == Phase.C_END) {
             t.in = Arrays.stream(levels.pins).mapToLong(p -> p.in).toArray();
             t.driven = levels.driven.clone();
@@ -290,10 +321,64 @@ final class Shortcuts {
     return t;
   }
 
+  /** Whether a slow net has moved since the access began, or a fast clock is not at rest. */
+  private boolean moved(Phase phase) {
+    for (int net = 0; net < c.netCount; net++) {
+      if (!reach.fast[net] && plain.levels.mv[net] != copy.mv[net]) {
+        return true;
+      }
+    }
+    return (phase == Phase.V_ROW || phase == Phase.C_END) && !clocksRest();
+  }
+
+  /**
+   * Whether every clock pin on a fast net is at the level it has at the edge between two cycles,
+   * and every control pin of the processor there is high. The level of a clock is learnt from the
+   * first access; then no edge falls between one remembered cycle and the next.
+   */
+  boolean clocksRest() {
+    boolean rest =
+        reach.fastControl == 0 || (~plain.levels.pins[c.cpu].in & reach.fastControl) == 0;
+    for (int p = 0; p < c.parts.length; p++) {
+      if (reach.fastEdges[p] != 0) {
+        long now = plain.levels.pins[p].in & reach.fastEdges[p];
+        restAt[p] = restKnown[p] ? restAt[p] : now;
+        restKnown[p] = true;
+        rest &= now == restAt[p];
+      }
+    }
+    return rest;
+  }
+
   private Shortcut judge(Trial a, Trial b, boolean reads) {
     boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (held || !same || !dataOnly(a, b) || !quiet(a) || loops(a) || tells(a)) {
+    if (System.getProperty("why") != null) {
+      System.err.println(
+          "WHY held "
+              + held
+              + " same "
+              + same
+              + " stirs "
+              + a.stirs
+              + b.stirs
+              + " data "
+              + dataOnly(a, b)
+              + " steps "
+              + stepsFollow(a, b)
+              + " quiet "
+              + quiet(a)
+              + " loops "
+              + loops(a)
+              + " tells "
+              + tells(a)
+              + " driver "
+              + soleDriver(a)
+              + " reads "
+              + reads);
+    }
+    boolean odd = held || !same || a.stirs || b.stirs || !dataOnly(a, b) || !stepsFollow(a, b);
+    if (odd || !quiet(a) || loops(a) || tells(a)) {
       return Shortcut.plain();
     }
     int driver = reads ? soleDriver(a) : -1;
@@ -437,9 +522,9 @@ final class Shortcuts {
       while (differs != 0) {
         int bit = Long.numberOfTrailingZeros(differs);
         differs &= differs - 1;
-        Pin pin = c.parts[p].pinout().pins().get(bit);
-        boolean onLine = reach.lineOf[c.netOf[c.pinBase[p] + bit]] != 0;
-        if (!onLine || pin.role() != Pin.Role.DATA && !(lineDriver(p, bit))) {
+        int g = c.pinBase[p] + bit;
+        boolean data = c.parts[p].pinout().pins().get(bit).role() == Pin.Role.DATA;
+        if (reach.lineOf[c.netOf[g]] == 0 || !data && tellsMore(g, a, b)) {
           return false;
         }
       }
@@ -447,8 +532,46 @@ final class Shortcuts {
     return true;
   }
 
-  private boolean lineDriver(int part, int bit) {
-    return (lineDrivers[part] >>> bit & 1) != 0 && c.parts[part].pinout().pins().get(bit).drives();
+  /** Whether something follows an input on a data line and others read it, but not as a line. */
+  private boolean tellsMore(int g, Trial a, Trial b) {
+    int p = c.partOf[g];
+    for (int node : c.followers[g]) {
+      // A latch that lets data through moves a slow net, which is seen elsewhere.
+      if (Reach.keepsOut(c, node, g)) {
+        continue;
+      }
+      long on = (a.everDriven[p] | b.everDriven[p]) & c.nodePins[node] & ~reach.passing[p];
+      while (on != 0) {
+        int bit = Long.numberOfTrailingZeros(on);
+        on &= on - 1;
+        if (readByOthers(c.netOf[c.pinBase[p] + bit], p)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /**
+   * What a part read as it stored differs only where its pins follow data lines; no clock edges.
+   */
+  private boolean stepsFollow(Trial a, Trial b) {
+    for (int i = 0; i < a.steps.size(); i++) {
+      int p = a.steps.get(i) / Phase.values().length;
+      long inA = a.stepIn.get(i);
+      long differs = inA ^ b.stepIn.get(i);
+      if ((differs & inA) != 0 || c.edgePins(p) != 0 && !c.parts[p].commitsEveryPhase()) {
+        return false;
+      }
+      while (differs != 0) {
+        int bit = Long.numberOfTrailingZeros(differs);
+        differs &= differs - 1;
+        if (reach.lineOf[c.netOf[c.pinBase[p] + bit]] == 0) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Nothing is stored in the video half and nothing oscillates. */

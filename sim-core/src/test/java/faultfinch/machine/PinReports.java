@@ -62,6 +62,7 @@ final class PinReports {
     if (tabled && cycleOf[at] == cycle) {
       before
           .covering(address, Tables.Access.of(reads, sync))
+          .filter(s -> s.kind() != Shortcut.Kind.PLAIN && s.kind() != Shortcut.Kind.LOOSE)
           .ifPresent(s -> compare(s, expected[at], address, value));
     }
   }
