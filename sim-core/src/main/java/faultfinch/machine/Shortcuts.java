@@ -521,7 +521,7 @@ final class Shortcuts {
     for (int net = 0; net < c.netCount; net++) {
       if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
-        if (c.receivers[net].length > 0) {
+        if (Reach.isRead(c, net)) {
           plainly |= floats;
         } else {
           floatedOnce[net] |= floats;
