@@ -411,8 +411,7 @@ final class Levels {
     boolean[] closed = new boolean[control.length];
     for (int e = 0; e < control.length; e++) {
       int p = control[e] < 0 ? -1 : circuit.partOf[control[e]];
-      closed[e] =
-          p < 0 || circuit.alive[p] && (pins[p].in >>> circuit.bitOf[control[e]] & 1) != 0;
+      closed[e] = p < 0 || circuit.alive[p] && (pins[p].in >>> circuit.bitOf[control[e]] & 1) != 0;
     }
     return closed;
   }

@@ -108,7 +108,9 @@ final class PlainCycle {
     }
   }
 
-  /** Whether the last cycle, played once more and shown to nobody, makes parts store other words. */
+  /**
+   * Whether the last cycle, played once more and shown to nobody, makes parts store other words.
+   */
   boolean stirs() {
     PhaseTap shown = phases;
     phases = (phase, nanoseconds) -> {};

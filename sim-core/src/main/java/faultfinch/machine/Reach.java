@@ -251,8 +251,7 @@ final class Reach {
   static boolean keepsOut(Circuit c, int node, int g) {
     int p = c.nodePart[node];
     long latch = c.parts[p].pinout().role(Pin.Role.LATCH);
-    return (c.nodeFollows[node] & latch) != 0
-        && (c.nodeEnables[node] >>> c.bitOf[g] & 1) == 0;
+    return (c.nodeFollows[node] & latch) != 0 && (c.nodeEnables[node] >>> c.bitOf[g] & 1) == 0;
   }
 
   private void move(Circuit c, int net, Deque<Integer> work) {

@@ -306,8 +306,7 @@ final class Shortcuts {
    */
   boolean clocksRest() {
     boolean rest =
-        reach.fastControl == 0
-            || (~plain.levels.pins[c.cpu].in & reach.fastControl) == 0;
+        reach.fastControl == 0 || (~plain.levels.pins[c.cpu].in & reach.fastControl) == 0;
     for (int p = 0; p < c.parts.length; p++) {
       if (reach.fastEdges[p] != 0) {
         long now = plain.levels.pins[p].in & reach.fastEdges[p];
@@ -322,9 +321,6 @@ final class Shortcuts {
   private Shortcut judge(Trial a, Trial b, boolean reads) {
     boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (System.getProperty("why") != null) {
-      System.err.println("WHY held " + held + " same " + same + " stirs " + a.stirs + b.stirs + " data " + dataOnly(a, b) + " steps " + stepsFollow(a, b) + " quiet " + quiet(a) + " loops " + loops(a) + " tells " + tells(a) + " driver " + soleDriver(a) + " reads " + reads);
-    }
     boolean odd = held || !same || a.stirs || b.stirs || !dataOnly(a, b) || !stepsFollow(a, b);
     if (odd || !quiet(a) || loops(a) || tells(a)) {
       return Shortcut.plain();
@@ -421,7 +417,9 @@ final class Shortcuts {
     return false;
   }
 
-  /** What a part read as it stored differs only where its pins follow data lines; no clock edges. */
+  /**
+   * What a part read as it stored differs only where its pins follow data lines; no clock edges.
+   */
   private boolean stepsFollow(Trial a, Trial b) {
     for (int i = 0; i < a.steps.size(); i++) {
       int p = a.steps.get(i) / Phase.values().length;
@@ -578,7 +576,8 @@ final class Shortcuts {
   private int soleDriver(Trial a) {
     int driver = -1;
     for (int p = 0; p < a.driven.length; p++) {
-      if ((a.driven[p] & lineDrivers[p]) != 0) {
+      // A pin that drives whatever the part wants says nothing of its own.
+      if ((a.driven[p] & lineDrivers[p] & ~c.forceMask[p]) != 0) {
         if (driver >= 0) {
           return MANY;
         }
@@ -592,7 +591,6 @@ final class Shortcuts {
     return c.parts[part] instanceof Memory
         && a.looked[part] >= 0
         && !plain.levels.pins[part].stuck(a.looked[part])
-        && c.forceMask[part] == 0
         && ownLines(part, c.parts[part].pinout().bus("D"));
   }
 

@@ -77,8 +77,7 @@ final class SignalHeat {
   private void coupled(Coupling group, Levels levels, int weight) {
     boolean[] closed = levels.closed(group);
     for (int e = 0; e < group.ohms().length; e++) {
-      boolean onRail =
-          group.from()[e] == -1 - Circuit.RAIL || group.to()[e] == -1 - Circuit.RAIL;
+      boolean onRail = group.from()[e] == -1 - Circuit.RAIL || group.to()[e] == -1 - Circuit.RAIL;
       if (closed[e] && onRail) {
         int other = group.from()[e] < 0 ? group.to()[e] : group.from()[e];
         int drop = group.diode()[e] ? NetSolver.DIODE_MV : 0;

@@ -98,8 +98,7 @@ final class Tables {
   }
 
   /** Keeps what holds for a whole page; cells follow the address, but for those that are stuck. */
-  void keepPage(
-      int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
+  void keepPage(int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
     int page = address & ~PAGE;
     int first = shortcut.packed() - (address & PAGE);
     int[] table = table(access);

@@ -8,10 +8,10 @@ import faultfinch.fault.Fault;
 import faultfinch.fault.FaultUniverse;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import java.util.stream.LongStream;
 
 /** Both machines agree on boards that were not drawn with either in mind. */
 class GeneratedAgreementTest {
