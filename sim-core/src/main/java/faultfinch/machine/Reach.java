@@ -101,23 +101,36 @@ final class Reach {
     return clash;
   }
 
-  /** Follows the data lines through buffers: what comes out beyond carries the same line. */
+  /**
+   * Follows the data lines through buffers: what comes out beyond carries the same line. A net that
+   * two lines come out on carries none.
+   */
   private void buffered(Circuit c) {
+    byte[] own = lineOf.clone();
+    boolean[] mixed = new boolean[c.netCount];
     boolean more = true;
     while (more) {
       more = false;
       for (int node = 0; node < c.nodePart.length; node++) {
         int line = carried(c, node);
-        int bit = Long.numberOfTrailingZeros(c.nodePins[node]);
         if (line > 0) {
-          int net = c.netOf[c.pinBase[c.nodePart[node]] + bit];
-          boolean free =
-              lineOf[net] == 0 && c.source[net] == Circuit.NO_SOURCE && c.groupOf[net] < 0;
-          lineOf[net] = free ? (byte) line : lineOf[net];
-          more |= free;
+          int net = c.netOf[c.pinBase[c.nodePart[node]] + lowest(c.nodePins[node])];
+          boolean signal = c.source[net] == Circuit.NO_SOURCE && c.groupOf[net] < 0;
+          if (lineOf[net] == 0 && signal && !mixed[net]) {
+            lineOf[net] = (byte) line;
+            more = true;
+          } else if (lineOf[net] != 0 && lineOf[net] != line && own[net] == 0) {
+            mixed[net] = true;
+            System.arraycopy(own, 0, lineOf, 0, own.length);
+            more = true;
+          }
         }
       }
     }
+  }
+
+  private static int lowest(long pins) {
+    return Long.numberOfTrailingZeros(pins);
   }
 
   /** The line an output passes on: it lets go at times, stores nothing and follows one line. */
@@ -146,8 +159,7 @@ final class Reach {
     for (int node = 0; node < c.nodePart.length; node++) {
       int p = c.nodePart[node];
       int line = carried(c, node);
-      if (line > 0
-          && lineOf[c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(c.nodePins[node])]] == line) {
+      if (line > 0 && lineOf[c.netOf[c.pinBase[p] + lowest(c.nodePins[node])]] == line) {
         passing[p] |= c.nodePins[node];
       }
     }
@@ -157,6 +169,17 @@ final class Reach {
   private static boolean syncRead(Circuit c) {
     int net = c.netOf[c.pinBase[c.cpu] + CPU.find("SYNC").orElseThrow().bit()];
     return c.receivers[net].length > 0 || c.groupOf[net] >= 0;
+  }
+
+  /** Whether any pin reads a net or one coupled to it. */
+  static boolean isRead(Circuit c, int net) {
+    int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
+    for (int other : all) {
+      if (c.receivers[other].length > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean[] holds(Circuit c) {
@@ -286,7 +309,7 @@ final class Reach {
       int bit = Long.numberOfTrailingZeros(left);
       left &= left - 1;
       int net = c.netOf[c.pinBase[c.nodePart[node]] + bit];
-      if (lineOf[net] == 0 && c.receivers[net].length > 0) {
+      if (lineOf[net] == 0 && isRead(c, net)) {
         return false;
       }
     }

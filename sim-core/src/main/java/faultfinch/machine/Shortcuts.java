@@ -353,30 +353,6 @@ final class Shortcuts {
   private Shortcut judge(Trial a, Trial b, boolean reads) {
     boolean held = heldMatters(a);
     boolean same = a.steps.equals(b.steps) && Arrays.equals(a.kind, b.kind);
-    if (System.getProperty("why") != null) {
-      System.err.println(
-          "WHY held "
-              + held
-              + " same "
-              + same
-              + " stirs "
-              + a.stirs
-              + b.stirs
-              + " data "
-              + dataOnly(a, b)
-              + " steps "
-              + stepsFollow(a, b)
-              + " quiet "
-              + quiet(a)
-              + " loops "
-              + loops(a)
-              + " tells "
-              + tells(a)
-              + " driver "
-              + soleDriver(a)
-              + " reads "
-              + reads);
-    }
     boolean odd = held || !same || a.stirs || b.stirs || !dataOnly(a, b) || !stepsFollow(a, b);
     if (odd || !quiet(a) || loops(a) || tells(a)) {
       return Shortcut.plain();
@@ -653,7 +629,7 @@ final class Shortcuts {
     for (int net = 0; net < c.netCount; net++) {
       if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
-        if (c.receivers[net].length > 0) {
+        if (Reach.isRead(c, net)) {
           plainly |= floats;
         } else {
           floatedOnce[net] |= floats;
@@ -711,6 +687,7 @@ final class Shortcuts {
   private int soleDriver(Trial a) {
     int driver = -1;
     for (int p = 0; p < a.driven.length; p++) {
+      // A pin that drives whatever the part wants says nothing of its own.
       if ((a.driven[p] & lineDrivers[p] & ~c.forceMask[p]) != 0) {
         if (driver >= 0) {
           return MANY;
@@ -725,7 +702,6 @@ final class Shortcuts {
     return c.parts[part] instanceof Memory
         && a.looked[part] >= 0
         && !plain.levels.pins[part].stuck(a.looked[part])
-        && c.forceMask[part] == 0
         && ownLines(part, c.parts[part].pinout().bus("D"));
   }
 

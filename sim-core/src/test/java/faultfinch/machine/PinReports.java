@@ -74,7 +74,8 @@ final class PinReports {
     for (int p = 0; p < plain.length; p++) {
       long follows = s.readsA()[p] ^ s.readsB()[p];
       long in = s.readsA()[p] | follows & spread(c, reach, p, value);
-      long looked = ~reach.slowPins[p] & ~(follows & unseen(c, reach, p, s.and()));
+      long looked =
+          ~reach.slowPins[p] & ~ownEcho(c, reach, p) & ~(follows & unseen(c, reach, p, s.and()));
       // Where a page shares one entry, the low lines come from the processor alone.
       for (int i = 0; reach.lowAddressPlain && i < reach.lowAddress.length; i++) {
         long pins = pinsOn(c, p, reach.lowAddress[i]) & ~c.readMask[p];
@@ -87,6 +88,20 @@ final class PinReports {
                     "pins of %s at %04X: %x against %x", c.refs[p], address, in, plain[p]));
       }
     }
+  }
+
+  /** Pins on which a part alone reads what it drives itself: nobody is told, and no table says. */
+  private static long ownEcho(Circuit c, Reach reach, int part) {
+    long pins = 0;
+    for (int bit = 0; bit < c.parts[part].pinout().pins().size(); bit++) {
+      int net = c.netOf[c.pinBase[part] + bit];
+      boolean own = reach.holds[net];
+      for (int g : c.receivers[net]) {
+        own &= c.partOf[g] == part;
+      }
+      pins |= own ? 1L << bit : 0;
+    }
+    return pins;
   }
 
   /** Data pins of a part as the processor's value tells them. */
