@@ -238,11 +238,17 @@ final class PlainCycle {
     return edge;
   }
 
-  /** Settles and commits once while the oscillators are turned. */
+  /** Settles once while the oscillators are turned; of the parts only clocked ones commit. */
   void tick() {
     levels.phase = Phase.V_ROW;
     levels.settle();
-    commit(Phase.V_ROW);
+    for (int p : edged) {
+      circuit.parts[p].commit(levels.pins[p], Phase.V_ROW);
+      levels.pins[p].rose = 0;
+      levels.pins[p].fell = 0;
+    }
+    levels.settle();
+    followEdges(Phase.V_ROW);
   }
 
   /** One epoch without a clock: levels settle and parts commit once. */

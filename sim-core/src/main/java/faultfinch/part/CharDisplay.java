@@ -35,6 +35,9 @@ public final class CharDisplay implements Part {
   /** 1 while the glass is lit. */
   public static final State LIT = PINOUT.state("lit", 1);
 
+  /** 1 since RES/ blanked the cells, until one is written. */
+  private static final State CLEARED = PINOUT.state("cleared", 1);
+
   private static final int BLANK = ' ';
   private static final Bus A = PINOUT.bus("A");
   private static final Bus D = PINOUT.bus("D");
@@ -50,13 +53,17 @@ public final class CharDisplay implements Part {
       pins.hold(LIT, lit);
     }
     if (pins.low(RES)) {
-      for (int i = 0; i < CELLS.count(); i++) {
-        if (pins.cell(CELLS, i) != BLANK) {
+      if (pins.state(CLEARED) == 0) {
+        for (int i = 0; i < CELLS.count(); i++) {
           pins.hold(CELLS, i, BLANK);
         }
+        pins.hold(CLEARED, 1);
       }
     } else if (pins.low(CS) && pins.low(WE)) {
       pins.hold(CELLS, pins.read(A), pins.read(D));
+      if (pins.state(CLEARED) != 0) {
+        pins.hold(CLEARED, 0);
+      }
     }
   }
 
