@@ -18,12 +18,14 @@ import faultfinch.format.GuideLine;
 import faultfinch.library.Library;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** One attempt at a case: whoever plays it, in a window or in the terminal, plays through this. */
 public final class Attempt {
@@ -36,6 +38,8 @@ public final class Attempt {
   private final Guide guide;
   private final Journal journal = new Journal();
   private final List<Note> notes = new ArrayList<>();
+  private static final Set<Moves> MENDING = EnumSet.range(Moves.RESEAT, Moves.DESOLDER);
+
   private final List<Facts> known = new ArrayList<>();
   private final List<Decision> decisions = new ArrayList<>();
   private final List<Integer> twinLooks = new ArrayList<>();
@@ -44,6 +48,10 @@ public final class Attempt {
   private final Later<Adviser> adviser;
   private Price twinPaid = Price.NOTHING;
   private Facts facts = Facts.NONE;
+
+  /** Whether something was done since the last decision that may have cured the board. */
+  private boolean mended;
+
   private int decided;
   private boolean hunched;
   private boolean over;
@@ -234,10 +242,14 @@ public final class Attempt {
     return note;
   }
 
-  /** A reading counts for the dictionary only as the board came: with every chip in its place. */
+  /**
+   * A reading counts for the dictionary only as the board came: with every chip in its place, and
+   * before anything was done that may have cured it.
+   */
   private void learn(Outcome outcome) {
     known.add(facts);
-    if (outcome.move().kind() == Moves.LOOK && bench.get().out().isEmpty()) {
+    mended |= MENDING.contains(outcome.move().kind());
+    if (outcome.move().kind() == Moves.LOOK && bench.get().out().isEmpty() && !mended) {
       facts = facts.and(outcome.move().asLook().text(), outcome.reading().feature());
     }
   }
@@ -337,6 +349,7 @@ public final class Attempt {
     Reading retest = make(Moves.RETEST, "").reading();
     passes = retest instanceof Reading.Check check && check.passed();
     Decision.Result result = result(before, retest);
+    mended = false;
     if (result == Decision.Result.CHANGED) {
       facts = Facts.NONE;
     } else if (result == Decision.Result.SAME && action.isPresent()) {
