@@ -39,7 +39,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class SorrelSpeed {
   private static final long RUN_NS = 2_000_000_000L;
-  private static final long FLAT_CYCLES = 2_457_600L;
+  static final long FLAT_CYCLES = 2_457_600L;
 
   private Board board;
   private List<Fault> drawn;
@@ -114,7 +114,7 @@ public class SorrelSpeed {
     machine.runTo(RUN_NS);
   }
 
-  private record Flat(byte[] memory) implements Bus {
+  record Flat(byte[] memory) implements Bus {
     @Override
     public int fetch(int address) {
       return memory[address] & 0xFF;
