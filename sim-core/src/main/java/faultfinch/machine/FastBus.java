@@ -182,11 +182,14 @@ final class FastBus extends CycleBus {
       s = ask(address, reads, sync);
     }
     if (sync && machine.reached(address, core.cycle)) {
-      tables.fetched(address);
+      tables.fetched(address, shortcuts);
     }
     switch (s.kind()) {
       case MEMORY -> {
         return memory(s, address, reads, data, sync);
+      }
+      case WIDE -> {
+        return wide(s, address, reads, data, sync);
       }
       case DEVICE -> {
         return device(s, address, reads, data, sync);
@@ -207,7 +210,8 @@ final class FastBus extends CycleBus {
       return plain(address, true, 0, sync);
     }
     plain.levels.now = core.cycle;
-    int value = s.cell() < 0 ? s.or() : (cells[s.cell()] & s.and()) | s.or();
+    int at = s.cell(plain.circuit, address);
+    int value = at < 0 ? s.or() : (cells[at] & s.and()) | s.or();
     int read = lines.read(plain.levels, s.floats(), value, core.cycle);
     last = address | read << 16 | READS | VALUED | (sync ? SYNC : 0);
     return read;
@@ -236,31 +240,35 @@ final class FastBus extends CycleBus {
   private Shortcut ask(int address, boolean reads, boolean sync) {
     materialise();
     plain.levels.now = core.cycle;
-    Shortcut s = shortcuts.ask(address, reads, sync);
+    Tables.Access access = Tables.Access.of(reads, sync);
+    Shortcut s = shortcuts.ask(address, reads, sync, tables.alone(address));
     if (shortcuts.flushed()) {
       tables = shortcuts.tables();
     }
-    int[] watched = machine.unreached();
-    boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
-    Tables.Access access = Tables.Access.of(reads, sync);
-    tables.keep(address, access, s, watch);
-    if (shortcuts.pageWide(s)) {
-      tables.keepPage(address, access, s, shortcuts, watched);
-    } else if (shortcuts.pageWideSilence(s)) {
-      tables.keepSilence(address, access, s);
-    }
+    tables.keep(address, access, s, shortcuts, machine.unreached());
     choose();
     return s;
   }
 
   private int memory(Shortcut s, int address, boolean reads, int data, boolean sync) {
-    int at = s.cell();
+    int at = s.cell(plain.circuit, address);
     if (reads) {
       int value = (cells[at] & s.and()) | s.or();
       last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
       return value;
     }
     cells[at] = (byte) ((data & s.and()) | s.or());
+    last = address | data << 16;
+    return data;
+  }
+
+  private int wide(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    if (reads) {
+      int value = s.readWide(plain, address);
+      last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
+      return value;
+    }
+    s.writeWide(plain, address, data);
     last = address | data << 16;
     return data;
   }

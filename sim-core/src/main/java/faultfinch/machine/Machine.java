@@ -284,7 +284,9 @@ public final class Machine {
 
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
-    return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+    int p = circuit.index(ref);
+    int stored = store.cells()[circuit.cellBase[p] + cells.offset() + index];
+    return (stored & circuit.cellMask[p]) >>> circuit.cellShift[p];
   }
 
   /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */
