@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.part.BusDevice;
+import faultfinch.part.Counting;
 import faultfinch.part.M6502;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
@@ -30,6 +31,9 @@ final class Clockwork {
   /** Those of its parts that take data an access can move, or take from such. */
   final boolean[] takers;
 
+  /** Those that run on their own and can take many steps at once. */
+  final boolean[] counting;
+
   /** Nets that only the clockwork moves. */
   final boolean[] nets;
 
@@ -46,6 +50,7 @@ final class Clockwork {
     this.c = c;
     this.parts = new boolean[c.parts.length];
     this.takers = new boolean[c.parts.length];
+    this.counting = new boolean[c.parts.length];
     this.byAccess = byAccess();
     boolean[] moved = find();
     boolean[] taken = takers();
@@ -65,16 +70,72 @@ final class Clockwork {
       visible[net] = nets[net] && readOutside(net);
     }
     this.keys = keys(fast);
+    counting(fast);
+  }
+
+  private void counting(boolean[] fast) {
+    for (int p = 0; p < parts.length; p++) {
+      counting[p] = parts[p] && !takers[p] && c.parts[p] instanceof Counting && alone(p, fast);
+    }
+    boolean[] counted = movedBy(counting);
+    for (int p = 0; p < parts.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        boolean runner = parts[p] && !takers[p];
+        if (runner && reads(p, pin) && counted[c.netOf[c.pinBase[p] + pin.bit()]]) {
+          java.util.Arrays.fill(counting, false);
+          return;
+        }
+      }
+    }
+  }
+
+  /** Whether nothing that moves by itself reaches a part but by its clock. */
+  private boolean alone(int p, boolean[] fast) {
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      int net = c.netOf[c.pinBase[p] + pin.bit()];
+      boolean clock = pin.role() == Pin.Role.CLOCK_RISES || pin.role() == Pin.Role.CLOCK_FALLS;
+      if (reads(p, pin) && !clock && (fast[net] || nets[net])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean reads(int p, Pin pin) {
+    return (receives(p) & ~bus(p) & ~c.readMask[p] & pin.mask()) != 0;
+  }
+
+  /** Of a part's outputs those that can move a net somebody outside reads. */
+  long shown(int p) {
+    long shown = 0;
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      if (pin.drives() && (bus(p) & pin.mask()) == 0) {
+        boolean[] from = new boolean[c.netCount];
+        from[c.netOf[c.pinBase[p] + pin.bit()]] = true;
+        boolean[] reached = spread(from);
+        for (int net = 0; net < reached.length; net++) {
+          shown |= reached[net] && visible[net] ? pin.mask() : 0;
+        }
+      }
+    }
+    return shown;
   }
 
   /** Whether there is any. */
   boolean any() {
-    return runners().length > 0;
+    return IntStream.range(0, parts.length).anyMatch(p -> parts[p]);
   }
 
-  /** Parts that run on their own. */
+  /** Parts that run on their own and come round. */
   int[] runners() {
-    return IntStream.range(0, parts.length).filter(p -> parts[p] && !takers[p]).toArray();
+    return IntStream.range(0, parts.length)
+        .filter(p -> parts[p] && !takers[p] && !counting[p])
+        .toArray();
+  }
+
+  /** Parts that run on their own and count. */
+  int[] counters() {
+    return IntStream.range(0, parts.length).filter(p -> counting[p]).toArray();
   }
 
   /** Whether a part belongs to the clockwork as far as it only takes data. */
@@ -198,10 +259,12 @@ final class Clockwork {
   }
 
   private boolean takes(int p, boolean[] taken) {
+    if (c.parts[p].pinout().cellCount() > 0 && !(c.parts[p] instanceof Counting)) {
+      return true;
+    }
     for (Pin pin : c.parts[p].pinout().pins()) {
       int net = c.netOf[c.pinBase[p] + pin.bit()];
-      boolean read = (receives(p) & ~bus(p) & ~c.readMask[p] & pin.mask()) != 0;
-      if (read && (byAccess[net] || taken[net])) {
+      if (reads(p, pin) && (byAccess[net] || taken[net])) {
         return true;
       }
     }

@@ -30,6 +30,7 @@ final class Influence {
   private static final int SCHMITT_FALLING = Electrical.figure("threshold.schmitt.falling");
   private static final Pinout CPU = new M6502().pinout();
   private static final Bus ADDRESS = CPU.bus("A");
+  private static final long PHASES = CPU.pin("PHI1") | CPU.pin("PHI2");
 
   private final Circuit c;
   private final Levels levels;
@@ -58,6 +59,28 @@ final class Influence {
   private boolean again;
   private boolean refused;
   private boolean driverSwayed;
+  private boolean alone;
+
+  private Influence(PlainCycle plain, Influence like) {
+    c = plain.circuit;
+    levels = plain.levels;
+    clockwork = like.clockwork;
+    lineOf = like.lineOf;
+    lineDrivers = like.lineDrivers;
+    onNet = new int[c.netCount];
+    control = like.control;
+    selectHigh = like.selectHigh;
+    selectLow = like.selectLow;
+    writeLow = like.writeLow;
+    writeHigh = like.writeHigh;
+    registers = like.registers;
+    receives = like.receives;
+    carries = like.carries;
+    stores = like.stores;
+    aside = like.aside;
+    rows = new int[c.parts.length][0];
+    ends = rows;
+  }
 
   Influence(PlainCycle plain, Reach reach, long[] lineDrivers) {
     this.c = plain.circuit;
@@ -158,6 +181,30 @@ final class Influence {
     driverSwayed = false;
   }
 
+  /** The same eyes on another machine of the same circuit. */
+  Influence on(PlainCycle other) {
+    return new Influence(other, this);
+  }
+
+  /**
+   * Looks at a settled phase for what an access sways, be it by any of its lines, and what memories
+   * hold and counting parts and takers show.
+   */
+  void alone() {
+    Recorder noted = levels.recorder;
+    levels.recorder = Recorder.NONE;
+    alone = true;
+    lines = 0;
+    spread();
+    alone = false;
+    levels.recorder = noted;
+  }
+
+  /** Whether any of these pins was swayed as {@link #alone} looked. */
+  boolean swayed(int p, long pins) {
+    return sets(p, pins) != 0;
+  }
+
   /** Address lines that may be otherwise without anything but addresses of memories being so. */
   int lines() {
     return lines;
@@ -238,6 +285,9 @@ final class Influence {
   }
 
   private void strike(int set) {
+    if (alone) {
+      return;
+    }
     if ((set & CLOCKWORK) != 0) {
       refused = true;
     } else if ((set & lines) != 0) {
@@ -266,6 +316,11 @@ final class Influence {
         add(c.netOf[c.pinBase[c.cpu] + bit], 1 << i);
       }
     }
+    for (Pin pin : CPU.pins()) {
+      if (alone && pin.drives() && (PHASES & pin.mask()) == 0) {
+        add(c.netOf[c.pinBase[c.cpu] + pin.bit()], CLOCKWORK);
+      }
+    }
     boolean more = true;
     while (more) {
       more = false;
@@ -290,7 +345,8 @@ final class Influence {
 
   private boolean addOne(int net, int set) {
     int after = onNet[net] | set;
-    boolean fixed = c.source[net] != Circuit.NO_SOURCE || clockwork.visible[net];
+    boolean shown = clockwork.visible[net] && !alone;
+    boolean fixed = c.source[net] != Circuit.NO_SOURCE || shown;
     if (fixed || after == onNet[net]) {
       return false;
     }
@@ -337,7 +393,10 @@ final class Influence {
     if (clockwork.parts[p]) {
       boolean silent =
           c.nodeEnables[node] != 0 && !letsGo && (levels.driven[p] & pins) == 0 && tried == 0;
-      out |= silent ? 0 : CLOCKWORK;
+      boolean known = alone && !clockwork.takers[p] && !clockwork.counting[p];
+      out |= silent || known ? 0 : CLOCKWORK;
+    } else if (alone && (pins & lineDrivers[p] & levels.driven[p]) != 0) {
+      out |= CLOCKWORK;
     }
     return out != 0 && spreadOut(p, pins, out);
   }
@@ -355,7 +414,8 @@ final class Influence {
     for (long left = pins & ~c.forceMask[p]; left != 0; left &= left - 1) {
       int net = c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(left)];
       if (!clockwork.nets[net]) {
-        strike(set);
+        // Whose picture or refresh address is on the lines in the video half is its own affair.
+        strike(levels.phase.processorHalf() ? set : set & ~CLOCKWORK);
         return;
       }
     }

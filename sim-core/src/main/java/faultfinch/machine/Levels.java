@@ -50,6 +50,9 @@ final class Levels {
   /** Whether rows of memories that forget need no clocks: they are strobed in time. */
   boolean refreshed;
 
+  /** Per part how often its clock has risen, where anybody wants to know. */
+  int[] counted;
+
   /** Parts whose stored words may move without anybody being told. */
   boolean[] unnoticed;
 
@@ -554,6 +557,9 @@ final class Levels {
     view.in ^= bit;
     if (high) {
       view.rose |= bit;
+      if (counted != null && (circuit.risePins[p] & bit) != 0) {
+        counted[p]++;
+      }
     } else {
       view.fell |= bit;
     }

@@ -112,7 +112,7 @@ public final class Machine {
 
   /** A plain machine that stands where this one stands and goes its own way from here. */
   Machine continuedPlainly(CycleTap tap) {
-    materialise();
+    leave();
     return new Machine(this, tap);
   }
 
@@ -208,9 +208,15 @@ public final class Machine {
     }
   }
 
+  private void leave() {
+    if (processorHertz > 0) {
+      bus.leave();
+    }
+  }
+
   private void rewire() {
     heatAt = -1;
-    materialise();
+    leave();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
     after.follow(levels);

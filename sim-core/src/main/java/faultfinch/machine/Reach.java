@@ -42,6 +42,9 @@ final class Reach {
   /** Pins of each part on slow nets. */
   final long[] slowPins;
 
+  /** Pins of each part whose edges may be waiting between two cycles: those on slow nets. */
+  final long[] waiting;
+
   /** Slow nets that a table depends on. */
   final int[] keys;
 
@@ -64,9 +67,11 @@ final class Reach {
       spread(c);
     }
     clockwork = new Clockwork(c, fast);
+    waiting = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (!fast[c.netOf[g]]) {
         slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
+        waiting[c.partOf[g]] |= clockwork.nets[c.netOf[g]] ? 0 : 1L << c.bitOf[g];
       }
     }
     syncRead = runs && syncRead(c);

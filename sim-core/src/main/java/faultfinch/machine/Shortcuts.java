@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -93,6 +94,11 @@ final class Shortcuts {
 
   int[] or() {
     return classes.or;
+  }
+
+  /** The clockwork's way from here on, or empty if it does not come round. */
+  Optional<Orbit> orbit(long cycle) {
+    return Orbit.from(plain, reach, influence, cycle);
   }
 
   /** The tables that hold while the slow levels are as they are now. */

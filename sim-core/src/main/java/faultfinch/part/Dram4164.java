@@ -84,6 +84,13 @@ public final class Dram4164 implements RowMemory {
   }
 
   @Override
+  public void allStrobed(Pins pins) {
+    for (State since : SINCE) {
+      pins.hold(since, pins.nanoseconds());
+    }
+  }
+
+  @Override
   public void settle(Pins pins) {
     if (pins.low(CAS) && pins.high(WE) && pins.state(STROBED) != 0) {
       pins.drive(Q, pins.cell(CELLS, at(pins)) != 0);

@@ -1,6 +1,7 @@
 package faultfinch.part;
 
 import faultfinch.signal.Bus;
+import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /**
@@ -18,4 +19,7 @@ public interface RowMemory extends Part {
 
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
+
+  /** Notes that every row has been strobed by now; called after a time without clocks for rows. */
+  void allStrobed(Pins pins);
 }
