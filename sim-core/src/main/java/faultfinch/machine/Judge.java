@@ -51,7 +51,12 @@ final class Judge {
   Shortcut of(Trial a, Trial b, int address, boolean reads, boolean held) {
     boolean odd = held || influence.refused() || a.stirs || b.stirs;
     odd |= !a.steps.equals(b.steps) || !sameKinds(a, b) || !dataOnly(a, b) || !stepsFollow(a, b);
-    if (odd || !quiet(a) || loops.closed(a.driven) || tells(a) || clockworkSelected(a)) {
+    if (odd
+        || !quiet(a)
+        || loops.closed(a.driven)
+        || tells(a)
+        || clockworkSelected(a)
+        || !rowsRefreshed(a)) {
       return Shortcut.plain();
     }
     if (reads && (a.read & ~b.read) != 0) {
@@ -424,6 +429,28 @@ final class Judge {
     for (int net = 0; net < c.netCount; net++) {
       if (a.kind[net] == Levels.OSCILLATES && !reach.clockwork.nets[net]) {
         return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether no row that the access strobes, at any address it stands for, needs a clock. */
+  private boolean rowsRefreshed(Trial a) {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (a.row[p] >= 0) {
+        Bus pins = ((RowMemory) c.parts[p]).address();
+        int free = 0;
+        for (int i = 0; i < pins.width(); i++) {
+          free |= influence.atRow(p, pins.shift() + i) != 0 ? 1 << i : 0;
+        }
+        int base = a.row[p] & ~free;
+        int some = 0;
+        do {
+          if (!plain.levels.pins[p].refreshed(base | some)) {
+            return false;
+          }
+          some = some - free & free;
+        } while (some != 0);
       }
     }
     return true;

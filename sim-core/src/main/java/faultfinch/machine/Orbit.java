@@ -40,8 +40,8 @@ final class Orbit {
 
   private final int[] keyed;
 
-  /** Whether every row of every memory that forgets is strobed in each round. */
-  private boolean refreshes;
+  /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
+  private boolean[][] strobed;
 
   /** Cycle at whose start the counting parts stand now. */
   private long at;
@@ -79,21 +79,22 @@ final class Orbit {
     Store store = plain.store.copy();
     Levels levels = new Levels(c, store, 1);
     levels.continueFrom(plain.levels);
-    levels.refreshed = true;
+    levels.refreshed = everyRow();
     levels.counted = new int[c.parts.length];
     PlainCycle understudy = new PlainCycle(c, levels, store);
     Influence eyes = influence.on(understudy);
     List<long[]> found = new ArrayList<>();
     List<int[]> counts = new ArrayList<>();
     List<Boolean> moved = new ArrayList<>();
-    boolean[][] strobed = new boolean[c.parts.length][];
+    strobed = rows();
+    boolean[][] swayed = rows();
     int[] seen = shownLevels(levels, reach.clockwork);
     boolean[] moving = new boolean[1];
     understudy.watchPhases(
         (phase, ns) -> {
           moving[0] |= !Arrays.equals(seen, shownLevels(levels, reach.clockwork));
           if (phase == Phase.V_ROW) {
-            strobes(levels, eyes, strobed);
+            strobes(levels, eyes, swayed);
           }
         });
     long[] first = stored(store);
@@ -111,15 +112,14 @@ final class Orbit {
       }
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
-        keep(found, counts, moved, strobed);
-        return true;
+        keep(found, counts, moved);
+        return covered(swayed);
       }
     }
     return false;
   }
 
-  private void keep(
-      List<long[]> found, List<int[]> counts, List<Boolean> moved, boolean[][] strobed) {
+  private void keep(List<long[]> found, List<int[]> counts, List<Boolean> moved) {
     length = found.size();
     words = found.toArray(long[][]::new);
     steps = counts.toArray(int[][]::new);
@@ -128,18 +128,35 @@ final class Orbit {
       moves[i] = moved.get(i);
       shows |= moves[i];
     }
-    refreshes = true;
-    for (int p = 0; p < c.parts.length; p++) {
-      if (c.alive[p] && c.parts[p] instanceof RowMemory) {
-        refreshes &= strobed[p] != null && all(strobed[p]);
-      }
-    }
   }
 
-  private static boolean all(boolean[] rows) {
-    for (boolean row : rows) {
-      if (!row) {
-        return false;
+  private boolean[][] rows() {
+    boolean[][] rows = new boolean[c.parts.length][];
+    for (int p = 0; p < rows.length; p++) {
+      if (c.parts[p] instanceof RowMemory row) {
+        rows[p] = new boolean[1 << row.address().width()];
+      }
+    }
+    return rows;
+  }
+
+  private boolean[][] everyRow() {
+    boolean[][] rows = rows();
+    for (boolean[] of : rows) {
+      if (of != null) {
+        Arrays.fill(of, true);
+      }
+    }
+    return rows;
+  }
+
+  /** Whether the rows strobed at times are among those strobed always. */
+  private boolean covered(boolean[][] swayed) {
+    for (int p = 0; p < swayed.length; p++) {
+      for (int row = 0; swayed[p] != null && row < swayed[p].length; row++) {
+        if (swayed[p][row] && !strobed[p][row]) {
+          return false;
+        }
       }
     }
     return true;
@@ -177,25 +194,33 @@ final class Orbit {
     return stored;
   }
 
-  /** Notes the rows strobed now that are strobed whatever the processor does. */
-  private void strobes(Levels levels, Influence eyes, boolean[][] strobed) {
+  /** Notes the rows strobed now, apart those that are so whatever the processor does. */
+  private void strobes(Levels levels, Influence eyes, boolean[][] swayed) {
     eyes.alone();
     for (int p = 0; p < c.parts.length; p++) {
       if (c.alive[p] && c.parts[p] instanceof RowMemory row) {
         long in = levels.pins[p].in;
-        long latch = c.parts[p].pinout().role(Pin.Role.LATCH);
-        if (row.strobes(in) && !eyes.swayed(p, latch | row.address().mask())) {
-          int rows = 1 << row.address().width();
-          strobed[p] = strobed[p] == null ? new boolean[rows] : strobed[p];
-          strobed[p][row.address().of(in)] = true;
+        boolean maybe = eyes.swayed(p, c.parts[p].pinout().role(Pin.Role.LATCH));
+        if (maybe || row.strobes(in)) {
+          int free = 0;
+          for (int i = 0; i < row.address().width(); i++) {
+            free |= eyes.swayed(p, 1L << row.address().shift() + i) ? 1 << i : 0;
+          }
+          boolean[] rows = maybe || free != 0 ? swayed[p] : strobed[p];
+          int base = row.address().of(in) & ~free;
+          int some = 0;
+          do {
+            rows[base | some] = true;
+            some = some - free & free;
+          } while (some != 0);
         }
       }
     }
   }
 
-  /** Whether rows need no clocks while the clockwork goes this way. */
-  boolean refreshes() {
-    return refreshes;
+  /** Per memory that forgets, the rows that need no clock while the clockwork goes this way. */
+  boolean[][] strobed() {
+    return strobed;
   }
 
   /** Whether the running parts stand as this way says, and what steers them is as it was. */

@@ -101,6 +101,12 @@ final class Shortcuts {
     return Orbit.from(plain, reach, influence, cycle);
   }
 
+  /** Drops all that is known: what rows are refreshed is otherwise. */
+  void forget() {
+    bySlow.clear();
+    current = null;
+  }
+
   /** The tables that hold while the slow levels are as they are now. */
   Tables tables() {
     boolean same = current != null;

@@ -132,7 +132,7 @@ final class Agreement {
         // rows.
         boolean rowClock =
             c.parts[p].pinout().words().get(w - c.wordBase[p]).name().endsWith("since");
-        if (rowClock && fast.plain().levels.refreshed) {
+        if (rowClock && fast.plain().levels.refreshed != null) {
           continue;
         }
         if (fast.store().words()[w] != plain.store().words()[w]) {
