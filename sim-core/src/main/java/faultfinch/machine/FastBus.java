@@ -134,6 +134,10 @@ final class FastBus extends CycleBus {
   @Override
   void slowChanged() {
     super.slowChanged();
+    if (shortcuts.gated()) {
+      loseOrbit();
+      shortcuts.forget();
+    }
     foreseen = -1;
     Arrays.fill(quietWhile, -1);
     slowMoved();
@@ -267,6 +271,13 @@ final class FastBus extends CycleBus {
         return false;
       }
       value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
+    }
+    if ((last & READS) == 0) {
+      Shortcut written = tables.find(last & 0xFFFF, Tables.Access.WRITE);
+      if (written == null || written.kind() == Shortcut.Kind.PLAIN) {
+        return false;
+      }
+      value = (value & written.carried().and()) | written.carried().or();
     }
     lines.allDriven(value, cycle);
     return true;

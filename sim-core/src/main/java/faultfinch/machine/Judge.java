@@ -112,7 +112,7 @@ final class Judge {
         reads && steps.length == 0 && stateless,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   private Shortcut.Seen seen(Trial a, Trial b, int address, int lines) {
@@ -290,7 +290,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   private Shortcut wide(Trial a, Trial b, Places places, int[] follows, int and, int or) {
@@ -307,7 +307,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   /** A read that some lines take no part in; only memories or nobody may drive the rest. */
@@ -329,7 +329,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         floats,
-        true);
+        carried(a, b));
   }
 
   /** Whether a line that floats at the end carried something else before it in the same cycle. */
@@ -350,6 +350,18 @@ final class Judge {
       }
     }
     return true;
+  }
+
+  private Shortcut.Carried carried(Trial a, Trial b) {
+    int and = 0;
+    int or = 0;
+    for (int i = 0; i < lineNets.length; i++) {
+      boolean low = Levels.high(a.mv[lineNets[i]]);
+      boolean high = Levels.high(b.mv[lineNets[i]]);
+      and |= !low && high ? 1 << i : 0;
+      or |= low && high ? 1 << i : 0;
+    }
+    return new Shortcut.Carried(and, or, clean(a) && clean(b));
   }
 
   private boolean sameKinds(Trial a, Trial b) {
