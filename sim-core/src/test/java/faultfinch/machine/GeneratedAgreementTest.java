@@ -45,9 +45,14 @@ class GeneratedAgreementTest {
   private static void agree(long seed, int faults) {
     Board board = GeneratedBoards.board(seed);
     Setup setup = Setup.healthy(board, seed);
-    assertEquals(Optional.empty(), Agreement.difference(setup, RUN));
+    agree(setup);
     for (Fault fault : new Draw(FaultUniverse.of(board), seed).overKinds(faults)) {
-      assertEquals(Optional.empty(), Agreement.difference(setup.with(List.of(fault)), RUN));
+      agree(setup.with(List.of(fault)));
     }
+  }
+
+  private static void agree(Setup setup) {
+    assertEquals(
+        Optional.empty(), Agreement.ofRuns(setup, RUN).difference(), () -> setup.faults() + "");
   }
 }
