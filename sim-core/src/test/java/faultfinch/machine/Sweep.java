@@ -1,11 +1,18 @@
 package faultfinch.machine;
 
 import faultfinch.fault.Fault;
+import faultfinch.fault.Harm;
+import faultfinch.fault.SupplyBreak;
+import java.lang.reflect.Proxy;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -18,25 +25,50 @@ final class Sweep {
   }
 
   private final SortedMap<String, Tally> tallies = new TreeMap<>();
+  private final Map<String, Agreement.Outcome> outcomes = new HashMap<>();
   private final List<String> differences = new ArrayList<>();
 
-  /** Tries these faults; what fails otherwise than by a difference is one too, and is told so. */
+  /**
+   * Tries these faults. Faults that harm alike make the same circuit and so the same run: an open
+   * leg and an open contact of one pin are tried once, and the outcome counts for both.
+   */
   void run(Map<Fault, FaultSpread.Sort> faults, Function<Fault, Agreement.Outcome> trial) {
     faults.forEach(
         (fault, sort) -> {
           Tally tally = tallies.computeIfAbsent(sort.text(), k -> new Tally());
           tally.drawn++;
-          Agreement.Outcome outcome;
-          try {
-            outcome = trial.apply(fault);
-          } catch (RuntimeException e) {
-            differences.add(fault.text() + ": " + e);
-            return;
-          }
+          Agreement.Outcome outcome =
+              outcomes.computeIfAbsent(harm(fault), k -> tried(fault, trial));
           tally.compared += outcome.compared();
           tally.agreed += outcome.difference().isEmpty() ? 1 : 0;
           outcome.difference().ifPresent(text -> differences.add(fault.text() + ": " + text));
         });
+  }
+
+  private static Agreement.Outcome tried(Fault fault, Function<Fault, Agreement.Outcome> trial) {
+    try {
+      return trial.apply(fault);
+    } catch (RuntimeException e) {
+      return new Agreement.Outcome(Optional.of(e.toString()), 0);
+    }
+  }
+
+  /**
+   * All that a fault asks of a board being compiled; a break of a supply lead is told by itself.
+   */
+  static String harm(Fault fault) {
+    StringJoiner asked = new StringJoiner("; ");
+    Harm harm =
+        (Harm)
+            Proxy.newProxyInstance(
+                Harm.class.getClassLoader(),
+                new Class<?>[] {Harm.class},
+                (proxy, method, arguments) -> {
+                  asked.add(method.getName() + Arrays.toString(arguments));
+                  return null;
+                });
+    fault.applyTo(harm);
+    return fault instanceof SupplyBreak ? fault.text() : asked.toString();
   }
 
   /** One line for each fault on which the machines differ. */
@@ -61,7 +93,7 @@ final class Sweep {
       drawn += t.drawn;
       agreed += t.agreed;
     }
-    line(table, drawn, agreed, compared(), "all " + tallies.size() + " sorts");
+    line(table, drawn, agreed, compared(), tallies.size() + " sorts, " + outcomes.size() + " runs");
     differences.forEach(d -> table.append("differs: ").append(d).append('\n'));
     return table.toString();
   }
