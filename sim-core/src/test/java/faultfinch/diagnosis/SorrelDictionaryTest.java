@@ -47,7 +47,7 @@ class SorrelDictionaryTest {
     List<String> wrong = new ArrayList<>();
     for (Fault fault : new Draw(FaultUniverse.of(SORREL), SAMPLE_SEED).overKinds(SAMPLE)) {
       SortedMap<String, String> fresh =
-          rows.row(List.of(fault), DictionaryBuild.BOARD_SEEDS.get(0));
+          rows.row(List.of(fault), DictionaryBuild.BOARD_SEEDS.get(0)).shows();
       Map<String, String> stored = dictionary.shows(dictionary.row(fault.text()));
       stored.forEach(
           (look, outcome) -> {
