@@ -59,8 +59,8 @@ final class SurveyCommand implements Command {
     Known known = knowledge.apply(board, terminal);
     Told told =
         new Told(
-            board,
-            collapsed(board, known.dictionary()),
+            known.board(),
+            collapsed(known.board(), known.dictionary()),
             known.dictionary().faults().size(),
             known.diagnosis().excited(),
             known.diagnosis().coverage());
@@ -100,7 +100,8 @@ final class SurveyCommand implements Command {
 
   private static void print(Told told, Terminal terminal) {
     Words words = terminal.words();
-    terminal.say("survey.faults", told.board.title(), told.beforeCollapse, told.faults);
+    Paragraph.print(
+        terminal, "survey.faults", told.board.title(), told.beforeCollapse, told.faults);
     terminal.out().println();
     Columns columns = new Columns();
     row(columns, words, "owner", share(told.tier(ErrorRates.Tier.OWNER).visibleByWeight(), words));
