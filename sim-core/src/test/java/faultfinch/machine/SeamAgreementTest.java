@@ -61,7 +61,8 @@ class SeamAgreementTest {
   @Test
   @Tag("sweep")
   void pinFaults_all_agree() {
-    Map<Fault, FaultSpread.Sort> sorts = FaultSpread.sorts(SEAM, Slice.of(pinFaults()));
+    Map<Fault, FaultSpread.Sort> sorts =
+        FaultSpread.sorts(SEAM, Slice.of(pinFaults(), Sweep::harm));
     Sweep sweep = new Sweep();
     sweep.run(sorts, f -> Agreement.ofRuns(Setup.healthy(SEAM, 1).with(List.of(f)), RUN));
     System.out.println(sweep.table());

@@ -1,7 +1,10 @@
 package faultfinch.machine;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The share of a long sweep that one run takes. The system property {@code faultfinch.slice} says
@@ -12,12 +15,16 @@ final class Slice {
 
   private Slice() {}
 
-  /** Every so-manieth of these, so that all slices last about as long. */
-  static <T> List<T> of(List<T> all) {
-    return of(all, System.getProperty(PROPERTY, "1/1"));
+  /**
+   * Every so-manieth of these, so that all slices last about as long.
+   *
+   * @param run what is equal for those that share a run and so stay together
+   */
+  static <T> List<T> of(List<T> all, Function<T, ?> run) {
+    return of(all, run, System.getProperty(PROPERTY, "1/1"));
   }
 
-  static <T> List<T> of(List<T> all, String slice) {
+  static <T> List<T> of(List<T> all, Function<T, ?> run, String slice) {
     if (!slice.matches("[1-9]\\d{0,2}/[1-9]\\d{0,2}")) {
       throw wrong(slice);
     }
@@ -26,9 +33,13 @@ final class Slice {
     if (which > slices) {
       throw wrong(slice);
     }
+    Map<Object, Integer> runs = new HashMap<>();
     List<T> taken = new ArrayList<>();
-    for (int i = which - 1; i < all.size(); i += slices) {
-      taken.add(all.get(i));
+    for (T each : all) {
+      int number = runs.computeIfAbsent(run.apply(each), k -> runs.size());
+      if (number % slices == which - 1) {
+        taken.add(each);
+      }
     }
     return taken;
   }

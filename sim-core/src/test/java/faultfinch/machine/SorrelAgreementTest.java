@@ -70,7 +70,7 @@ class SorrelAgreementTest {
   @Test
   @Tag("sweep")
   void faults_threeOfEveryKindRoleAndTechnology_agreeFromResetAndFromMarks() {
-    List<Fault> drawn = Slice.of(FaultSpread.ofPlaces(ALL, SORREL, 3, 3));
+    List<Fault> drawn = Slice.of(FaultSpread.ofPlaces(ALL, SORREL, 3, 3), Sweep::harm);
     Sweep sweep = new Sweep();
     sweep.run(
         FaultSpread.sorts(SORREL, drawn),
