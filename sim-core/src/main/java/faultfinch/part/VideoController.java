@@ -106,7 +106,6 @@ public final class VideoController implements BusDevice {
   private static final Defect LINE_SYNC_DEAD = new Defect("line-sync-dead", "HS/ never falls");
   private static final Defect ADDRESS_DEAD =
       new Defect("address-dead", "the cell address stands at 0");
-  private static final Defect INTERRUPT_DEAD = new Defect("interrupt-dead", "IRQ/ never pulls");
 
   @Override
   public BusAdapter adapter() {
@@ -115,7 +114,7 @@ public final class VideoController implements BusDevice {
 
   @Override
   public List<Defect> defects() {
-    return List.of(LINE_SYNC_DEAD, ADDRESS_DEAD, INTERRUPT_DEAD);
+    return List.of(LINE_SYNC_DEAD, ADDRESS_DEAD);
   }
 
   @Override
@@ -162,8 +161,7 @@ public final class VideoController implements BusDevice {
     boolean lineSync = slots && pins.state(LINE_SPAN) == SYNC;
     pins.drive(HS, !lineSync || pins.defect(LINE_SYNC_DEAD.name()));
     pins.drive(VS, !(lines && pins.state(FRAME_SPAN) == SYNC));
-    boolean interrupts = pins.state(WAITING) != 0 && (look & 8) != 0;
-    if (interrupts && !pins.defect(INTERRUPT_DEAD.name())) {
+    if (pins.state(WAITING) != 0 && (look & 8) != 0) {
       pins.drive(IRQ, false);
     }
   }
