@@ -28,6 +28,7 @@ final class PartList {
           "LSI",
           "EPROM",
           "SRAM",
+          "DRAM",
           "CPU",
           "regulator",
           "clock",
