@@ -89,7 +89,7 @@ final class Weights {
         case SWITCH -> "switch";
         case SOUNDER -> "sounder";
         case REGULATOR -> "regulator";
-        case JACK -> "jack";
+        case JACK, CONNECTOR -> "jack";
       };
     }
     if (anatomy.isClock(part)) {

@@ -36,6 +36,11 @@ final class Circuit {
 
   int[] wordBase;
   int[] cellBase;
+
+  /** Which bits of its bytes a part's cells are: all, or one bit of a byte shared by eight. */
+  int[] cellMask;
+
+  int[] cellShift;
   int wordCount;
   int cellCount;
   int cpu = -1;

@@ -120,6 +120,16 @@ abstract class CycleBus implements Bus {
     core.cycle = cycle == Mpu6502.NEVER ? core.cycle : cycle;
   }
 
+  /** Nothing happens before this cycle: it may be the next. */
+  protected void skipTo(long cycle) {
+    core.cycle = Math.max(core.cycle, cycle);
+  }
+
+  /** Makes the levels and all stored state stand as the last cycle left them, for good. */
+  void leave() {
+    materialise();
+  }
+
   /** In reset the processor reads one address and runs nothing. */
   private void reset(long until) {
     int quiet = 0;
@@ -133,7 +143,7 @@ abstract class CycleBus implements Bus {
       quiet = event || plain.stirred ? 0 : quiet + 1;
       if (quiet >= QUIET_CYCLES && processor.inReset()) {
         long next = Math.min(Math.min(plain.nextEvent, plain.levels.nextExpiry()), until);
-        core.cycle = Math.max(core.cycle, next);
+        skipTo(next);
         plain.levels.now = core.cycle;
         quiet = 0;
       }
@@ -170,7 +180,7 @@ abstract class CycleBus implements Bus {
         quiet = event || plain.stirred ? 0 : quiet + 1;
         if (quiet >= QUIET_CYCLES) {
           long next = Math.min(plain.nextEvent, plain.levels.nextExpiry());
-          core.cycle = Math.max(core.cycle, Math.min(next, window));
+          skipTo(Math.min(next, window));
           quiet = 0;
         }
         if (core.cycle >= window) {

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.part.Memory;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -20,6 +21,11 @@ final class FastBus extends CycleBus {
   private static final int ADDRESSES = 0x10000;
   private static final int NOT_KNOWN = -1;
   private static final int MARGIN = 8;
+
+  /** Cycles played plainly at the end of a run: every chain of latches of ours is shorter. */
+  private static final int FRESH = 16;
+
+  private static final int LOOKED_AGAIN = 20_000;
 
   /** Cycles played plainly after slow levels moved, so that parts have seen them. */
   private static final int SETTLING = 2;
@@ -62,10 +68,22 @@ final class FastBus extends CycleBus {
   /** The scheduling for which that was found out. */
   private long foreseen = -1;
 
-  /** Count of stored words' moves while which output changes by themselves were found quiet. */
-  private long quietWhile = -1;
+  /** Per part the count of stored words' moves while which its own output changes are quiet. */
+  private long[] quietWhile = new long[0];
 
   private int settling;
+
+  /** The way of what runs by itself; null while none is known, or there is nothing of the kind. */
+  private Orbit orbit;
+
+  private boolean clockwork;
+  private int[] rowMemories = new int[0];
+
+  /** Before this cycle no way is looked for again. */
+  private long lookAgainAt;
+
+  /** From this cycle on all is played, so that what takes data stands right at the end of a run. */
+  private long takersFrom = Long.MAX_VALUE;
 
   FastBus(Machine machine) {
     super(machine);
@@ -82,11 +100,24 @@ final class FastBus extends CycleBus {
             .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
             .toArray();
     shortcuts = new Shortcuts(plain);
+    quietWhile = new long[c.parts.length];
+    Arrays.fill(quietWhile, -1);
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
+    orbit = null;
+    lookAgainAt = 0;
+    clockwork = shortcuts.reach().clockwork.any();
+    rowMemories =
+        IntStream.range(0, c.parts.length)
+            .filter(p -> c.alive[p] && c.parts[p] instanceof RowMemory)
+            .toArray();
+    for (int p = 0; p < c.parts.length; p++) {
+      boolean row = c.parts[p] instanceof RowMemory;
+      plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
+    }
     foreseen = -1;
-    quietWhile = -1;
+    Arrays.fill(quietWhile, -1);
     slowMoved();
   }
 
@@ -104,7 +135,7 @@ final class FastBus extends CycleBus {
   void slowChanged() {
     super.slowChanged();
     foreseen = -1;
-    quietWhile = -1;
+    Arrays.fill(quietWhile, -1);
     slowMoved();
   }
 
@@ -121,13 +152,17 @@ final class FastBus extends CycleBus {
 
   @Override
   protected void choose() {
-    boolean direct =
-        !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
+    boolean direct = tabled();
     fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
     or = shortcuts.or();
+  }
+
+  private boolean tabled() {
+    boolean runs = orbit != null || !clockwork && rowMemories.length == 0;
+    return runs && !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
   }
 
   @Override
@@ -174,7 +209,7 @@ final class FastBus extends CycleBus {
   }
 
   private int slow(int address, boolean reads, int data, boolean sync) {
-    if (plainly || watched || settling > 0 || shortcuts.refused() || interrupted()) {
+    if (!tabled()) {
       return plain(address, reads, data, sync);
     }
     Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
@@ -182,11 +217,14 @@ final class FastBus extends CycleBus {
       s = ask(address, reads, sync);
     }
     if (sync && machine.reached(address, core.cycle)) {
-      tables.fetched(address);
+      tables.fetched(address, shortcuts);
     }
     switch (s.kind()) {
       case MEMORY -> {
         return memory(s, address, reads, data, sync);
+      }
+      case WIDE -> {
+        return wide(s, address, reads, data, sync);
       }
       case DEVICE -> {
         return device(s, address, reads, data, sync);
@@ -207,7 +245,8 @@ final class FastBus extends CycleBus {
       return plain(address, true, 0, sync);
     }
     plain.levels.now = core.cycle;
-    int value = s.cell() < 0 ? s.or() : (cells[s.cell()] & s.and()) | s.or();
+    int at = s.cell(plain.circuit, address);
+    int value = at < 0 ? s.or() : (cells[at] & s.and()) | s.or();
     int read = lines.read(plain.levels, s.floats(), value, core.cycle);
     last = address | read << 16 | READS | VALUED | (sync ? SYNC : 0);
     return read;
@@ -236,25 +275,18 @@ final class FastBus extends CycleBus {
   private Shortcut ask(int address, boolean reads, boolean sync) {
     materialise();
     plain.levels.now = core.cycle;
-    Shortcut s = shortcuts.ask(address, reads, sync);
+    Tables.Access access = Tables.Access.of(reads, sync);
+    Shortcut s = shortcuts.ask(address, reads, sync, tables.alone(address));
     if (shortcuts.flushed()) {
       tables = shortcuts.tables();
     }
-    int[] watched = machine.unreached();
-    boolean watch = reads && Arrays.binarySearch(watched, address) >= 0;
-    Tables.Access access = Tables.Access.of(reads, sync);
-    tables.keep(address, access, s, watch);
-    if (shortcuts.pageWide(s)) {
-      tables.keepPage(address, access, s, shortcuts, watched);
-    } else if (shortcuts.pageWideSilence(s)) {
-      tables.keepSilence(address, access, s);
-    }
+    tables.keep(address, access, s, shortcuts, machine.unreached());
     choose();
     return s;
   }
 
   private int memory(Shortcut s, int address, boolean reads, int data, boolean sync) {
-    int at = s.cell();
+    int at = s.cell(plain.circuit, address);
     if (reads) {
       int value = (cells[at] & s.and()) | s.or();
       last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
@@ -265,13 +297,24 @@ final class FastBus extends CycleBus {
     return data;
   }
 
+  private int wide(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    if (reads) {
+      int value = s.readWide(plain, address);
+      last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
+      return value;
+    }
+    s.writeWide(plain, address, data);
+    last = address | data << 16;
+    return data;
+  }
+
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    catchUp(core.cycle + 1);
     if (s.steady() && s.memo()[0] == slowVersion) {
       int known = (int) s.memo()[1];
       last = address | known << 16 | READS | VALUED | (sync ? SYNC : 0);
       return known;
     }
-    catchUp(core.cycle + 1);
     plain.levels.now = core.cycle;
     plain.levels.moved = false;
     int value = s.run(plain, data);
@@ -306,9 +349,51 @@ final class FastBus extends CycleBus {
     if (plain.stirred || !shortcuts.clocksRest()) {
       settling = Math.max(settling, STIRRED);
     }
+    if (clockwork) {
+      follow(core.cycle + 1);
+    }
     plainNow();
     slowMoved();
     return value;
+  }
+
+  /** Levels are live at the start of this cycle: sees whether the clockwork goes a known way. */
+  private void follow(long cycle) {
+    if (orbit != null && orbit.holds(cycle, shortcuts.reach().clockwork)) {
+      orbit.standAt(cycle);
+      return;
+    }
+    loseOrbit();
+    if (cycle >= lookAgainAt && settling == 0 && !processor.inReset()) {
+      find(cycle);
+    }
+  }
+
+  private void find(long cycle) {
+    Orbit found = shortcuts.orbit(cycle).orElse(null);
+    if (found != null && (rowMemories.length == 0 || found.refreshes())) {
+      orbit = found;
+      plain.levels.refreshed = rowMemories.length > 0;
+    } else {
+      lookAgainAt = cycle + LOOKED_AGAIN;
+    }
+  }
+
+  private void loseOrbit() {
+    if (plain.levels.refreshed) {
+      for (int p : rowMemories) {
+        ((RowMemory) plain.circuit.parts[p]).allStrobed(plain.levels.pins[p]);
+      }
+      plain.levels.refreshed = false;
+    }
+    orbit = null;
+  }
+
+  @Override
+  void leave() {
+    materialise();
+    loseOrbit();
+    choose();
   }
 
   @Override
@@ -324,6 +409,10 @@ final class FastBus extends CycleBus {
     Levels levels = plain.levels;
     boolean moved = levels.moved;
     levels.now = cycle;
+    if (orbit != null) {
+      orbit.bringTo(cycle + 1);
+      rows();
+    }
     levels.phase = Phase.C_END;
     for (int p : memories) {
       levels.touch(p);
@@ -336,10 +425,21 @@ final class FastBus extends CycleBus {
     }
     // Cycles that drive what can float were played: what floats now was let go right after those.
     levels.released(shortcuts.reach().holds, cycle, liveAt + 1);
-    plain.forgetEdges(shortcuts.reach().slowPins);
+    plain.forgetEdges(shortcuts.reach().waiting);
     levels.moved = moved;
     levels.now = cycle + 1;
     liveAt = cycle;
+  }
+
+  /** Strobes the row of the last access. */
+  private void rows() {
+    plain.levels.phase = Phase.C_ROW;
+    plain.touchPhased();
+    plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
+    plain.levels.settle();
+    for (int p : rowMemories) {
+      plain.circuit.parts[p].commit(plain.levels.pins[p], Phase.C_ROW);
+    }
   }
 
   /** An event too near for a table sends the next cycles the plain way. */
@@ -352,6 +452,7 @@ final class FastBus extends CycleBus {
 
   private boolean near() {
     boolean event = !quiet && core.cycle + MARGIN >= plain.nextEvent;
+    event |= core.cycle >= takersFrom || core.cycle + MARGIN >= nextShown();
     return event
         || core.cycle + MARGIN >= shortcuts.nextExpiry()
         || processor.inReset()
@@ -361,7 +462,30 @@ final class FastBus extends CycleBus {
   /** Cycle by which the tables have to be left: at a quiet event, or some cycles before another. */
   private long horizon() {
     long event = quiet ? plain.nextEvent : plain.nextEvent - MARGIN;
+    event = Math.min(event, Math.min(takersFrom, nextShown() - MARGIN));
     return Math.min(event, shortcuts.nextExpiry() - MARGIN);
+  }
+
+  /** Cycle in which the clockwork next moves what the processor sees. */
+  private long nextShown() {
+    return orbit == null ? Long.MAX_VALUE : orbit.nextShown(core.cycle);
+  }
+
+  @Override
+  protected void skipTo(long cycle) {
+    if (!clockwork) {
+      super.skipTo(cycle);
+      return;
+    }
+    if (orbit == null) {
+      find(core.cycle);
+    }
+    long to = Math.min(cycle, nextShown()) - FRESH;
+    if (orbit != null && to > core.cycle) {
+      orbit.standAt(core.cycle);
+      orbit.bringTo(to);
+      core.cycle = to;
+    }
   }
 
   /** Looks, on a copy, at what the next event will move. */
@@ -371,11 +495,13 @@ final class FastBus extends CycleBus {
     }
     long event = plain.nextEvent;
     boolean outputsOnly = event + 2L * MARGIN <= plain.nextStored;
-    if (!outputsOnly || quietWhile != plain.movings) {
+    int due = outputsOnly ? plain.dueAlone(event) : -1;
+    quiet = due >= 0 && quietWhile[due] == plain.movings;
+    if (!quiet) {
       quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
-      quietWhile = quiet && outputsOnly ? plain.movings : -1;
-    } else {
-      quiet = true;
+      if (due >= 0) {
+        quietWhile[due] = quiet ? plain.movings : -1;
+      }
     }
     foreseen = plain.schedulings;
   }
@@ -400,6 +526,9 @@ final class FastBus extends CycleBus {
     last = address | READS;
     liveAt = core.cycle - 1;
     settling = SETTLING;
+    if (clockwork) {
+      follow(core.cycle);
+    }
     slowMoved();
   }
 
@@ -411,10 +540,11 @@ final class FastBus extends CycleBus {
 
   @Override
   void run(long until) {
+    takersFrom = clockwork ? until - FRESH : Long.MAX_VALUE;
     while (core.cycle < until) {
       catchUp(core.cycle);
       plainNow();
-      if (plainly || settling > 0 || interrupted() || shortcuts.refused()) {
+      if (!tabled()) {
         careful(until);
         liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {

@@ -47,6 +47,15 @@ final class Levels {
 
   long[] overruled;
 
+  /** Whether rows of memories that forget need no clocks: they are strobed in time. */
+  boolean refreshed;
+
+  /** Per part how often its clock has risen, where anybody wants to know. */
+  int[] counted;
+
+  /** Parts whose stored words may move without anybody being told. */
+  boolean[] unnoticed;
+
   /** Set when a part's stored state moved since this was last cleared. */
   boolean moved;
 
@@ -74,6 +83,7 @@ final class Levels {
     this.oscillating = new boolean[circuit.netCount];
     this.driven = new long[circuit.parts.length];
     this.bits = new long[circuit.parts.length];
+    this.unnoticed = new boolean[circuit.parts.length];
     this.dirty = new long[(circuit.nodePart.length + 63) / 64];
     this.cacheKey = new long[circuit.netCount][];
     this.cacheMv = new int[circuit.netCount][];
@@ -182,7 +192,7 @@ final class Levels {
 
   /** A part's stored state moved: its outputs may. */
   void stateMoved(int part) {
-    moved = true;
+    moved |= !unnoticed[part];
     touch(part);
   }
 
@@ -547,6 +557,9 @@ final class Levels {
     view.in ^= bit;
     if (high) {
       view.rose |= bit;
+      if (counted != null && (circuit.risePins[p] & bit) != 0) {
+        counted[p]++;
+      }
     } else {
       view.fell |= bit;
     }

@@ -112,7 +112,7 @@ public final class Machine {
 
   /** A plain machine that stands where this one stands and goes its own way from here. */
   Machine continuedPlainly(CycleTap tap) {
-    materialise();
+    leave();
     return new Machine(this, tap);
   }
 
@@ -208,9 +208,15 @@ public final class Machine {
     }
   }
 
+  private void leave() {
+    if (processorHertz > 0) {
+      bus.leave();
+    }
+  }
+
   private void rewire() {
     heatAt = -1;
-    materialise();
+    leave();
     Circuit next = compile();
     Levels after = new Levels(next, store, levels.cycleNanoseconds());
     after.follow(levels);
@@ -284,7 +290,9 @@ public final class Machine {
 
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
-    return store.cells()[circuit.cellBase[circuit.index(ref)] + cells.offset() + index] & 0xFF;
+    int p = circuit.index(ref);
+    int stored = store.cells()[circuit.cellBase[p] + cells.offset() + index];
+    return (stored & circuit.cellMask[p]) >>> circuit.cellShift[p];
   }
 
   /** Whether the processor has no clock, is in reset or waits: no instruction goes on. */

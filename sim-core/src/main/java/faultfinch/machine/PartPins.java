@@ -14,6 +14,8 @@ final class PartPins implements Pins {
   private final Store store;
   private final int wordBase;
   private final int cellBase;
+  private final int cellShift;
+  private final int cellMask;
   private final Set<String> defects;
   private final long dataPins;
 
@@ -37,6 +39,8 @@ final class PartPins implements Pins {
     this.store = store;
     this.wordBase = c.wordBase[part];
     this.cellBase = c.cellBase[part];
+    this.cellShift = c.cellShift[part];
+    this.cellMask = c.cellMask[part];
     this.defects = Set.copyOf(c.harm.defects.getOrDefault(c.refs[part], Set.of()));
     this.dataPins = c.parts[part].pinout().role(Pin.Role.DATA);
     HarmNotes.Cell[] stuck =
@@ -102,7 +106,7 @@ final class PartPins implements Pins {
   public int cell(State cells, int index) {
     int at = cells.offset() + index;
     levels.recorder.looked(part, at);
-    int value = store.cells()[cellBase + at] & 0xFF;
+    int value = (store.cells()[cellBase + at] & cellMask) >>> cellShift;
     for (int i = 0; i < stuckAt.length; i++) {
       if (stuckAt[i] == at) {
         value = (value & ~stuckClear[i]) | stuckSet[i];
@@ -124,9 +128,10 @@ final class PartPins implements Pins {
   public void hold(State cells, int index, int value) {
     int at = cells.offset() + index;
     levels.recorder.stored(part, at);
-    byte b = (byte) value;
-    if (store.cells()[cellBase + at] != b) {
-      store.cells()[cellBase + at] = b;
+    int was = store.cells()[cellBase + at];
+    byte now = (byte) (was & ~cellMask | value << cellShift & cellMask);
+    if (was != now) {
+      store.cells()[cellBase + at] = now;
       levels.touch(part);
     }
   }
@@ -134,6 +139,11 @@ final class PartPins implements Pins {
   @Override
   public boolean defect(String name) {
     return defects.contains(name);
+  }
+
+  @Override
+  public boolean refreshed() {
+    return levels.refreshed;
   }
 
   @Override

@@ -83,6 +83,20 @@ final class PlainCycle {
     levels.moved = false;
   }
 
+  /** The one part that changes by itself by this cycle, or -1 if it is not one alone. */
+  int dueAlone(long cycle) {
+    int due = -1;
+    for (int p : living) {
+      if (nextOf[p] <= cycle) {
+        if (due >= 0) {
+          return -1;
+        }
+        due = p;
+      }
+    }
+    return due;
+  }
+
   /** What happens next, to be put back after a trial. */
   static final class Agenda {
     private final long[] nextOf;
@@ -148,6 +162,18 @@ final class PlainCycle {
     if (levels.moved) {
       schedule();
     }
+  }
+
+  /**
+   * Plays one more cycle of the access now on the pins, with all that happens by itself in time
+   * left out.
+   */
+  void turn() {
+    for (Phase phase : PHASES) {
+      phase(phase);
+    }
+    levels.now++;
+    levels.moved = false;
   }
 
   /**

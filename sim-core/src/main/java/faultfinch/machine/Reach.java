@@ -17,8 +17,6 @@ import java.util.Deque;
 final class Reach {
   private static final Pinout CPU = new M6502().pinout();
   private static final Bus DATA = CPU.bus("D");
-  private static final Bus ADDRESS = CPU.bus("A");
-  private static final int LOW_LINES = 8;
 
   /** The other control pins rest high between remembered cycles. */
   private static final long NEVER_FAST = CPU.pin("RES/") | CPU.pin("RDY") | CPU.pin("PHI0");
@@ -44,22 +42,19 @@ final class Reach {
   /** Pins of each part on slow nets. */
   final long[] slowPins;
 
+  /** Pins of each part whose edges may be waiting between two cycles: those on slow nets. */
+  final long[] waiting;
+
   /** Slow nets that a table depends on. */
   final int[] keys;
 
   final boolean refused;
 
-  /**
-   * Whether the low eight address lines go to register pins alone, from the processor alone, and
-   * are read there as it drives them.
-   */
-  final boolean lowAddressPlain;
+  /** What steps by itself; its own nets are neither fast nor slow. */
+  final Clockwork clockwork;
 
   /** Whether anybody reads the SYNC line. */
   final boolean syncRead;
-
-  /** Nets of the low eight address lines. */
-  final int[] lowAddress = new int[LOW_LINES];
 
   Reach(Circuit c) {
     fast = new boolean[c.netCount];
@@ -71,9 +66,12 @@ final class Reach {
       buffered(c);
       spread(c);
     }
+    clockwork = new Clockwork(c, fast);
+    waiting = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (!fast[c.netOf[g]]) {
         slowPins[c.partOf[g]] |= 1L << c.bitOf[g];
+        waiting[c.partOf[g]] |= clockwork.nets[c.netOf[g]] ? 0 : 1L << c.bitOf[g];
       }
     }
     syncRead = runs && syncRead(c);
@@ -83,9 +81,9 @@ final class Reach {
     passing = passing(c);
     fastEdges = new long[c.parts.length];
     for (int p = 0; p < c.parts.length; p++) {
-      fastEdges[p] = c.alive[p] ? c.edgePins(p) & ~slowPins[p] : 0;
+      boolean own = clockwork.parts[p];
+      fastEdges[p] = c.alive[p] && !own ? c.edgePins(p) & ~slowPins[p] : 0;
     }
-    lowAddressPlain = runs && lowAddress(c);
     refused = clash || coupled(c) || readyDriven(c);
   }
 
@@ -193,24 +191,6 @@ final class Reach {
     return holds;
   }
 
-  private boolean lowAddress(Circuit c) {
-    boolean simple = true;
-    for (int i = 0; i < LOW_LINES; i++) {
-      int own = c.pinBase[c.cpu] + ADDRESS.shift() + i;
-      int net = c.netOf[own];
-      lowAddress[i] = net;
-      simple &= c.groupOf[net] < 0 && c.source[net] == Circuit.NO_SOURCE;
-      simple &= c.drivers[net].length == 1 && c.loadMv[net].length == 0;
-      simple &= (c.forceMask[c.cpu] >>> ADDRESS.shift() + i & 1) == 0;
-      simple &= c.lsInputs[net] == 0 && c.deadLs[net] == 0;
-      for (int g : c.receivers[net]) {
-        simple &= c.lowMv[own] < c.threshold[g] && c.threshold[g] < c.highMv[own];
-        simple &= c.parts[c.partOf[g]].pinout().pins().get(c.bitOf[g]).role() == Pin.Role.REGISTER;
-      }
-    }
-    return simple;
-  }
-
   private void spread(Circuit c) {
     Deque<Integer> work = new ArrayDeque<>();
     for (Pin pin : CPU.pins()) {
@@ -219,16 +199,15 @@ final class Reach {
       }
     }
     for (int p = 0; p < c.parts.length; p++) {
-      long data = c.parts[p].pinout().role(Pin.Role.DATA);
-      boolean phased = c.parts[p].followsPhase();
-      for (Pin pin : c.parts[p].pinout().pins()) {
-        if (c.alive[p] && pin.drives() && (phased || (data & pin.mask()) != 0)) {
-          move(c, c.netOf[c.pinBase[p] + pin.bit()], work);
-        }
+      if (c.alive[p] && c.parts[p].followsPhase()) {
+        drive(c, p, ~0L, work);
       }
     }
     while (!work.isEmpty()) {
       for (int g : c.receivers[work.pop()]) {
+        if (c.alive[c.partOf[g]]) {
+          drive(c, c.partOf[g], c.parts[c.partOf[g]].pinout().role(Pin.Role.DATA), work);
+        }
         for (int node : c.followers[g]) {
           if (c.nodeGroup[node] >= 0) {
             move(c, c.groups[c.nodeGroup[node]].nets()[0], work);
@@ -240,6 +219,14 @@ final class Reach {
             move(c, c.netOf[c.pinBase[c.nodePart[node]] + bit], work);
           }
         }
+      }
+    }
+  }
+
+  private void drive(Circuit c, int p, long pins, Deque<Integer> work) {
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      if (pin.drives() && (pins & pin.mask()) != 0) {
+        move(c, c.netOf[c.pinBase[p] + pin.bit()], work);
       }
     }
   }
@@ -272,7 +259,7 @@ final class Reach {
   private int[] keys(Circuit c) {
     boolean[] key = new boolean[c.netCount];
     for (int net = 0; net < c.netCount; net++) {
-      if (!fast[net] && c.source[net] == Circuit.NO_SOURCE) {
+      if (!fast[net] && !clockwork.nets[net] && c.source[net] == Circuit.NO_SOURCE) {
         for (int g : c.receivers[net]) {
           key[net] |= matters(c, g);
         }
@@ -283,7 +270,7 @@ final class Reach {
 
   private boolean matters(Circuit c, int g) {
     int p = c.partOf[g];
-    if (!c.alive[p] || p == c.cpu) {
+    if (!c.alive[p] || p == c.cpu || clockwork.parts[p]) {
       return false;
     }
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
@@ -333,7 +320,7 @@ final class Reach {
     for (int g = 0; g < c.partOf.length; g++) {
       int p = c.partOf[g];
       int net = c.netOf[g];
-      if (c.alive[p] && fast[net]) {
+      if (c.alive[p] && fast[net] && !clockwork.parts[p]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
         boolean control = p == c.cpu && (NEVER_FAST & pin.mask()) != 0;
         boolean misread =

@@ -1,18 +1,22 @@
 package faultfinch.machine;
 
+import faultfinch.part.Memory;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
+import faultfinch.signal.State;
 
 /**
  * What one access does, as the plain machine showed it.
  *
- * @param cell for {@link Kind#MEMORY} the cell read or written
+ * @param places memory cells read or written
  * @param and data bits that follow the source
  * @param or data bits that are high whatever the source says
- * @param packed cell and mask class for the tables, or -1
+ * @param maskClass number of the two masks for the tables, or -1
+ * @param follows for each cell of {@link Kind#WIDE} the data line it is read to or written from, or
+ *     {@link #LOW} or {@link #HIGH}
  * @param driver the part that drives the data lines, or null
  * @param steps what parts commit, in order
- * @param readsA what every part's pins read at the end of the cycle with all data low
- * @param readsB the same with all data high
+ * @param seen what every part's pins read at the end of the cycle
  * @param steady whether a read stays the same while no slow level moves
  * @param memo what such a read gave, behind the moment it was found
  * @param floats data lines that nobody drives
@@ -20,21 +24,27 @@ import faultfinch.signal.Phase;
  */
 record Shortcut(
     Kind kind,
-    int cell,
+    Places places,
     int and,
     int or,
-    int packed,
+    int maskClass,
+    int[] follows,
     Step driver,
     Step[] steps,
-    long[] readsA,
-    long[] readsB,
+    Seen seen,
     boolean steady,
     long[] memo,
     int floats,
     boolean clean) {
 
+  static final int LOW = 8;
+  static final int HIGH = 9;
+
   enum Kind {
+    /** One byte of one memory, or of eight side by side. */
     MEMORY,
+    /** Cells of memories one bit wide, each at its own place. */
+    WIDE,
     DEVICE,
     /** A read in which some data lines float; a memory or nobody drives the rest. */
     LOOSE,
@@ -50,23 +60,72 @@ record Shortcut(
    */
   record Step(int part, Phase phase, long in, long before, long slow, byte[] line) {}
 
+  /**
+   * What every part's pins read at the end of the cycle.
+   *
+   * @param low with all data low
+   * @param high with all data high
+   * @param base the address it was seen at
+   * @param lines address lines that may differ
+   * @param sways per part and pin the lines it follows, and the clockwork's mark
+   */
+  record Seen(long[] low, long[] high, int base, int lines, int[][] sways) {}
+
   private static final long[] NO_MEMO = {-1, 0};
+  private static final Seen NOTHING = new Seen(new long[0], new long[0], 0, 0, new int[0][]);
 
   static Shortcut plain() {
     return new Shortcut(
         Kind.PLAIN,
-        0,
+        Places.NONE,
         0,
         0,
         -1,
+        new int[0],
         null,
         new Step[0],
-        new long[0],
-        new long[0],
+        NOTHING,
         false,
         NO_MEMO,
         0,
         true);
+  }
+
+  /** Whether any other address shares this answer. */
+  boolean covers(int address) {
+    return ((address ^ seen.base()) & ~seen.lines()) == 0;
+  }
+
+  /** Place among all cells of the one byte read or written, or -1 if there is none. */
+  int cell(Circuit c, int address) {
+    return places.parts().length == 0
+        ? -1
+        : c.cellBase[places.parts()[0]] + places.cell(0, address);
+  }
+
+  /** What the processor reads of memories one bit wide. */
+  int readWide(PlainCycle plain, int address) {
+    int lines = 0;
+    for (int k = 0; k < follows.length; k++) {
+      int p = places.parts()[k];
+      int bit = plain.levels.pins[p].cell(bits(plain, p), places.cell(k, address)) & 1;
+      lines |= bit << follows[k];
+    }
+    return (lines & and) | or;
+  }
+
+  void writeWide(PlainCycle plain, int address, int data) {
+    for (int k = 0; k < follows.length; k++) {
+      int p = places.parts()[k];
+      int bit = follows[k] == LOW ? 0 : follows[k] == HIGH ? 1 : data >>> follows[k] & 1;
+      plain.levels.pins[p].hold(bits(plain, p), places.cell(k, address), bit);
+    }
+  }
+
+  private static State bits(PlainCycle plain, int part) {
+    return plain.circuit.parts[part] instanceof RowMemory row
+        ? row.bits()
+        : ((Memory) plain.circuit.parts[part]).array();
   }
 
   /** Runs the parts that matter; returns what the processor reads, or the data it wrote. */

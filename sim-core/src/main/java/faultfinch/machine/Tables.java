@@ -1,14 +1,14 @@
 package faultfinch.machine;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 
 /** What is known of every address and kind of access while the slow levels stay as they are. */
 final class Tables {
   private static final int ADDRESSES = 0x10000;
   private static final int PAGE = 0xFF;
+
+  /** Answers good for one address only after which a page is not asked for more. */
+  private static final int LONELY = 4;
 
   /** The three kinds of access; a fetch is a read with SYNC high. */
   enum Access {
@@ -27,18 +27,19 @@ final class Tables {
   final int[] readAt;
   final int[] writeAt;
   private boolean clean = true;
-  private final Map<Integer, Shortcut> fetches;
-  private final Map<Integer, Shortcut> reads;
-  private final Map<Integer, Shortcut> writes;
+  private final Shortcut[][] fetches;
+  private final Shortcut[][] reads;
+  private final Shortcut[][] writes;
+  private final int[] alone = new int[ADDRESSES / (PAGE + 1)];
 
   /** With nobody on the SYNC line a fetch is a read, and the two share what is known. */
   Tables(boolean syncRead) {
     readAt = unknown();
     writeAt = unknown();
     fetchAt = syncRead ? unknown() : readAt;
-    reads = new HashMap<>();
-    writes = new HashMap<>();
-    fetches = syncRead ? new HashMap<>() : reads;
+    reads = new Shortcut[ADDRESSES / (PAGE + 1)][];
+    writes = new Shortcut[ADDRESSES / (PAGE + 1)][];
+    fetches = syncRead ? new Shortcut[ADDRESSES / (PAGE + 1)][] : reads;
   }
 
   private static int[] unknown() {
@@ -55,7 +56,7 @@ final class Tables {
     };
   }
 
-  private Map<Integer, Shortcut> known(Access access) {
+  private Shortcut[][] known(Access access) {
     return switch (access) {
       case FETCH -> fetches;
       case READ -> reads;
@@ -65,40 +66,54 @@ final class Tables {
 
   /** What is known, or null while nothing is. */
   Shortcut find(int address, Access access) {
-    return known(access).get(address);
+    Shortcut[] page = known(access)[address >>> 8];
+    return page == null ? null : page[address & PAGE];
+  }
+
+  /** Whether no answer in the page of an address so far was good for another address. */
+  boolean alone(int address) {
+    return alone[address >>> 8] >= LONELY;
   }
 
   /**
-   * What was found for this address, or for another of its page and kept for the whole page; empty
-   * while nothing is known.
+   * Keeps an answer for all addresses it covers and nothing is known of. Addresses of stuck cells
+   * are left to be asked about; watched ones go on the slower way until they are fetched.
    */
-  Optional<Shortcut> covering(int address, Access access) {
-    Map<Integer, Shortcut> known = known(access);
-    int packed = table(access)[address];
-    if (known.containsKey(address) || packed < 0) {
-      return Optional.ofNullable(known.get(address));
+  void keep(int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
+    clean &= shortcut.clean();
+    put(address, access, shortcut, shortcuts, watched);
+    int lines = shortcut.seen().lines();
+    boolean stuck = stuck(shortcut, address, shortcuts);
+    if (lines == 0 || stuck) {
+      alone[address >>> 8]++;
+      return;
     }
-    for (int at = address & ~PAGE; at <= (address | PAGE); at++) {
-      Shortcut s = known.get(at);
-      if (s != null && s.packed() >= 0 && s.packed() - at == packed - address) {
-        return Optional.of(s);
+    for (int some = (0 - lines) & lines; some != 0; some = (some - lines) & lines) {
+      int at = address ^ some;
+      if (find(at, access) == null && !stuck(shortcut, at, shortcuts)) {
+        put(at, access, shortcut, shortcuts, watched);
       }
     }
-    return Optional.empty();
   }
 
-  /** Keeps what holds for one address; a watched one goes on the slower way until it is fetched. */
-  void keep(int address, Access access, Shortcut shortcut, boolean watched) {
-    clean &= shortcut.clean();
-    known(access).put(address, shortcut);
-    table(access)[address] = watched ? -1 : shortcut.packed();
-  }
-
-  /** Keeps what is the same for every address of a page and goes the slower way. */
-  void keepSilence(int address, Access access, Shortcut shortcut) {
-    for (int at = address & ~PAGE; at <= (address | PAGE); at++) {
-      known(access).putIfAbsent(at, shortcut);
+  private static boolean stuck(Shortcut s, int address, Shortcuts shortcuts) {
+    int[] parts = s.places().parts();
+    for (int k = 0; k < parts.length; k++) {
+      if (shortcuts.stuck(parts[k], s.places().cell(k, address))) {
+        return true;
+      }
     }
+    return false;
+  }
+
+  private void put(int at, Access access, Shortcut s, Shortcuts shortcuts, int[] watched) {
+    Shortcut[][] known = known(access);
+    if (known[at >>> 8] == null) {
+      known[at >>> 8] = new Shortcut[PAGE + 1];
+    }
+    known[at >>> 8][at & PAGE] = s;
+    boolean watch = access != Access.WRITE && Arrays.binarySearch(watched, at) >= 0;
+    table(access)[at] = watch ? -1 : shortcuts.packed(s, at);
   }
 
   /** Whether in every access known so far each driven data line was high or low. */
@@ -107,25 +122,7 @@ final class Tables {
   }
 
   /** A watched address was fetched and needs watching no more. */
-  void fetched(int address) {
-    fetchAt[address] = fetches.get(address).packed();
-  }
-
-  /** Keeps what holds for a whole page; cells follow the address, but for those that are stuck. */
-  void keepPage(int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
-    int page = address & ~PAGE;
-    int first = shortcut.packed() - (address & PAGE);
-    int[] table = table(access);
-    for (int low = 0; low <= PAGE; low++) {
-      int at = page | low;
-      int packed = first + low;
-      boolean kept =
-          table[at] >= 0
-              || shortcuts.stuck(packed & FastBus.CELL_MASK)
-              || access != Access.WRITE && Arrays.binarySearch(watched, at) >= 0;
-      if (!kept) {
-        table[at] = packed;
-      }
-    }
+  void fetched(int address, Shortcuts shortcuts) {
+    fetchAt[address] = shortcuts.packed(find(address, Access.FETCH), address);
   }
 }

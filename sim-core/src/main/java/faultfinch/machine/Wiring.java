@@ -9,6 +9,7 @@ import faultfinch.part.BusDevice;
 import faultfinch.part.Element;
 import faultfinch.part.Join;
 import faultfinch.part.Part;
+import faultfinch.part.RowMemory;
 import faultfinch.part.Switch4066;
 import faultfinch.signal.Electrical;
 import faultfinch.signal.Pin;
@@ -112,16 +113,31 @@ final class Wiring {
     c.fallPins = new long[n];
     c.wordBase = new int[n];
     c.cellBase = new int[n];
+    c.cellMask = new int[n];
+    c.cellShift = new int[n];
+    int shared = -1;
     c.pinBase = new int[n];
     for (int p = 0; p < n; p++) {
       c.refs[p] = placed.get(p).ref();
       indexOfRef.put(c.refs[p], p);
       c.parts[p] = placed.get(p).type().part();
       c.wordBase[p] = c.wordCount;
-      c.cellBase[p] = c.cellCount;
+      c.cellMask[p] = 0xFF;
+      // Eight memories one bit wide, in the order of the board file, lie side by side in one byte.
+      boolean single = c.parts[p] instanceof RowMemory;
+      if (single && shared >= 0 && c.cellShift[shared] < 7) {
+        c.cellBase[p] = c.cellBase[shared];
+        c.cellShift[p] = c.cellShift[shared] + 1;
+      } else {
+        c.cellBase[p] = c.cellCount;
+        c.cellCount += c.parts[p].pinout().cellCount();
+      }
+      if (single) {
+        c.cellMask[p] = 1 << c.cellShift[p];
+        shared = p;
+      }
       c.pinBase[p] = pinCount;
       c.wordCount += c.parts[p].pinout().words().size();
-      c.cellCount += c.parts[p].pinout().cellCount();
       pinCount += c.parts[p].pinout().pins().size();
       c.risePins[p] = c.parts[p].pinout().role(Pin.Role.CLOCK_RISES);
       c.fallPins[p] =

@@ -14,7 +14,7 @@ import java.util.List;
  * <p>A strobed row is refreshed, but what has run out by then is lost: its cells fall to the value
  * they rest at, low in the lower half of the rows, high in the upper.
  */
-public final class Dram4164 implements Part {
+public final class Dram4164 implements RowMemory {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -69,6 +69,28 @@ public final class Dram4164 implements Part {
   }
 
   @Override
+  public State bits() {
+    return CELLS;
+  }
+
+  @Override
+  public Bus address() {
+    return A;
+  }
+
+  @Override
+  public boolean strobes(long in) {
+    return (in & RAS) == 0;
+  }
+
+  @Override
+  public void allStrobed(Pins pins) {
+    for (State since : SINCE) {
+      pins.hold(since, pins.nanoseconds());
+    }
+  }
+
+  @Override
   public void settle(Pins pins) {
     if (pins.low(CAS) && pins.high(WE) && pins.state(STROBED) != 0) {
       pins.drive(Q, pins.cell(CELLS, at(pins)) != 0);
@@ -93,6 +115,9 @@ public final class Dram4164 implements Part {
 
   private static void strobe(Pins pins, int row) {
     pins.hold(ROW, row);
+    if (pins.refreshed()) {
+      return;
+    }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
     boolean weak = pins.defect(WEAK_CELL.name());
     if (age >= (weak ? Retention.shortestDefective() : Retention.shortest())) {

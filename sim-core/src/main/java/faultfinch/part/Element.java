@@ -17,7 +17,9 @@ public final class Element implements Part {
     SWITCH,
     SOUNDER,
     REGULATOR,
-    JACK
+    JACK,
+    /** Contacts that lead off the board; what is not plugged in joins nothing. */
+    CONNECTOR
   }
 
   private static final int CLOSED_OHMS = 50;
@@ -62,7 +64,7 @@ public final class Element implements Part {
       case DIODE -> List.of(new Join("A", "K", DIODE_OHMS, true));
       case FUSE -> List.of(new Join("1", "2", FUSE_OHMS, false));
       case SWITCH -> closed ? List.of(new Join("1", "2", CLOSED_OHMS, false)) : List.of();
-      case CAPACITOR, SOUNDER, REGULATOR, JACK -> List.of();
+      case CAPACITOR, SOUNDER, REGULATOR, JACK, CONNECTOR -> List.of();
     };
   }
 

@@ -33,6 +33,14 @@ public interface Part {
     return false;
   }
 
+  /**
+   * Whether a part with registers also steps with the clock, by pins that are no bus pins, and
+   * stores at its registers at the end of a cycle only.
+   */
+  default boolean stepsAlone() {
+    return false;
+  }
+
   /** State at power-on; cells and words are zero before this is called. */
   default void powerOn(Pins pins, PowerOn chance) {}
 

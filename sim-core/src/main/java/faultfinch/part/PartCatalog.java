@@ -57,6 +57,13 @@ public enum PartCatalog {
   LINK("LINK", passive(Element.Kind.SWITCH, "1", "2")),
   BEEPER("BEEPER", passive(Element.Kind.SOUNDER, "1", "2")),
   SPEAKER("SPEAKER", passive(Element.Kind.SOUNDER, "1", "2")),
+  EXPANSION(
+      "EXPANSION",
+      passive(
+          Element.Kind.CONNECTOR,
+          ("A0 A1 A2 A3 A4 A5 A6 A7 A8 A9 A10 A11 A12 A13 A14 A15 D0 D1 D2 D3 D4 D5 D6 D7 RW PHI2"
+                  + " RES/ IRQ/ NMI/ RDY XTAKE/ X5/ X6/ X7/ XQ7 5V 12V GND")
+              .split(" "))),
   REGULATOR_7805("7805", passive(Element.Kind.REGULATOR, "IN", "GND", "OUT")),
   JACK("JACK", passive(Element.Kind.JACK, "+", "-"));
 

@@ -36,6 +36,14 @@ public interface Pins {
   /** Whether the part has this internal defect. */
   boolean defect(String name);
 
+  /**
+   * Whether every row of a memory that forgets is known to be strobed in time, so that no clock
+   * need be kept for any.
+   */
+  default boolean refreshed() {
+    return false;
+  }
+
   /** The phase being settled. */
   Phase phase();
 

@@ -120,6 +120,7 @@ final class Agreement {
   }
 
   private static Optional<String> state(Machine fast, Machine plain) {
+    fast.rest();
     Circuit c = plain.plain().circuit;
     for (int p = 0; p < c.parts.length; p++) {
       if (p == c.cpu) {
@@ -127,6 +128,13 @@ final class Agreement {
       }
       int words = c.parts[p].pinout().words().size();
       for (int w = c.wordBase[p]; w < c.wordBase[p] + words; w++) {
+        // Where every row is proven to be strobed in time, the fast machine keeps no clocks for
+        // rows.
+        boolean rowClock =
+            c.parts[p].pinout().words().get(w - c.wordBase[p]).name().endsWith("since");
+        if (rowClock && fast.plain().levels.refreshed) {
+          continue;
+        }
         if (fast.store().words()[w] != plain.store().words()[w]) {
           return Optional.of(
               c.refs[p] + " word " + c.parts[p].pinout().words().get(w - c.wordBase[p]).name());

@@ -60,10 +60,10 @@ final class PinReports {
     tables = ((FastBus) fast.bus()).tables();
     int at = (int) (cycle % expected.length);
     if (tabled && cycleOf[at] == cycle) {
-      before
-          .covering(address, Tables.Access.of(reads, sync))
-          .filter(s -> s.kind() != Shortcut.Kind.PLAIN && s.kind() != Shortcut.Kind.LOOSE)
-          .ifPresent(s -> compare(s, expected[at], address, value));
+      Shortcut s = before.find(address, Tables.Access.of(reads, sync));
+      if (s != null && s.kind() != Shortcut.Kind.PLAIN && s.kind() != Shortcut.Kind.LOOSE) {
+        compare(s, expected[at], address, value);
+      }
     }
   }
 
@@ -72,14 +72,18 @@ final class PinReports {
     Reach reach = ((FastBus) fast.bus()).reach();
     compared++;
     for (int p = 0; p < plain.length; p++) {
-      long follows = s.readsA()[p] ^ s.readsB()[p];
-      long in = s.readsA()[p] | follows & spread(c, reach, p, value);
+      long follows = s.seen().low()[p] ^ s.seen().high()[p];
+      long in = s.seen().low()[p] | follows & spread(c, reach, p, value);
       long looked =
           ~reach.slowPins[p] & ~ownEcho(c, reach, p) & ~(follows & unseen(c, reach, p, s.and()));
-      // Where a page shares one entry, the low lines come from the processor alone.
-      for (int i = 0; reach.lowAddressPlain && i < reach.lowAddress.length; i++) {
-        long pins = pinsOn(c, p, reach.lowAddress[i]) & ~c.readMask[p];
-        in = (address >>> i & 1) != 0 ? in | pins : in & ~pins;
+      int differs = (address ^ s.seen().base()) & s.seen().lines();
+      for (int bit = 0; bit < s.seen().sways()[p].length; bit++) {
+        int set = s.seen().sways()[p][bit];
+        if (set >= Influence.CLOCKWORK || Integer.bitCount(set) > 1) {
+          looked &= ~(1L << bit);
+        } else if ((set & differs) != 0) {
+          in ^= 1L << bit;
+        }
       }
       if (((in ^ plain[p]) & looked) != 0 && difference.isEmpty()) {
         difference =
@@ -132,14 +136,6 @@ final class PinReports {
       if (reach.lineOf[c.netOf[c.pinBase[part] + bit]] == line + 1) {
         pins |= 1L << bit;
       }
-    }
-    return pins;
-  }
-
-  private static long pinsOn(Circuit c, int part, int net) {
-    long pins = 0;
-    for (int g : c.receivers[net]) {
-      pins |= c.partOf[g] == part ? 1L << c.bitOf[g] : 0;
     }
     return pins;
   }

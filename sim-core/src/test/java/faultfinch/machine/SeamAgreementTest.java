@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Both machines agree on a board with a picture half, dynamic memory and two buses. */
 class SeamAgreementTest {
   private static final Board SEAM = SeamBoard.board();
+  private static final Board APART = SeamBoard.apart();
 
   /** Reset lasts 55 ms; a round of the program about 20. */
   private static final long RUN = 72_000_000;
@@ -40,30 +41,60 @@ class SeamAgreementTest {
 
   @Test
   void healthyBoard_bothMachines_agree() {
-    agree(List.of(), 2 * RUN);
+    agree(SEAM, List.of(), 2 * RUN);
+  }
+
+  @Test
+  void pictureHalfOnItsOwn_bothMachines_agree() {
+    agree(APART, List.of(), 2 * RUN);
+  }
+
+  @Test
+  void pictureHalfOnItsOwn_isLeftToItself() {
+    Machine machine = new Machine(Setup.healthy(APART, 1), Machine.Kind.FAST);
+    machine.runTo(RUN);
+    long cycles = machine.cycles();
+    long byPhases = machine.byPhases();
+    machine.runTo(2 * RUN);
+    double share = 1 - (double) (machine.byPhases() - byPhases) / (machine.cycles() - cycles);
+    assertTrue(share > 0.8, "share of cycles from tables: " + share);
+  }
+
+  @Test
+  void pictureHalfOnItsOwn_somePinFaults_agree() {
+    List<Fault> all = pinFaults(APART);
+    for (int i = 0; i < SAMPLED; i++) {
+      agree(APART, List.of(all.get(Chance.below(all.size(), 2, i))), RUN);
+    }
+  }
+
+  @Test
+  @Tag("sweep")
+  void pictureHalfOnItsOwn_allPinFaults_agree() {
+    pinFaults(APART).forEach(f -> agree(APART, List.of(f), RUN));
   }
 
   @Test
   void addressLineOnDataLine_bothMachines_agree() {
-    agree(List.of(FaultKinds.parse("U1.A15-U1.D7: bridge", SEAM)), RUN);
+    agree(SEAM, List.of(FaultKinds.parse("U1.A15-U1.D7: bridge", SEAM)), RUN);
   }
 
   @Test
   void pinFaults_some_agree() {
-    List<Fault> all = pinFaults();
+    List<Fault> all = pinFaults(SEAM);
     for (int i = 0; i < SAMPLED; i++) {
-      agree(List.of(all.get(Chance.below(all.size(), 1, i))), RUN);
+      agree(SEAM, List.of(all.get(Chance.below(all.size(), 1, i))), RUN);
     }
   }
 
   @Test
   @Tag("sweep")
   void pinFaults_all_agree() {
-    pinFaults().forEach(f -> agree(List.of(f), RUN));
+    pinFaults(SEAM).forEach(f -> agree(SEAM, List.of(f), RUN));
   }
 
-  private static List<Fault> pinFaults() {
-    return FaultUniverse.of(SEAM).faults().stream()
+  private static List<Fault> pinFaults(Board board) {
+    return FaultUniverse.of(board).faults().stream()
         .filter(
             f ->
                 f instanceof ReadsStuck
@@ -73,8 +104,8 @@ class SeamAgreementTest {
         .toList();
   }
 
-  private static void agree(List<Fault> faults, long nanoseconds) {
-    Setup setup = Setup.healthy(SEAM, 1).with(faults);
+  private static void agree(Board board, List<Fault> faults, long nanoseconds) {
+    Setup setup = Setup.healthy(board, 1).with(faults);
     assertEquals(Optional.empty(), Agreement.difference(setup, nanoseconds));
   }
 }

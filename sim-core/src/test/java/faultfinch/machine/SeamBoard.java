@@ -15,10 +15,20 @@ final class SeamBoard {
   private static final int CYCLE_NS = 1000;
   private final Sheet s = new Sheet();
 
-  private SeamBoard() {}
+  private final boolean told;
 
+  private SeamBoard(boolean told) {
+    this.told = told;
+  }
+
+  /** The board whose inputs look at the picture latch. */
   static Board board() {
-    return new SeamBoard().drawn();
+    return new SeamBoard(true).drawn();
+  }
+
+  /** The board whose processor sees the counter, but nothing of what the picture half fetched. */
+  static Board apart() {
+    return new SeamBoard(false).drawn();
   }
 
   private Board drawn() {
@@ -169,7 +179,8 @@ final class SeamBoard {
     for (int i = 0; i < 4; i++) {
       s.on("D" + i, buffer + ".1Y" + (i + 1));
       s.on("D" + (4 + i), buffer + ".2Y" + (i + 1));
-      s.on(i < 2 ? "P" + i : i == 2 ? "LINE" : "P7", buffer + ".1A" + (i + 1));
+      String latched = i < 2 ? "P" + i : i == 2 ? "LINE" : "P7";
+      s.on(told ? latched : "LINE", buffer + ".1A" + (i + 1));
       s.on("V" + (4 + i), buffer + ".2A" + (i + 1));
     }
   }

@@ -1,0 +1,20 @@
+package faultfinch.part;
+
+import faultfinch.signal.Pins;
+
+/**
+ * A part that takes one step where its clock pin rises and depends on nothing else that moves by
+ * itself, so that many steps can be taken at once. The contract test holds the jump to the steps.
+ */
+public interface Counting extends Part {
+
+  /**
+   * Takes steps, as many as asked, or fewer if one of the watched outputs moves: then it stops
+   * after the step that moved it.
+   *
+   * @param steps how many, 0 or more
+   * @param watched output pins
+   * @return the steps taken
+   */
+  long advance(Pins pins, long steps, long watched);
+}
