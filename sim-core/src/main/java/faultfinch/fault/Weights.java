@@ -82,6 +82,7 @@ final class Weights {
       return switch (e.kind()) {
         case RESISTOR -> "resistor";
         case PACK -> "pack";
+        case POTENTIOMETER -> "potentiometer";
         case CAPACITOR -> part.type() == PartCatalog.ELECTROLYTIC ? "electrolytic" : "ceramic";
         case DIODE -> "diode";
         case FUSE -> "fuse";

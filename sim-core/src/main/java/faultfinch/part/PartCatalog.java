@@ -40,9 +40,14 @@ public enum PartCatalog {
   ATTRIBUTE_MEMORY("ATTRIB", new AttributeMemory()),
   DOT_SHIFTER("SHIFTER", new DotShifter()),
   MONITOR("MONITOR", new Monitor()),
+  TONE_GENERATOR("TONE", new ToneGenerator()),
+  LINK_CONTROLLER("LINKC", new LinkController()),
+  DRIVE("DRIVE", new Drive()),
+  DUAL_AMPLIFIER("OPAMP2", new DualAmplifier()),
   RESISTOR("R", passive(Element.Kind.RESISTOR, "1", "2")),
   RESISTOR_PACK(
       "RPACK8", passive(Element.Kind.PACK, "COM", "1", "2", "3", "4", "5", "6", "7", "8")),
+  POTENTIOMETER("POT", passive(Element.Kind.POTENTIOMETER, "1", "2", "3")),
   CAPACITOR("C", passive(Element.Kind.CAPACITOR, "1", "2")),
   ELECTROLYTIC("CPOL", passive(Element.Kind.CAPACITOR, "+", "-")),
   DIODE("D", passive(Element.Kind.DIODE, "A", "K")),
@@ -51,6 +56,7 @@ public enum PartCatalog {
   KEY("KEY", passive(Element.Kind.SWITCH, "1", "2")),
   LINK("LINK", passive(Element.Kind.SWITCH, "1", "2")),
   BEEPER("BEEPER", passive(Element.Kind.SOUNDER, "1", "2")),
+  SPEAKER("SPEAKER", passive(Element.Kind.SOUNDER, "1", "2")),
   EXPANSION(
       "EXPANSION",
       passive(

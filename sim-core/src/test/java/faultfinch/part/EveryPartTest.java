@@ -40,7 +40,16 @@ class EveryPartTest {
             assertEquals(Pin.Direction.NONE, pin.direction(), pin.name());
         case OUTPUT -> assertTrue(pin.drives(), pin.name());
         case DATA -> assertTrue(pin.drives() || pin.receives(), pin.name());
-        case SELECT, REGISTER, DIRECTION, CLOCK_FALLS, CLOCK_RISES, WRITE, ENABLE, LATCH, INPUT ->
+        case SELECT,
+            REGISTER,
+            DIRECTION,
+            CLOCK_FALLS,
+            CLOCK_RISES,
+            WRITE,
+            ENABLE,
+            LATCH,
+            INPUT,
+            LEVEL ->
             assertTrue(pin.receives(), pin.name());
       }
     }
@@ -469,6 +478,7 @@ class EveryPartTest {
           WRITE,
           LATCH,
           INPUT,
+          LEVEL,
           OUTPUT,
           SUPPLY,
           GROUND,
