@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Tamarisk's firmware on a plain map with the registers of its chips: what it does, and in time. */
+/**
+ * Tamarisk's firmware on a plain map with the registers of its chips: what it does, and in time.
+ */
 class TamariskFirmwareTest {
   private static final Path FIRMWARE =
       Path.of("src/main/resources/faultfinch/boards/tamarisk/firmware");
@@ -109,9 +111,7 @@ class TamariskFirmwareTest {
     if (out != TamariskMap.Chip.CONTROLLER) {
       map.type("at 800\n");
       assertEquals(
-          out == TamariskMap.Chip.ROM1
-              ? "ROM 1 does not answer."
-              : "0800 00 00 00 00 00 00 00 00",
+          out == TamariskMap.Chip.ROM1 ? "ROM 1 does not answer." : "0800 00 00 00 00 00 00 00 00",
           map.row(6));
     }
   }
