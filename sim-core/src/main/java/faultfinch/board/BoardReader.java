@@ -15,7 +15,7 @@ import java.util.List;
  */
 public final class BoardReader {
   private static final String FILE = "board.json";
-  private static final List<String> SHIPPED = List.of("sorrel");
+  private static final List<String> SHIPPED = List.of("sorrel", "tamarisk");
 
   private BoardReader() {}
 

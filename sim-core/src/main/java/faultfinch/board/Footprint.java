@@ -78,7 +78,7 @@ public record Footprint(List<PadPlace> pads, Body body) {
       case "LINK" -> new Row(2.54, 1.27, 1.27);
       case "FUSE" -> new Row(22.86, 1, 3);
       case "KEY" -> new Row(12.7, -0.35, 6);
-      case "BEEPER" -> new Row(7.62, 2.19, 6);
+      case "BEEPER", "SPEAKER" -> new Row(7.62, 2.19, 6);
       case "7805" -> new Row(PITCH, 2.5, 2.3);
       default -> new Row(PITCH, 1.27, 1.27);
     };

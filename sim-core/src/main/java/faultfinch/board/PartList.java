@@ -28,6 +28,7 @@ final class PartList {
           "LSI",
           "EPROM",
           "SRAM",
+          "DRAM",
           "CPU",
           "regulator",
           "clock",
@@ -143,7 +144,9 @@ final class PartList {
   private static String value(Located place, String ref, PartCatalog type) {
     boolean resists =
         type.part() instanceof Element e
-            && (e.kind() == Element.Kind.RESISTOR || e.kind() == Element.Kind.PACK);
+            && (e.kind() == Element.Kind.RESISTOR
+                || e.kind() == Element.Kind.PACK
+                || e.kind() == Element.Kind.POTENTIOMETER);
     if (resists && place.find("value").isEmpty()) {
       throw place.wrong("resistor " + ref + " without 'value'", "for example 330, 4k7 or 1M");
     }

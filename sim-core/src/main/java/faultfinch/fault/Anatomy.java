@@ -93,7 +93,7 @@ final class Anatomy {
         part.type().part() instanceof Element e
             && switch (e.kind()) {
               case RESISTOR, CAPACITOR, DIODE, FUSE, SWITCH, SOUNDER -> true;
-              case PACK, REGULATOR, JACK -> false;
+              case PACK, POTENTIOMETER, REGULATOR, JACK, CONNECTOR -> false;
             };
     return plain && part.type() != PartCatalog.LINK && !feedsBoard(part);
   }

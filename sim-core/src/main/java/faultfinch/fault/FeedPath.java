@@ -67,7 +67,7 @@ final class FeedPath {
         part.type().part() instanceof Element e
             && switch (e.kind()) {
               case FUSE, DIODE, SWITCH, RESISTOR -> true;
-              case PACK, CAPACITOR, SOUNDER, REGULATOR, JACK -> false;
+              case PACK, POTENTIOMETER, CAPACITOR, SOUNDER, REGULATOR, JACK, CONNECTOR -> false;
             };
     if (!passes) {
       return "";

@@ -40,7 +40,10 @@ public record Open(Pad pad, Break at) implements Fault {
 
     private boolean fits(Anatomy anatomy, PlacedPart part) {
       return switch (this) {
-        case PIN -> anatomy.isChip(part) || anatomy.is(part, Element.Kind.PACK);
+        case PIN ->
+            anatomy.isChip(part)
+                || anatomy.is(part, Element.Kind.PACK)
+                || anatomy.is(part, Element.Kind.POTENTIOMETER);
         case LEG -> anatomy.isChip(part);
         case BENT_LEG, CONTACT -> part.socketed();
         case JOINT -> !anatomy.feedsBoard(part);

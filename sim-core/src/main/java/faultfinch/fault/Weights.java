@@ -82,13 +82,14 @@ final class Weights {
       return switch (e.kind()) {
         case RESISTOR -> "resistor";
         case PACK -> "pack";
+        case POTENTIOMETER -> "potentiometer";
         case CAPACITOR -> part.type() == PartCatalog.ELECTROLYTIC ? "electrolytic" : "ceramic";
         case DIODE -> "diode";
         case FUSE -> "fuse";
         case SWITCH -> "switch";
         case SOUNDER -> "sounder";
         case REGULATOR -> "regulator";
-        case JACK -> "jack";
+        case JACK, CONNECTOR -> "jack";
       };
     }
     if (anatomy.isClock(part)) {

@@ -63,6 +63,15 @@ final class PartPins implements Pins {
   }
 
   @Override
+  public int millivolts(long pin) {
+    Circuit c = levels.circuit;
+    if ((c.readMask[part] & pin) != 0) {
+      return (c.readBits[part] & pin) != 0 ? Wiring.RAIL_MILLIVOLTS : 0;
+    }
+    return levels.mv[c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]];
+  }
+
+  @Override
   public long rose() {
     return rose;
   }

@@ -91,7 +91,7 @@ final class SupplyChain {
             resistor(part.ref(), join.from(), join.to(), ohms);
           }
         }
-        case PACK, CAPACITOR, SWITCH, SOUNDER, REGULATOR, JACK -> {
+        case PACK, POTENTIOMETER, CAPACITOR, SWITCH, SOUNDER, REGULATOR, JACK -> {
           // They pass no direct current from one supply to another.
         }
       }

@@ -10,18 +10,24 @@ public final class Element implements Part {
   public enum Kind {
     RESISTOR,
     PACK,
+    POTENTIOMETER,
     CAPACITOR,
     DIODE,
     FUSE,
     SWITCH,
     SOUNDER,
     REGULATOR,
-    JACK
+    JACK,
+    /** Contacts that lead off the board; what is not plugged in joins nothing. */
+    CONNECTOR
   }
 
   private static final int CLOSED_OHMS = 50;
   private static final int FUSE_OHMS = 1;
   private static final int DIODE_OHMS = 10;
+
+  /** Part of the track that stays between a wiper at its stop and the end. */
+  private static final int WIPER_ENDS = 100;
 
   private final Kind kind;
   private final Pinout pinout;
@@ -44,7 +50,7 @@ public final class Element implements Part {
    * What the element joins. Supply parts join nothing here: the power model carries them.
    *
    * @param value as the board file gives it, such as {@code 4k7}; resistors need one
-   * @param closed whether a switch is closed
+   * @param closed whether a switch is closed, a potentiometer pushed over to its end 1
    */
   public List<Join> joins(String value, boolean closed) {
     return switch (kind) {
@@ -54,11 +60,19 @@ public final class Element implements Part {
               .filter(p -> !p.name().equals("COM"))
               .map(p -> new Join("COM", p.name(), ohms(value), false))
               .toList();
+      case POTENTIOMETER -> turned(ohms(value), closed);
       case DIODE -> List.of(new Join("A", "K", DIODE_OHMS, true));
       case FUSE -> List.of(new Join("1", "2", FUSE_OHMS, false));
       case SWITCH -> closed ? List.of(new Join("1", "2", CLOSED_OHMS, false)) : List.of();
-      case CAPACITOR, SOUNDER, REGULATOR, JACK -> List.of();
+      case CAPACITOR, SOUNDER, REGULATOR, JACK, CONNECTOR -> List.of();
     };
+  }
+
+  /** Let go, a stick stands in the middle; 2 is the wiper, which never quite reaches an end. */
+  private static List<Join> turned(int ohms, boolean over) {
+    int first = Math.max(1, over ? ohms / WIPER_ENDS : ohms / 2);
+    return List.of(
+        new Join("1", "2", first, false), new Join("2", "3", Math.max(1, ohms - first), false));
   }
 
   /**

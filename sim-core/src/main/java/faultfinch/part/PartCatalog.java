@@ -13,6 +13,7 @@ public enum PartCatalog {
   LS_00("74LS00", new Ls00()),
   LS_02("74LS02", new Ls02()),
   LS_04("74LS04", new Ls04()),
+  LS_06("74LS06", new Ls06()),
   LS_08("74LS08", new Ls08()),
   LS_10("74LS10", new Ls10()),
   LS_20("74LS20", new Ls20()),
@@ -20,9 +21,12 @@ public enum PartCatalog {
   LS_74("74LS74", new Ls74()),
   LS_86("74LS86", new Ls86()),
   LS_138("74LS138", new Ls138()),
+  LS_145("74LS145", new Ls145()),
   LS_157("74LS157", new Ls157()),
   LS_244("74LS244", new Ls244()),
   LS_245("74LS245", new Ls245()),
+  LS_257("74LS257", new Ls257()),
+  LS_259("74LS259", new Ls259()),
   LS_373("74LS373", new Ls373()),
   LS_374("74LS374", new Ls374()),
   LS_393("74LS393", new Ls393()),
@@ -32,9 +36,18 @@ public enum PartCatalog {
   STROBES("STROBES", new Strobes()),
   PORT_TIMER("IOC", new PortTimer()),
   CHAR_DISPLAY("DISPLAY", new CharDisplay()),
+  VIDEO_CONTROLLER("VIDEO", new VideoController()),
+  ATTRIBUTE_MEMORY("ATTRIB", new AttributeMemory()),
+  DOT_SHIFTER("SHIFTER", new DotShifter()),
+  MONITOR("MONITOR", new Monitor()),
+  TONE_GENERATOR("TONE", new ToneGenerator()),
+  LINK_CONTROLLER("LINKC", new LinkController()),
+  DRIVE("DRIVE", new Drive()),
+  DUAL_AMPLIFIER("OPAMP2", new DualAmplifier()),
   RESISTOR("R", passive(Element.Kind.RESISTOR, "1", "2")),
   RESISTOR_PACK(
       "RPACK8", passive(Element.Kind.PACK, "COM", "1", "2", "3", "4", "5", "6", "7", "8")),
+  POTENTIOMETER("POT", passive(Element.Kind.POTENTIOMETER, "1", "2", "3")),
   CAPACITOR("C", passive(Element.Kind.CAPACITOR, "1", "2")),
   ELECTROLYTIC("CPOL", passive(Element.Kind.CAPACITOR, "+", "-")),
   DIODE("D", passive(Element.Kind.DIODE, "A", "K")),
@@ -43,6 +56,19 @@ public enum PartCatalog {
   KEY("KEY", passive(Element.Kind.SWITCH, "1", "2")),
   LINK("LINK", passive(Element.Kind.SWITCH, "1", "2")),
   BEEPER("BEEPER", passive(Element.Kind.SOUNDER, "1", "2")),
+  SPEAKER("SPEAKER", passive(Element.Kind.SOUNDER, "1", "2")),
+  EXPANSION(
+      "EXPANSION",
+      passive(
+          Element.Kind.CONNECTOR,
+          ("A0 A1 A2 A3 A4 A5 A6 A7 A8 A9 A10 A11 A12 A13 A14 A15 D0 D1 D2 D3 D4 D5 D6 D7 RW PHI2"
+                  + " RES/ IRQ/ NMI/ RDY XTAKE/ X5/ X6/ X7/ XQ7 5V 12V GND")
+              .split(" "))),
+  TAPE_SOCKET("TAPE", passive(Element.Kind.CONNECTOR, "OUT", "IN", "MOTOR/", "GND")),
+  SOUND_SOCKET("SOUND", passive(Element.Kind.CONNECTOR, "OUT", "MIX", "GND")),
+  SIDE_PORT(
+      "SIDE",
+      passive(Element.Kind.CONNECTOR, "SP0 SP1 SP2 SP3 SP4 SP5 SP6 SP7 LK5 GND".split(" "))),
   REGULATOR_7805("7805", passive(Element.Kind.REGULATOR, "IN", "GND", "OUT")),
   JACK("JACK", passive(Element.Kind.JACK, "+", "-"));
 

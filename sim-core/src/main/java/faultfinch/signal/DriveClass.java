@@ -5,7 +5,13 @@ public enum DriveClass {
   LS_GATE("LS gate", "ls-gate"),
   LS_BUFFER("LS buffer", "ls-buffer"),
   NMOS_LSI("NMOS LSI", "nmos-lsi"),
-  MOS_MEMORY("MOS memory", "mos-memory");
+  MOS_MEMORY("MOS memory", "mos-memory"),
+
+  /** A sound output: high is where it rests, low is where it falls when its input fails. */
+  ANALOGUE("analogue", "analogue"),
+
+  /** An operational amplifier driven to either end, on 12 V. */
+  AMPLIFIER("amplifier", "amplifier");
 
   private final String words;
   private final int lowMillivolts;
@@ -45,6 +51,6 @@ public enum DriveClass {
     throw new IllegalArgumentException(
         "found drive class '"
             + words
-            + "', right would be LS gate, LS buffer, NMOS LSI or MOS memory");
+            + "', right would be LS gate, LS buffer, NMOS LSI, MOS memory, analogue or amplifier");
   }
 }

@@ -44,6 +44,8 @@ public record Pin(
     ENABLE,
     LATCH,
     INPUT,
+    /** An input that takes the volts themselves; the part asks for them. */
+    LEVEL,
     OUTPUT,
     SUPPLY,
     GROUND,

@@ -18,10 +18,11 @@ import java.util.regex.Pattern;
  *
  * <p>Role lines follow, clauses parted by semicolons: the technology first, then {@code select
  * CE/}, {@code register A}, {@code direction RW}, {@code data D}, {@code clock PHI2 falls}, {@code
- * write WE/}, {@code enable OE/ of Q}, {@code latch LE}, {@code input A}, {@code supply VCC},
- * {@code ground GND}, {@code terminal 1 2}, {@code unconnected NC}, {@code Q drives LS gate},
- * {@code IRQ/ drives NMOS LSI open collector}, {@code PA pulled up}, {@code schmitt TRIG}, {@code Q
- * follows D LE}, {@code each Q follows D, LE}: line n of Q follows line n of D and all of LE.
+ * write WE/}, {@code enable OE/ of Q}, {@code latch LE}, {@code input A}, {@code level IN}, {@code
+ * supply VCC}, {@code ground GND}, {@code terminal 1 2}, {@code unconnected NC}, {@code Q drives LS
+ * gate}, {@code IRQ/ drives NMOS LSI open collector}, {@code PA pulled up}, {@code schmitt TRIG},
+ * {@code Q follows D LE}, {@code each Q follows D, LE}: line n of Q follows line n of D and all of
+ * LE.
  */
 final class PinoutReader {
   private static final Pattern LEFT =
@@ -117,6 +118,7 @@ final class PinoutReader {
       case "write" -> role(words, 1, words.length, Pin.Role.WRITE);
       case "latch" -> role(words, 1, words.length, Pin.Role.LATCH);
       case "input" -> role(words, 1, words.length, Pin.Role.INPUT);
+      case "level" -> role(words, 1, words.length, Pin.Role.LEVEL);
       case "supply" -> role(words, 1, words.length, Pin.Role.SUPPLY);
       case "ground" -> role(words, 1, words.length, Pin.Role.GROUND);
       case "terminal" -> role(words, 1, words.length, Pin.Role.TERMINAL);

@@ -9,6 +9,9 @@ public interface Pins {
   /** The bits the pins read in the last phase of this cycle's video half. */
   long before();
 
+  /** Millivolts at one pin whose role is to take them. */
+  int millivolts(long pin);
+
   /** The pins that rose since the part last saw a clock edge. Used in commit only. */
   long rose();
 

@@ -137,6 +137,7 @@ class ShippedBoardsTest {
   void shipped_unknownName_namesTheBoardsThereAre() {
     BadInput bad = assertThrows(BadInput.class, () -> BoardReader.shipped("sorel"));
     assertEquals(
-        "sorel/board.json:1:1: found no board 'sorel', right would be sorrel", bad.getMessage());
+        "sorel/board.json:1:1: found no board 'sorel', right would be sorrel or tamarisk",
+        bad.getMessage());
   }
 }

@@ -20,6 +20,8 @@ import java.util.SplittableRandom;
  */
 final class BenchPins implements Pins {
   private static final int CYCLE_NANOSECONDS = 1_000;
+  private static final int LOW_MILLIVOLTS = 50;
+  private static final int HIGH_MILLIVOLTS = 3_400;
 
   private enum Verb {
     NONE,
@@ -31,6 +33,7 @@ final class BenchPins implements Pins {
   private final long[] words;
   private final byte[] cells;
   private final Set<String> defects = new LinkedHashSet<>();
+  private final Map<Long, Integer> millivolts = new HashMap<>();
   private final Map<String, Bus> buses = new HashMap<>();
   private final List<Integer> looked = new ArrayList<>();
   private final List<Integer> stored = new ArrayList<>();
@@ -103,6 +106,12 @@ final class BenchPins implements Pins {
     return this;
   }
 
+  /** Puts a level on a pin that takes levels; until then such a pin sees a clean low or high. */
+  BenchPins millivolts(String pin, int level) {
+    millivolts.put(part.pinout().pin(pin), level);
+    return this;
+  }
+
   void before(long word) {
     before = word;
   }
@@ -139,6 +148,19 @@ final class BenchPins implements Pins {
     verb = Verb.COMMIT;
     part.elapse(this);
     verb = Verb.NONE;
+  }
+
+  /** Many steps of a part that counts. */
+  long advance(long steps, long watched) {
+    verb = Verb.COMMIT;
+    long taken = ((Counting) part).advance(this, steps, watched);
+    verb = Verb.NONE;
+    return taken;
+  }
+
+  /** Levels after the last settling; a pin that lets go shows high. */
+  long shown() {
+    return levels | ~driven;
   }
 
   void powerOn(PowerOn chance) {
@@ -209,6 +231,14 @@ final class BenchPins implements Pins {
   @Override
   public long before() {
     return before;
+  }
+
+  @Override
+  public int millivolts(long pin) {
+    if ((part.pinout().role(Pin.Role.LEVEL) & pin) == 0) {
+      throw new AssertionError("the part measures a pin that takes no level");
+    }
+    return millivolts.getOrDefault(pin, (in & pin) != 0 ? HIGH_MILLIVOLTS : LOW_MILLIVOLTS);
   }
 
   @Override

@@ -74,6 +74,17 @@ class ElementTest {
   }
 
   @Test
+  void joins_potentiometer_divideAtTheWiper() {
+    // In the middle 50k each; pushed over a hundredth of the track stays at end 1.
+    assertEquals(
+        List.of(new Join("1", "2", 50_000, false), new Join("2", "3", 50_000, false)),
+        joins(PartCatalog.POTENTIOMETER, "100k", false));
+    assertEquals(
+        List.of(new Join("1", "2", 1_000, false), new Join("2", "3", 99_000, false)),
+        joins(PartCatalog.POTENTIOMETER, "100k", true));
+  }
+
+  @Test
   void joins_diode_goOneWay() {
     Join join = joins(PartCatalog.DIODE, "", false).get(0);
     assertEquals("A", join.from());

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Volts behind ohms of the four classes, low and high, as the level model states them. */
+/** Volts behind ohms of every class, low and high, as the level model states them. */
 class DriveClassTest {
 
   @ParameterizedTest
@@ -15,7 +15,9 @@ class DriveClassTest {
     "LS gate, 200, 25, 3400, 100",
     "LS buffer, 200, 10, 3400, 30",
     "NMOS LSI, 100, 150, 3800, 1200",
-    "MOS memory, 100, 80, 3800, 400"
+    "MOS memory, 100, 80, 3800, 400",
+    "analogue, 50, 600, 2500, 600",
+    "amplifier, 100, 100, 10500, 100"
   })
   void named_classOfARoleLine_hasItsFigures(
       String words, int lowMv, int lowOhms, int highMv, int highOhms) {
@@ -32,7 +34,8 @@ class DriveClassTest {
         assertThrows(IllegalArgumentException.class, () -> DriveClass.named("ECL gate"))
             .getMessage();
     assertEquals(
-        "found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI or MOS memory",
+        "found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI, MOS memory,"
+            + " analogue or amplifier",
         says);
   }
 }

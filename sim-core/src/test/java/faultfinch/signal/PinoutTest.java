@@ -223,8 +223,8 @@ class PinoutTest {
   @Test
   void drawing_unknownDriveClass_isRefused() {
     assertEquals(
-        "drawing: found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI or MOS"
-            + " memory",
+        "drawing: found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI, MOS"
+            + " memory, analogue or amplifier",
         refused("A ->|1 2|-> Y\nLS; input A; Y drives ECL gate"));
   }
 

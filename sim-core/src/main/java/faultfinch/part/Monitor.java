@@ -1,0 +1,108 @@
+package faultfinch.part;
+
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pinout;
+import faultfinch.signal.Pins;
+import faultfinch.signal.State;
+
+/**
+ * The set at the end of the picture lead. It keeps the last frame as its beam drew it: two dots a
+ * half cycle, three bits a dot, from the fall of HS/ to the right, lines counted from the end of
+ * VS/. The sampled moments are those in which a new dot stands at the socket.
+ */
+public final class Monitor implements Part {
+
+  static final Pinout PINOUT =
+      Pinout.drawn(
+          """
+         +----v----+
+  R    ->|1       8|--  NC
+  G    ->|2       7|--  GND
+  B    ->|3       6|--  PON
+  HS/  ->|4       5|<-  VS/
+         +---------+
+  NMOS; input R G B HS/ VS/; unconnected NC; supply PON; ground GND
+  Not modelled: a set that runs free without sync (it mutes: nothing is drawn), its own controls,
+  what stands in two sweeps of a line at once.""");
+
+  /** Cells of a line: half cycles from the fall of HS/ on. */
+  public static final int WIDTH = 176;
+
+  /** Lines kept. */
+  public static final int HEIGHT = 320;
+
+  /** Two dots each, the first in bits 0-2, red green blue. */
+  public static final State CELLS = PINOUT.cells("cells", 6, WIDTH * HEIGHT);
+
+  /** Half cycle since power-on at which the current line began. */
+  public static final State LINE_FROM = PINOUT.state("line-from", 63);
+
+  /** Half cycles from the last fall of HS/ but one to the last. */
+  public static final State LINE_LENGTH = PINOUT.state("line-length", 63);
+
+  /** Lines from one end of VS/ to the next. */
+  public static final State FRAME_LINES = PINOUT.state("frame-lines", 16);
+
+  /** Half cycle since power-on at which VS/ last ended. */
+  public static final State FRAME_FROM = PINOUT.state("frame-from", 63);
+
+  /** Lines since VS/ ended. */
+  private static final State LINE = PINOUT.state("line", 16);
+
+  /** The first dot of the cell under way. */
+  private static final State DOT = PINOUT.state("dot", 3);
+
+  private static final int MOST_LINES = 0xFFFF;
+  private static final long R = PINOUT.pin("R");
+  private static final long G = PINOUT.pin("G");
+  private static final long B = PINOUT.pin("B");
+  private static final long HS = PINOUT.pin("HS/");
+  private static final long VS = PINOUT.pin("VS/");
+
+  @Override
+  public void commit(Pins pins, Phase phase) {
+    long half = 2 * pins.now() + (phase.processorHalf() ? 1 : 0);
+    if ((pins.rose() & VS) != 0) {
+      pins.hold(FRAME_LINES, pins.state(LINE));
+      pins.hold(FRAME_FROM, half);
+      pins.hold(LINE, 0);
+    }
+    if ((pins.fell() & HS) != 0) {
+      pins.hold(LINE_LENGTH, Math.max(0, half - pins.state(LINE_FROM)));
+      pins.hold(LINE_FROM, half);
+      pins.hold(LINE, Math.min(MOST_LINES, pins.state(LINE) + 1));
+    }
+    switch (phase) {
+      case C_ROW, V_ROW -> pins.hold(DOT, dot(pins));
+      case C_COL, V_COL -> draw(pins, half - pins.state(LINE_FROM));
+      case C_END, V_LATCH -> {
+        // The dot that began in the phase before still stands.
+      }
+    }
+  }
+
+  private static void draw(Pins pins, long x) {
+    long y = pins.state(LINE);
+    if (x >= 0 && x < WIDTH && y < HEIGHT) {
+      int at = (int) (y * WIDTH + x);
+      int two = (int) pins.state(DOT) | dot(pins) << 3;
+      if (pins.cell(CELLS, at) != two) {
+        pins.hold(CELLS, at, two);
+      }
+    }
+  }
+
+  private static int dot(Pins pins) {
+    return (pins.high(R) ? 1 : 0) | (pins.high(G) ? 2 : 0) | (pins.high(B) ? 4 : 0);
+  }
+
+  @Override
+  public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public Pinout pinout() {
+    return PINOUT;
+  }
+}
