@@ -16,7 +16,9 @@ import java.util.Optional;
  */
 final class Orbit {
   private static final int LONGEST = 4_096;
-  private static final int CHECKED = 8;
+
+  /** Steps of a counting part that are looked through at once for one that shows. */
+  private static final int LOOKED_AHEAD = 20_000;
 
   private final PlainCycle plain;
   private final Circuit c;
@@ -43,6 +45,11 @@ final class Orbit {
   /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
   private boolean[][] strobed;
 
+  /** What each counting part stored at that cycle. */
+  private final long[][] wordsThen;
+
+  private final byte[][] cellsThen;
+
   /** Cycle at whose start the counting parts stand now. */
   private long at;
 
@@ -54,6 +61,8 @@ final class Orbit {
     this.c = plain.circuit;
     this.runners = clockwork.runners();
     this.counters = clockwork.counters();
+    this.wordsThen = new long[counters.length][];
+    this.cellsThen = new byte[counters.length][];
     this.shown = Arrays.stream(counters).mapToLong(clockwork::shown).toArray();
     this.keyed = keyed(clockwork);
   }
@@ -76,6 +85,7 @@ final class Orbit {
   private boolean play(Reach reach, Influence influence, long cycle) {
     start = cycle;
     at = cycle;
+    remember();
     Store store = plain.store.copy();
     Levels levels = new Levels(c, store, 1);
     levels.continueFrom(plain.levels);
@@ -240,10 +250,50 @@ final class Orbit {
     return rounds * steps[length][counter] + steps[index(cycle)][counter];
   }
 
-  /** The counting parts stand right at the start of this cycle, however they came there. */
+  /**
+   * The counting parts stand right at the start of this cycle. If they came there by their steps
+   * alone, what was found out about their next steps still holds.
+   */
   void standAt(long cycle) {
+    for (int k = 0; k < counters.length && countedUntil >= 0; k++) {
+      long[] real = wordsOf(k);
+      byte[] cells = cellsOf(k);
+      boolean alike = Arrays.equals(cells, cellsThen[k]);
+      System.arraycopy(wordsThen[k], 0, plain.store.words(), c.wordBase[counters[k]], real.length);
+      advance(k, steps(k, cycle) - steps(k, at), 0);
+      alike &= Arrays.equals(real, wordsOf(k));
+      System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
+      countedUntil = alike ? countedUntil : -1;
+    }
     at = cycle;
-    countedUntil = -1;
+    remember();
+  }
+
+  private void remember() {
+    for (int k = 0; k < counters.length; k++) {
+      wordsThen[k] = wordsOf(k);
+      cellsThen[k] = cellsOf(k);
+    }
+  }
+
+  private long[] wordsOf(int counter) {
+    int p = counters[counter];
+    int from = c.wordBase[p];
+    return Arrays.copyOfRange(plain.store.words(), from, from + c.parts[p].pinout().words().size());
+  }
+
+  private byte[] cellsOf(int counter) {
+    int p = counters[counter];
+    int from = c.cellBase[p];
+    return Arrays.copyOfRange(plain.store.cells(), from, from + c.parts[p].pinout().cellCount());
+  }
+
+  private long advance(int counter, long count, long watched) {
+    int p = counters[counter];
+    boolean moved = plain.levels.moved;
+    long taken = ((Counting) c.parts[p]).advance(plain.levels.pins[p], count, watched);
+    plain.levels.moved = moved;
+    return taken;
   }
 
   /** Puts everything that runs by itself where it is at the start of a cycle. */
@@ -257,11 +307,11 @@ final class Orbit {
       plain.levels.touch(p);
     }
     for (int k = 0; k < counters.length; k++) {
-      Counting part = (Counting) c.parts[counters[k]];
-      part.advance(plain.levels.pins[counters[k]], steps(k, cycle) - steps(k, at), 0);
+      advance(k, steps(k, cycle) - steps(k, at), 0);
       plain.levels.touch(counters[k]);
     }
     at = cycle;
+    remember();
   }
 
   /** First cycle from the one at hand in which something moves that shows. */
@@ -284,14 +334,9 @@ final class Orbit {
       if (shown[k] == 0 || round == 0) {
         continue;
       }
-      int p = counters[k];
-      int size = c.parts[p].pinout().words().size();
-      long[] kept = Arrays.copyOfRange(plain.store.words(), c.wordBase[p], c.wordBase[p] + size);
-      boolean moved = plain.levels.moved;
-      long taken =
-          ((Counting) c.parts[p]).advance(plain.levels.pins[p], CHECKED * round * length, shown[k]);
-      System.arraycopy(kept, 0, plain.store.words(), c.wordBase[p], size);
-      plain.levels.moved = moved;
+      long[] kept = wordsOf(k);
+      long taken = advance(k, LOOKED_AHEAD, shown[k]);
+      System.arraycopy(kept, 0, plain.store.words(), c.wordBase[counters[k]], kept.length);
       // Even if nothing moved that far, it is looked at anew from there.
       first = Math.min(first, cycleOf(k, steps(k, at) + taken));
     }

@@ -97,7 +97,9 @@ final class Tables {
     int lines = shortcut.seen().lines();
     boolean stuck = stuck(shortcut, address, shortcuts);
     if (lines == 0 || stuck) {
-      alone[address >>> 8]++;
+      if (++alone[address >>> 8] >= LONELY && shortcut.kind() == Shortcut.Kind.PLAIN) {
+        playPage(address, access, shortcut);
+      }
       return;
     }
     for (int some = (0 - lines) & lines; some != 0; some = (some - lines) & lines) {
@@ -105,6 +107,14 @@ final class Tables {
       if (find(at, access) == null && !stuck(shortcut, at, shortcuts)) {
         put(at, access, shortcut, shortcuts, watched);
       }
+    }
+  }
+
+  /** Asks no more in a page where one access after the other has to be played. */
+  private void playPage(int address, Access access, Shortcut plain) {
+    Shortcut[] page = known(access)[address >>> 8];
+    for (int i = 0; i <= PAGE; i++) {
+      page[i] = page[i] == null ? plain : page[i];
     }
   }
 
