@@ -58,6 +58,9 @@ final class Circuit {
   int[] threshold;
   byte[] technology;
 
+  /** Pins that take the millivolts of their net and not a bit. */
+  boolean[] level;
+
   int netCount;
   String[] netNames;
   byte[] source;

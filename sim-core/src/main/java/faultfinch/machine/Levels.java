@@ -517,10 +517,16 @@ final class Levels {
     if (mv[net] == millivolts && kind[net] == how) {
       return;
     }
+    boolean moves = mv[net] != millivolts;
     mv[net] = millivolts;
     kind[net] = how;
     for (int pin : circuit.receivers[net]) {
       receive(pin, reads(pin, millivolts, how));
+      if (moves && circuit.level[pin]) {
+        for (int node : circuit.followers[pin]) {
+          mark(node);
+        }
+      }
     }
   }
 

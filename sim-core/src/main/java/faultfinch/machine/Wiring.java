@@ -178,11 +178,13 @@ final class Wiring {
     c.collector = new boolean[pinCount];
     c.threshold = new int[pinCount];
     c.technology = new byte[pinCount];
+    c.level = new boolean[pinCount];
     for (int p = 0; p < c.parts.length; p++) {
       for (Pin pin : c.parts[p].pinout().pins()) {
         int g = c.pinBase[p] + pin.bit();
         c.partOf[g] = p;
         c.bitOf[g] = pin.bit();
+        c.level[g] = pin.role() == Pin.Role.LEVEL;
         c.technology[g] = (byte) pin.technology().ordinal();
         int spread = pin.technology().spread();
         int off = Chance.below(2 * spread + 1, seed, Chance.of(c.refs[p]), pin.bit()) - spread;
@@ -502,7 +504,10 @@ final class Wiring {
   private Coupling group(List<Integer> nets, List<int[]> between) {
     if (nets.size() > Coupling.LARGEST) {
       throw new IllegalArgumentException(
-          "found " + nets.size() + " nets coupled by resistors, right would be at most 12");
+          "found "
+              + nets.size()
+              + " nets coupled by resistors, right would be at most "
+              + Coupling.LARGEST);
     }
     List<int[]> own =
         between.stream().filter(e -> nets.contains(e[0]) || nets.contains(e[1])).toList();
