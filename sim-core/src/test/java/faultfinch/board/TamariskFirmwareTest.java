@@ -5,12 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -21,11 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Tamarisk's firmware on a plain map with the registers of its chips: what it does, and in time.
  */
 class TamariskFirmwareTest {
-  private static final Path FIRMWARE =
-      Path.of("src/main/resources/faultfinch/boards/tamarisk/firmware");
-  private static final byte[] ROM0 = bytes("rom0.bin");
-  private static final byte[] ROM1 = bytes("rom1.bin");
-  private static final Map<String, Integer> LABELS = labels("rom0.lbl", "rom1.lbl");
+  private static final byte[] ROM0 = TamariskImages.bytes("rom0.bin");
+  private static final byte[] ROM1 = TamariskImages.bytes("rom1.bin");
+  private static final Map<String, Integer> LABELS = TamariskImages.labels("rom0.lbl");
 
   /** The prompt is due this long after power-on. */
   private static final double PROMPT_SECONDS = 2.5;
@@ -75,7 +69,8 @@ class TamariskFirmwareTest {
     TamariskMap map = atPrompt(map(1));
     assertEquals(275, map.tone[0] | map.tone[1] << 8);
     assertEquals(165, map.tone[2] | map.tone[3] << 8);
-    assertTrue(map.loudness.contains(0xCC));
+    assertEquals(List.of(275), map.sounded);
+    assertEquals(0xCC, map.tone[5]);
     map.run(700);
     assertEquals(0, map.tone[0] | map.tone[1] | map.tone[2] | map.tone[3]);
   }
@@ -130,7 +125,7 @@ class TamariskFirmwareTest {
   @Test
   void boot_bitStuckAbovePageOne_countsTwoPages() {
     TamariskMap map = map(5);
-    map.stuckHigh = 0x10;
+    map.memory = (cell, value) -> cell < 0x200 ? value : value | 0x10;
     assertTrue(map.reaches(LABELS.get("M_CLEAR"), PROMPT_SECONDS));
     assertEquals(2, map.ram[LABELS.get("good")] & 0xFF);
   }
@@ -208,11 +203,11 @@ class TamariskFirmwareTest {
   @Test
   void files_twoOnTheDrive_areListed() {
     TamariskMap map = atPrompt(map(9));
-    map.drive.files.put("willow", new byte[3]);
-    map.drive.files.put("alder", new byte[4]);
+    map.drive.files.put("WILLOW", new byte[3]);
+    map.drive.files.put("ALDER", new byte[4]);
     map.type("files\n");
-    assertEquals("willow", map.row(6));
-    assertEquals("alder", map.row(7));
+    assertEquals("WILLOW", map.row(6));
+    assertEquals("ALDER", map.row(7));
     assertFalse(map.lampLit());
   }
 
@@ -220,7 +215,7 @@ class TamariskFirmwareTest {
   void fetch_aFile_isInMemory() {
     TamariskMap map = atPrompt(map(9));
     byte[] bytes = "A catkin.".repeat(40).getBytes(StandardCharsets.ISO_8859_1);
-    map.drive.files.put("willow", bytes);
+    map.drive.files.put("WILLOW", bytes);
     map.type("fetch willow\n");
     map.run(800);
     assertEquals("Fetched 0168 bytes.", map.row(6));
@@ -235,7 +230,7 @@ class TamariskFirmwareTest {
     map.type("put 900 41 42\nkeep note 900 102\n");
     map.run(800);
     assertEquals("Kept 0102 bytes.", map.row(7));
-    byte[] kept = map.drive.files.get("note");
+    byte[] kept = map.drive.files.get("NOTE");
     assertEquals(0x102, kept.length);
     assertEquals('B', kept[1]);
   }
@@ -296,23 +291,5 @@ class TamariskFirmwareTest {
   private static TamariskMap atPrompt(TamariskMap map) {
     assertTrue(map.reaches(LABELS.get("M_PROMPT"), PROMPT_SECONDS), () -> map.trail());
     return map;
-  }
-
-  private static Map<String, Integer> labels(String... files) {
-    Map<String, Integer> labels = new HashMap<>();
-    for (String file : files) {
-      new String(bytes(file), StandardCharsets.US_ASCII)
-          .lines()
-          .forEach(l -> labels.put(l.substring(5), Integer.parseInt(l.substring(0, 4), 16)));
-    }
-    return labels;
-  }
-
-  private static byte[] bytes(String file) {
-    try {
-      return Files.readAllBytes(FIRMWARE.resolve(file));
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 }

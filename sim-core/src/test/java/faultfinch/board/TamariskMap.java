@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.IntBinaryOperator;
 
 /**
  * Tamarisk's map as the programmer sees it, for trying firmware without a board: memory, registers
@@ -40,14 +41,20 @@ final class TamariskMap implements Bus {
   /** Addresses read where nothing answers. */
   final List<Integer> undriven = new ArrayList<>();
 
-  /** Values written to the loudness register of the tone generator, in order. */
-  final List<Integer> loudness = new ArrayList<>();
+  /** Half periods of voice A, in 8 cycles, each time its loudness was set while it sounded. */
+  final List<Integer> sounded = new ArrayList<>();
 
   int latch;
   boolean interruptHeldLow;
 
-  /** Whether memory above page 1 comes through: 0 is as it should be. */
-  int stuckHigh;
+  /** What memory makes of what its cell holds: cell, 0 to FFFF, and value. */
+  IntBinaryOperator memory = (cell, value) -> value;
+
+  /** Side port lines 0-3 joined to 4-7. */
+  boolean returnLeads;
+
+  /** Cycles at which the drive lamp came on. */
+  final List<Long> lampCameOn = new ArrayList<>();
 
   private final byte[] rom0;
   private final byte[] rom1;
@@ -68,6 +75,8 @@ final class TamariskMap implements Bus {
   private boolean linkDone;
   private long linkEnds = Long.MAX_VALUE;
   private int linkByte;
+  private int sideOut;
+  private int sideWay;
   private boolean line;
   private long digest = 17;
 
@@ -190,7 +199,7 @@ final class TamariskMap implements Bus {
 
   private int value(int address) {
     if (address < 0xA000) {
-      return ram[cell(address)] & 0xFF | (address >= 0x200 ? stuckHigh : 0);
+      return memory.applyAsInt(cell(address), ram[cell(address)] & 0xFF);
     }
     if (address >= 0xE000) {
       return rom0[address - 0xE000] & 0xFF;
@@ -204,6 +213,7 @@ final class TamariskMap implements Bus {
       case 0xA2 -> out.contains(Chip.TONE) ? nothing(address) : toneRegister(address & 15);
       case 0xA3 -> videoRegister(address & 15);
       case 0xA4 -> columns();
+      case 0xA8, 0xA9, 0xAA, 0xAB -> nothing(address) & (0xF0 | attribute(address & 0x3FF));
       default -> nothing(address);
     };
   }
@@ -243,8 +253,24 @@ final class TamariskMap implements Bus {
         linkDone = false;
         yield status;
       }
+      case 3 -> sidePins();
+      case 4 -> sideWay;
       default -> 0;
     };
+  }
+
+  private int attribute(int cell) {
+    return out.contains(Chip.ATTRIBUTES) ? 0x0F : attributes[cell];
+  }
+
+  /** A line nobody drives is pulled up; a lead joins two, and who drives wins. */
+  private int sidePins() {
+    int pins = sideOut & sideWay | 0xFF & ~sideWay;
+    if (!returnLeads) {
+      return pins;
+    }
+    int both = pins & (pins >> 4 | pins << 4);
+    return both & 0xFF;
   }
 
   private int toneRegister(int register) {
@@ -287,8 +313,9 @@ final class TamariskMap implements Bus {
       }
       case 0xA2 -> {
         tone[address & 15] = value;
-        if ((address & 15) == 5) {
-          loudness.add(value);
+        int half = tone[0] | tone[1] << 8;
+        if ((address & 15) == 5 && (value & 15) != 0 && half != 0) {
+          sounded.add(half);
         }
       }
       case 0xA3 -> video[address & 15] = value;
@@ -300,6 +327,7 @@ final class TamariskMap implements Bus {
   }
 
   private void storeController(int register, int value) {
+    boolean lit = lampLit();
     switch (register) {
       case 0 -> port = value;
       case 1 -> direction = value;
@@ -317,6 +345,9 @@ final class TamariskMap implements Bus {
       int bit = 1 << (port & 7);
       latch = (port & 8) != 0 ? latch | bit : latch & ~bit;
     }
+    if (lampLit() && !lit) {
+      lampCameOn.add(mpu.cycle);
+    }
   }
 
   private void storeLink(int register, int value) {
@@ -333,6 +364,10 @@ final class TamariskMap implements Bus {
         linkReceives = true;
         linkEnds = drive.gives() ? mpu.cycle + LINK_BYTE_CYCLES : Long.MAX_VALUE - 1;
       }
+    } else if (register == 3) {
+      sideOut = value;
+    } else if (register == 4) {
+      sideWay = value;
     }
   }
 
