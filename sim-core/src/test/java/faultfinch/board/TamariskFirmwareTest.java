@@ -250,6 +250,43 @@ class TamariskFirmwareTest {
     assertEquals("The drive did not answer.", map.row(6));
   }
 
+  @Test
+  void unspool_whatWasSpooled_isInMemoryAgain() {
+    TamariskMap writer = atPrompt(map(13));
+    writer.tape = new TamariskTape();
+    writer.type("put 900 FF 0 a5 5A\nspool 900 30\n");
+    assertTrue(writer.tapeRuns());
+    writer.run(1500);
+    assertEquals("Spooled 0030 bytes.", writer.row(7));
+    assertFalse(writer.tapeRuns());
+
+    TamariskMap reader = atPrompt(map(14));
+    reader.type("unspool A00\n");
+    reader.tape = writer.tape;
+    reader.tape.play(reader.mpu.cycle + 100_000);
+    assertTrue(reader.tapeRuns());
+    reader.run(1500);
+    assertEquals("Unspooled 0030 bytes.", reader.row(6));
+    assertFalse(reader.tapeRuns());
+    assertArrayEquals(
+        Arrays.copyOfRange(writer.ram, 0x900, 0x930), Arrays.copyOfRange(reader.ram, 0xA00, 0xA30));
+    reader.type("at a00\n");
+    assertEquals("0A00 FF 00 A5 5A 00 00 00 00", reader.row(8));
+  }
+
+  /** 2048 looks of 2816 cycles: 4.2 s. */
+  @Test
+  void unspool_nothingOnTheTape_givesUp() {
+    TamariskMap map = atPrompt(map(15));
+    map.type("unspool A00\n");
+    map.run(4500);
+    assertEquals("The tape is silent.", map.row(6));
+    map.type("unspool A00\n");
+    map.press(7, false);
+    map.run(200);
+    assertEquals("The tape is silent.", map.row(8));
+  }
+
   /** A above middle C is 440 Hz: 1,375,000 / 16 / 440 = 195; the octave above half of it. */
   @Test
   void tune_notes_areSoundedOneAfterTheOther() {

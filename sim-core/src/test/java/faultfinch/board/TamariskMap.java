@@ -37,6 +37,7 @@ final class TamariskMap implements Bus {
   final int[] tone = new int[16];
   final int[] attributes = new int[0x400];
   final TamariskDrive drive = new TamariskDrive();
+  TamariskTape tape = new TamariskTape();
 
   /** Addresses read where nothing answers. */
   final List<Integer> undriven = new ArrayList<>();
@@ -148,6 +149,10 @@ final class TamariskMap implements Bus {
     return text.toString().stripTrailing();
   }
 
+  boolean tapeRuns() {
+    return (direction & 0x40) != 0 && (port & 0x40) == 0;
+  }
+
   boolean lampLit() {
     return (direction & 0x20) == 0 || (port & 0x20) != 0;
   }
@@ -229,7 +234,7 @@ final class TamariskMap implements Bus {
 
   private int controller(int register) {
     return switch (register) {
-      case 0 -> port & direction | 0xFF & ~direction;
+      case 0 -> port & direction | ~direction & (tape.high(mpu.cycle) ? 0xFF : 0x7F);
       case 1 -> direction;
       case 4 -> timerHow;
       case 5 -> {
@@ -337,8 +342,9 @@ final class TamariskMap implements Bus {
         expires = mpu.cycle + timer + 1;
       }
       case 4 -> timerHow = value & 3;
+      case 6 -> tape.record(mpu.cycle, value);
       default -> {
-        // The tape tone is not heard here.
+        // Status and the spare register take no writes.
       }
     }
     if ((direction & 0x10) != 0 && (port & 0x10) == 0) {
