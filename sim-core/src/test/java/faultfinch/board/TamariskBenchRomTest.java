@@ -24,6 +24,15 @@ class TamariskBenchRomTest {
   private static final String WHOLE = "########";
   private static final double ROUND_SECONDS = 6;
 
+  /** The station that begins at an address. */
+  private static final String[] STATIONS = new String[0x10000];
+
+  static {
+    LABELS.forEach((label, at) -> STATIONS[at] = label.startsWith("M_STATION_") ? label : null);
+  }
+
+  private static final Map<String, Long> HEALTHY = lengths(healthy());
+
   @Test
   void round_healthyWithReturnLeads_nothingDiffers() {
     TamariskMap map = afterRound(healthy());
@@ -143,8 +152,7 @@ class TamariskBenchRomTest {
       String name, Consumer<TamariskMap> trouble) {
     TamariskMap map = healthy();
     trouble.accept(map);
-    Map<String, Long> healthy = lengths(healthy());
-    lengths(map).forEach((label, cycles) -> assertEquals(healthy.get(label), cycles, label));
+    lengths(map).forEach((label, cycles) -> assertEquals(HEALTHY.get(label), cycles, label));
   }
 
   static Stream<Arguments> troubles() {
@@ -171,15 +179,14 @@ class TamariskBenchRomTest {
     assertTrue(map.reaches(LABELS.get("M_BENCH_ROUND"), ROUND_SECONDS), map::trail);
     Map<String, Long> lengths = new LinkedHashMap<>();
     long start = map.mpu.cycle;
+    int round = LABELS.get("M_BENCH_ROUND");
     do {
       map.mpu.step();
-      LABELS.forEach(
-          (label, address) -> {
-            if (label.startsWith("M_STATION_") && address == map.mpu.pc) {
-              lengths.put(label, map.mpu.cycle - start);
-            }
-          });
-    } while (map.mpu.pc != LABELS.get("M_BENCH_ROUND"));
+      String station = STATIONS[map.mpu.pc];
+      if (station != null) {
+        lengths.put(station, map.mpu.cycle - start);
+      }
+    } while (map.mpu.pc != round);
     lengths.put("round", map.mpu.cycle - start);
     return lengths;
   }

@@ -2,9 +2,7 @@ package faultfinch.board;
 
 import faultfinch.part.mpu6502.Bus;
 import faultfinch.part.mpu6502.Mpu6502;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
@@ -30,6 +28,7 @@ final class TamariskMap implements Bus {
   static final int RESET_CYCLES = 55 * CYCLES_A_MILLISECOND;
   private static final int FRAME_CYCLES = 27_456;
   private static final int LINK_BYTE_CYCLES = 900;
+  private static final int TRAIL = 40;
 
   final Mpu6502 mpu = new Mpu6502(this);
   final byte[] ram = new byte[0x10000];
@@ -60,7 +59,8 @@ final class TamariskMap implements Bus {
   private final byte[] rom0;
   private final byte[] rom1;
   private final Set<Chip> out = EnumSet.noneOf(Chip.class);
-  private final Deque<int[]> trail = new ArrayDeque<>();
+  private final int[] trail = new int[TRAIL];
+  private int trailAt;
   private int key = -1;
   private boolean shift;
   private int port;
@@ -167,7 +167,10 @@ final class TamariskMap implements Bus {
   /** The last cycles, oldest first. */
   String trail() {
     StringBuilder text = new StringBuilder();
-    trail.forEach(t -> text.append("%04X %02X%n".formatted(t[0], t[1])));
+    for (int i = 0; i < TRAIL; i++) {
+      int cycle = trail[(trailAt + i) % TRAIL];
+      text.append("%04X %02X%n".formatted(cycle & 0xFFFF, cycle >>> 16));
+    }
     return text.toString();
   }
 
@@ -196,10 +199,8 @@ final class TamariskMap implements Bus {
   }
 
   private void note(int address, int value) {
-    if (trail.size() == 40) {
-      trail.removeFirst();
-    }
-    trail.add(new int[] {address, value});
+    trail[trailAt] = address | value << 16;
+    trailAt = (trailAt + 1) % TRAIL;
   }
 
   private int value(int address) {
