@@ -130,6 +130,23 @@ class TamariskFirmwareTest {
     assertEquals(2, map.ram[LABELS.get("good")] & 0xFF);
   }
 
+  /** Bit 3 of all memory reads 0: no stack, so the board shows which line it is and calls. */
+  @Test
+  void boot_noMemoryHolds_showsTheLineAndPulsesTheLamp() {
+    TamariskMap map = map(5);
+    map.memory = (cell, value) -> value & 0xF7;
+    assertTrue(map.reaches(LABELS.get("M_ALARM"), PROMPT_SECONDS), map::trail);
+    assertEquals("  Memory does not hold these lines:", map.row(1));
+    byte[] ribbon = {2, 2, 2, 2, 3, 2, 2, 2};
+    int first = 0x7000 + 2 * 36 + 2;
+    assertArrayEquals(ribbon, Arrays.copyOfRange(map.ram, first, first + 8));
+    map.lampCameOn.clear();
+    map.run(2100);
+    // 65536 turns of 5 cycles lit, twice that dark: 0.72 s.
+    assertEquals(3, map.lampCameOn.size());
+    assertEquals(430, map.sounded.get(0));
+  }
+
   @Test
   void prompt_keysTyped_areEchoed() {
     TamariskMap map = atPrompt(map(6));
