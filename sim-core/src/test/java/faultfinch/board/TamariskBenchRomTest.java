@@ -44,6 +44,8 @@ class TamariskBenchRomTest {
     assertEquals("Station 04 wrote 58, read 58 at page", first(map, 4));
     assertEquals("02: 000 of 252 differ.", second(map, 4));
     assertEquals(List.of(), map.lampCameOn);
+    // Attribute cells have four lines; the other four are masked.
+    assertTrue(map.undriven.stream().allMatch(at -> at >> 10 == 0xA800 >> 10));
   }
 
   @Test

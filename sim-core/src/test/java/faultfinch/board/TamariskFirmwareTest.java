@@ -338,6 +338,24 @@ class TamariskFirmwareTest {
     assertEquals(". at 80", map.row(17));
   }
 
+  @Test
+  void commands_allFitted_readNothingWhereNothingAnswers() {
+    TamariskMap map = atPrompt(map(16));
+    map.drive.files.put("ELM", new byte[] {1, 2});
+    for (String line :
+        List.of("files", "fetch elm", "keep oak 800 4", "tune c", "at 0", "put 900 1")) {
+      map.type(line + "\n");
+      map.run(100);
+    }
+    for (String line : List.of("page 1", "page 0", "sticks", "sums", "spool 800 1", "what")) {
+      map.type(line + "\n");
+      map.run(300);
+    }
+    map.run(1000);
+    assertEquals("That word is not known here.", map.row(map.ram[LABELS.get("row")] - 1));
+    assertEquals(List.of(), map.undriven, "addresses where nothing answers");
+  }
+
   private static TamariskMap map(long seed) {
     return new TamariskMap(ROM0, ROM1, seed);
   }
