@@ -42,7 +42,7 @@ final class Speaker {
   private final String generator;
   private final List<Moment> moments = new ArrayList<>();
 
-  private Speaker(String generator) {
+  Speaker(String generator) {
     this.generator = generator;
   }
 
@@ -59,8 +59,13 @@ final class Speaker {
     if (moments.isEmpty() || !moments.get(moments.size() - 1).voices().same(voices)) {
       double hertz = machine.processorHertz();
       double cycle = hertz > 0 ? SECOND / hertz : machine.board().cycleNanoseconds();
-      moments.add(new Moment(machine.nanoseconds(), machine.cycles(), cycle, voices));
+      note(machine.nanoseconds(), machine.cycles(), cycle, voices);
     }
+  }
+
+  /** From this time on, which is this cycle, these voices sound. */
+  void note(long nanoseconds, long cycle, double cycleNanoseconds, Voices voices) {
+    moments.add(new Moment(nanoseconds, cycle, cycleNanoseconds, voices));
   }
 
   /**
