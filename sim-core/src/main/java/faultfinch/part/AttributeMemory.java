@@ -98,6 +98,11 @@ public final class AttributeMemory implements BusDevice {
   }
 
   @Override
+  public boolean stepsAlone() {
+    return true;
+  }
+
+  @Override
   public void powerOn(Pins pins, PowerOn chance) {
     for (int i = 0; i < CELLS.count(); i++) {
       pins.hold(CELLS, i, (int) chance.draw(i) & 0xF);

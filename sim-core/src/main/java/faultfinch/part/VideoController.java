@@ -19,7 +19,7 @@ import java.util.List;
  * the last row, 14 status (bit 7 that interrupt waits, a read clears it; bit 0 rows are shown), 15
  * reads 0.
  */
-public final class VideoController implements BusDevice {
+public final class VideoController implements BusDevice, Counting {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -103,6 +103,11 @@ public final class VideoController implements BusDevice {
   private static final long RES = PINOUT.pin("RES/");
   private static final long CCLK = PINOUT.pin("CCLK");
 
+  private static final long ALWAYS = VA.mask() | RA.mask() | OD | DE | CUR | HS | VS;
+
+  /** Outputs that can move from one slot of a span to the next. */
+  private static final long WITHIN_A_SPAN = VA.mask() | OD | CUR;
+
   private static final Defect LINE_SYNC_DEAD = new Defect("line-sync-dead", "HS/ never falls");
   private static final Defect ADDRESS_DEAD =
       new Defect("address-dead", "the cell address stands at 0");
@@ -120,7 +125,7 @@ public final class VideoController implements BusDevice {
   @Override
   public int look(Pins pins, int register) {
     if (register < STATUS) {
-      return pins.cell(REGISTERS, register);
+      return register(pins, register);
     }
     boolean rows = pins.state(FRAME_SPAN) == SHOWN && pins.state(LINES_LEFT) > 0;
     return register > STATUS ? 0 : (int) pins.state(WAITING) << 7 | (rows ? 1 : 0);
@@ -142,33 +147,46 @@ public final class VideoController implements BusDevice {
 
   @Override
   public void outputs(Pins pins) {
+    long shown = shown(pins);
+    pins.drive(ALWAYS, shown);
+    if ((shown & IRQ) == 0) {
+      pins.drive(IRQ, 0);
+    }
+  }
+
+  /** Levels of all outputs but the data pins; IRQ/ is high where it lets go. */
+  private static long shown(Pins pins) {
     int cell = pins.defect(ADDRESS_DEAD.name()) ? 0 : (int) pins.state(CELL);
     int glyphLine = (int) pins.state(GLYPH_LINE);
-    int look = pins.cell(REGISTERS, LOOK);
+    int look = register(pins, LOOK);
     boolean slots = pins.state(SLOTS_LEFT) > 0;
     boolean lines = pins.state(LINES_LEFT) > 0;
-    boolean shown =
+    boolean cells =
         slots
             && lines
             && pins.state(LINE_SPAN) == SHOWN
             && pins.state(FRAME_SPAN) == SHOWN
             && (look & 1) != 0;
-    pins.drive(VA, cell);
-    pins.drive(RA, glyphLine);
-    pins.drive(OD, (cell & 1) == 0);
-    pins.drive(DE, shown);
-    pins.drive(CUR, shown && cursor(pins, cell, glyphLine, look));
     boolean lineSync = slots && pins.state(LINE_SPAN) == SYNC;
-    pins.drive(HS, !lineSync || pins.defect(LINE_SYNC_DEAD.name()));
-    pins.drive(VS, !(lines && pins.state(FRAME_SPAN) == SYNC));
-    if (pins.state(WAITING) != 0 && (look & 8) != 0) {
-      pins.drive(IRQ, false);
-    }
+    boolean frameSync = lines && pins.state(FRAME_SPAN) == SYNC;
+    boolean interrupts = pins.state(WAITING) != 0 && (look & 8) != 0;
+    return VA.at(cell)
+        | RA.at(glyphLine)
+        | ((cell & 1) == 0 ? OD : 0)
+        | (cells ? DE : 0)
+        | (cells && cursor(pins, cell, glyphLine, look) ? CUR : 0)
+        | (!lineSync || pins.defect(LINE_SYNC_DEAD.name()) ? HS : 0)
+        | (frameSync ? 0 : VS)
+        | (interrupts ? 0 : IRQ);
+  }
+
+  private static int register(Pins pins, int at) {
+    return pins.cell(REGISTERS, at) & WIDTHS[at];
   }
 
   private static boolean cursor(Pins pins, int cell, int glyphLine, int look) {
-    int high = pins.cell(REGISTERS, CURSOR + 1);
-    int at = pins.cell(REGISTERS, CURSOR) | (high & 3) << 8;
+    int high = register(pins, CURSOR + 1);
+    int at = register(pins, CURSOR) | (high & 3) << 8;
     boolean dark = (look & 4) != 0 && pins.state(FRAMES) >= 16;
     return (look & 2) != 0 && !dark && cell == at && glyphLine >= high >>> 4;
   }
@@ -180,6 +198,42 @@ public final class VideoController implements BusDevice {
     } else if ((pins.rose() & CCLK) != 0) {
       slot(pins);
     }
+  }
+
+  @Override
+  public boolean stepsAlone() {
+    return true;
+  }
+
+  @Override
+  public long advance(Pins pins, long steps, long watched) {
+    long before = shown(pins) & watched;
+    long taken = 0;
+    while (taken < steps && (shown(pins) & watched) == before) {
+      taken += pins.low(RES) ? stand(pins, steps - taken) : slots(pins, steps - taken, watched);
+    }
+    return taken;
+  }
+
+  private static long stand(Pins pins, long steps) {
+    boolean stood = COUNTERS.stream().allMatch(c -> pins.state(c) == 0);
+    reset(pins);
+    return stood ? steps : 1;
+  }
+
+  /** One slot, or as many of those left as move nothing that is watched. */
+  private static long slots(Pins pins, long most, long watched) {
+    long left = pins.state(SLOTS_LEFT);
+    if (left > 1 && (watched & WITHIN_A_SPAN) == 0) {
+      long taken = Math.min(most, left - 1);
+      pins.hold(SLOTS_LEFT, left - taken);
+      if (pins.state(LINE_SPAN) == SHOWN && pins.state(FRAME_SPAN) == SHOWN) {
+        pins.hold(CELL, pins.state(CELL) + taken & ADDRESSES);
+      }
+      return taken;
+    }
+    slot(pins);
+    return left == 0 && pins.state(SLOTS_LEFT) == 0 ? most : 1;
   }
 
   private static void reset(Pins pins) {
@@ -207,7 +261,7 @@ public final class VideoController implements BusDevice {
       if (span == 0 && anySpan(pins, 0)) {
         line(pins);
       }
-      length = pins.cell(REGISTERS, span);
+      length = register(pins, span);
     }
     pins.hold(LINE_SPAN, span);
     pins.hold(SLOTS_LEFT, length);
@@ -215,7 +269,7 @@ public final class VideoController implements BusDevice {
 
   private static boolean anySpan(Pins pins, int from) {
     for (int i = from; i < from + SPANS; i++) {
-      if (pins.cell(REGISTERS, i) != 0) {
+      if (register(pins, i) != 0) {
         return true;
       }
     }
@@ -228,13 +282,13 @@ public final class VideoController implements BusDevice {
     boolean shown = pins.state(FRAME_SPAN) == SHOWN && left > 0;
     if (shown) {
       long next = pins.state(GLYPH_LINE) + 1 & 0xF;
-      if (next != pins.cell(REGISTERS, ROW_LINES)) {
+      if (next != register(pins, ROW_LINES)) {
         pins.hold(GLYPH_LINE, next);
         pins.hold(CELL, pins.state(ROW_CELL));
         return;
       }
       pins.hold(GLYPH_LINE, 0);
-      pins.hold(ROW_CELL, pins.state(ROW_CELL) + pins.cell(REGISTERS, 0) & ADDRESSES);
+      pins.hold(ROW_CELL, pins.state(ROW_CELL) + register(pins, 0) & ADDRESSES);
     }
     if (left > 1) {
       pins.hold(LINES_LEFT, left - 1);
@@ -254,7 +308,7 @@ public final class VideoController implements BusDevice {
     int length = 0;
     for (int i = 0; i < SPANS && length == 0; i++) {
       span = (span + 1) % SPANS;
-      length = pins.cell(REGISTERS, FRAME + span);
+      length = register(pins, FRAME + span);
       if (span == 0) {
         frame(pins);
       }
@@ -266,7 +320,7 @@ public final class VideoController implements BusDevice {
   private static void frame(Pins pins) {
     pins.hold(FRAMES, pins.state(FRAMES) + 1 & 0x1F);
     pins.hold(GLYPH_LINE, 0);
-    pins.hold(ROW_CELL, pins.cell(REGISTERS, HOME) | pins.cell(REGISTERS, HOME + 1) << 8);
+    pins.hold(ROW_CELL, register(pins, HOME) | register(pins, HOME + 1) << 8);
   }
 
   @Override

@@ -23,8 +23,18 @@ class FirmwareImageTest {
 
   @Test
   void sorrelFirmware_builtAgain_isTheImageInTheTree() throws Exception {
+    assertBuiltFromSource("sorrel/firmware", List.of("sorrel.bin", "sorrel.lbl"));
+  }
+
+  @Test
+  void tamariskFirmware_builtAgain_isTheImagesInTheTree() throws Exception {
+    assertBuiltFromSource(
+        "tamarisk/firmware", List.of("rom0.bin", "rom0.lbl", "rom1.bin", "rom1.lbl", "glyphs.bin"));
+  }
+
+  private void assertBuiltFromSource(String folder, List<String> files) throws Exception {
     requireAssembler();
-    Path firmware = BOARDS.resolve("sorrel/firmware");
+    Path firmware = BOARDS.resolve(folder);
     Path log = built.resolve("log");
     Process build =
         new ProcessBuilder("sh", firmware.resolve("build.sh").toString(), built.toString())
@@ -33,7 +43,7 @@ class FirmwareImageTest {
             .start();
     assertTrue(build.waitFor(60, TimeUnit.SECONDS), "build.sh takes longer than a minute");
     assertEquals(0, build.exitValue(), () -> text(log));
-    for (String file : List.of("sorrel.bin", "sorrel.lbl")) {
+    for (String file : files) {
       assertArrayEquals(
           Files.readAllBytes(firmware.resolve(file)),
           Files.readAllBytes(built.resolve(file)),

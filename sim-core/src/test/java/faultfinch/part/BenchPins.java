@@ -150,6 +150,19 @@ final class BenchPins implements Pins {
     verb = Verb.NONE;
   }
 
+  /** Many steps of a part that counts. */
+  long advance(long steps, long watched) {
+    verb = Verb.COMMIT;
+    long taken = ((Counting) part).advance(this, steps, watched);
+    verb = Verb.NONE;
+    return taken;
+  }
+
+  /** Levels after the last settling; a pin that lets go shows high. */
+  long shown() {
+    return levels | ~driven;
+  }
+
   void powerOn(PowerOn chance) {
     verb = Verb.COMMIT;
     part.powerOn(this, chance);

@@ -362,6 +362,48 @@ class EveryPartTest {
     assertEquals(Set.of("read", "write"), times.keySet());
   }
 
+  /** Many steps at once are the steps one by one, and stop where a watched output has moved. */
+  @ParameterizedTest
+  @MethodSource("counting")
+  void counting_manySteps_areTheClockedOnes(PartCatalog row) {
+    Pinout pinout = row.part().pinout();
+    long clock = pinout.role(Pin.Role.CLOCK_RISES);
+    SplittableRandom random = random(row, "counting");
+    int stopped = 0;
+    for (int trial = 0; trial < TRIALS; trial++) {
+      BenchPins jumps = anywhere(row.part(), random);
+      jumps.set(jumps.in() & ~clock);
+      jumps.commit(Phase.V_ROW);
+      long watched = random.nextInt(4) == 0 ? random.nextLong() : 0;
+      if (trial % 2 == 0) {
+        Pin one = pinout.pins().get(random.nextInt(pinout.pins().size()));
+        watched = one.role() == Pin.Role.DATA ? 0 : one.mask();
+      }
+      watched &= ~pinout.role(Pin.Role.DATA);
+      BenchPins steps = jumps.copy();
+      int most = random.nextInt(2_000);
+      steps.settle();
+      long before = steps.shown() & watched;
+      long taken = 0;
+      while (taken < most && (steps.shown() & watched) == before) {
+        steps.set(steps.in() | clock);
+        steps.commit(Phase.C_ROW);
+        steps.set(steps.in() & ~clock);
+        steps.commit(Phase.V_ROW);
+        steps.settle();
+        taken++;
+      }
+      stopped += taken < most ? 1 : 0;
+      assertEquals(taken, jumps.advance(most, watched));
+      assertTrue(jumps.sameState(steps));
+    }
+    assertTrue(stopped > 0, "something watched moves");
+  }
+
+  static List<PartCatalog> counting() {
+    return rows(Counting.class);
+  }
+
   static List<PartCatalog> memories() {
     return rows(Memory.class);
   }
