@@ -229,7 +229,7 @@ public final class Attempt {
     if (outcome.price().pulls() > 0) {
       hunched = false;
     }
-    guide.did(move.text());
+    guide.did(move.text(), bench.get().powered());
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("move", move.text());
     fields.put("reading", outcome.reading().feature());
@@ -315,7 +315,7 @@ public final class Attempt {
     if (cells.size() < job.board().rightDisplay().length()) {
       throw new Slip(Texts.say("slip.strip"), List.of(Moves.LOOK.word() + ": screen"));
     }
-    guide.did(GuideLine.STRIP);
+    guide.did(GuideLine.STRIP, bench.get().powered());
     journal.write("strip", Map.of());
     return Strip.of(cells, job.board().rightDisplay());
   }
@@ -358,7 +358,7 @@ public final class Attempt {
     Decision decision = decision(said, words(action, done), result, retest, price(first));
     decisions.add(decision);
     decided = notes.size();
-    guide.did(GuideLine.DECIDE + said);
+    guide.did(GuideLine.DECIDE + said, bench.get().powered());
     journal.write(
         "decision", Map.of("text", said, "result", result.name().toLowerCase(Locale.ROOT)));
     over = passes;

@@ -11,7 +11,8 @@ enum Commands {
   RUN("run"),
   LIST("list"),
   WEIGH("weigh"),
-  NEXT("next");
+  NEXT("next"),
+  SURVEY("survey");
 
   private final String word;
 
@@ -32,6 +33,7 @@ enum Commands {
       case LIST -> new ListCommand();
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
+      case SURVEY -> new SurveyCommand(Commands::known);
     };
   }
 

@@ -81,7 +81,7 @@ final class WeighCommand implements Command {
     if (suspects.size() == 1 && known.dictionary().knows(text)) {
       return known.diagnosis().weigh(text, evidence);
     }
-    Map<String, String> shows = new SurveyRows(known.board()).row(suspects, THE_BOARD);
+    Map<String, String> shows = new SurveyRows(known.board()).row(suspects, THE_BOARD).shows();
     return known.diagnosis().weigh(text, shows, evidence);
   }
 

@@ -71,6 +71,14 @@ class TextTrainerTest {
   }
 
   @Test
+  void stepOfTheGuide_passedOver_isNotAskedForOnAndOn() {
+    assertEquals(0, train("bench supply\npower on\nscreen\nprobe U1.D0\nleave\n", "--text"));
+    // Once, when it was due: the probe instead of it brings what comes after the probe.
+    assertEquals(2, out.toString().split("type bits", -1).length);
+    assertSays("And at the display, at the leg of the chip?");
+  }
+
+  @Test
   void withoutAScreen_playsInTheTerminal() {
     assertEquals(0, train("leave\n"));
     assertSays("Case 1");

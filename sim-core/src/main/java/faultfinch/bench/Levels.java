@@ -37,9 +37,11 @@ final class Levels {
   private final int[] phaseNanoseconds;
 
   private final Legs legs;
+  private final Trail trail;
 
-  Levels(List<Pad> places, List<Integer> phaseNanoseconds, Legs legs) {
+  Levels(List<Pad> places, List<Integer> phaseNanoseconds, Legs legs, Trail trail) {
     this.legs = legs;
+    this.trail = trail;
     this.phaseNanoseconds = phaseNanoseconds.stream().mapToInt(Integer::intValue).toArray();
     for (Pad pad : places) {
       pins.put(pad, new Point());
@@ -62,17 +64,20 @@ final class Levels {
     int[] seen = new int[nets];
     double[] volts = new double[nets];
     double[] time = new double[1];
+    trail.begin(machine);
     machine.play(
         cycles,
         (phase, nanoseconds) -> {
           int length = phaseNanoseconds[phase.ordinal()];
           time[0] += length;
+          trail.phase(machine);
           for (int net = 0; net < nets; net++) {
             int mv = machine.millivolts(net);
             volts[net] += (double) mv * length;
             seen[net] |= flag(machine, net, mv);
           }
         });
+    trail.end(machine);
     for (Map.Entry<Pad, Point> at : pins.entrySet()) {
       Point point = at.getValue();
       point.seen |= seen[legs.point(machine, at.getKey())];

@@ -10,6 +10,7 @@ import faultfinch.symptom.Glass;
 import faultfinch.symptom.Symptoms;
 import faultfinch.symptom.Watching;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,9 @@ import java.util.function.Consumer;
  */
 public final class Survey {
   private static final int HEALTHY_BOARDS = 16;
+
+  /** After everything, so that whatever a run stored by then is looked at once more. */
+  private static final int LAST_CYCLES = 16;
 
   /** Cases have settled after about four minutes. */
   private static final int SETTLED_SECONDS = 300;
@@ -68,17 +72,40 @@ public final class Survey {
     return looks;
   }
 
+  /**
+   * One run.
+   *
+   * @param readings of every look
+   * @param trail a digest of all that happened while it was watched; see {@link Trail}
+   */
+  public record Run(SortedMap<Look, Reading> readings, long trail) {
+    public Run {
+      readings = Collections.unmodifiableSortedMap(new TreeMap<>(readings));
+    }
+
+    /** Feature of every look. */
+    public SortedMap<Look, String> features() {
+      SortedMap<Look, String> features = new TreeMap<>();
+      readings.forEach((look, reading) -> features.put(look, reading.feature()));
+      return features;
+    }
+  }
+
   /** Feature of every look. */
   public SortedMap<Look, String> features(Setup setup) {
-    SortedMap<Look, String> features = new TreeMap<>();
-    readings(setup).forEach((look, reading) -> features.put(look, reading.feature()));
-    return features;
+    return run(setup).features();
   }
 
   /** Reading of every look. */
   public SortedMap<Look, Reading> readings(Setup setup) {
+    return run(setup).readings();
+  }
+
+  /** Runs a board and looks at all of it. */
+  public Run run(Setup setup) {
     Legs legs = Legs.of(setup);
-    Levels levels = new Levels(places, board.phaseNanoseconds(), legs);
+    Trail trail = new Trail(setup);
+    Levels levels = new Levels(places, board.phaseNanoseconds(), legs, trail);
     List<Machine> machines = new ArrayList<>();
     Map<Long, Consumer<Machine>> stops = new LinkedHashMap<>();
     for (long start : schedule.starts()) {
@@ -100,6 +127,7 @@ public final class Survey {
     Machine machine = machines.get(machines.size() - 1);
     SortedMap<Look, Reading> readings = new TreeMap<>();
     owner(watching, readings);
+    readings.forEach((look, reading) -> trail.seen(look.text() + ": " + reading.feature()));
     Heat heat = heats.get(0);
     for (Look look : looks) {
       switch (look.kind()) {
@@ -118,7 +146,11 @@ public final class Survey {
         case CONTINUITY, OHMS -> readings.put(look, unpowered(machine, legs, look));
       }
     }
-    return readings;
+    trail.still(machine);
+    trail.begin(machine);
+    machine.play(LAST_CYCLES, (phase, nanoseconds) -> trail.phase(machine));
+    trail.end(machine);
+    return new Run(readings, trail.sum());
   }
 
   private Reading touch(Heat heat, String ref) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -45,6 +46,24 @@ public record Coverage(
       tiers.add(of(tier, dictionary, suspects, looks));
     }
     return List.copyOf(tiers);
+  }
+
+  /**
+   * Share of the faults that changed anything in their run where it was watched, each by how likely
+   * it is, 0 to 1; empty if the dictionary does not tell.
+   */
+  public static OptionalDouble excited(FaultDictionary dictionary, Suspects suspects) {
+    if (dictionary.excited().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Set<String> excited = dictionary.excited().get();
+    double all = 0;
+    double some = 0;
+    for (Suspect suspect : suspects.all()) {
+      all += suspect.weight();
+      some += excited.contains(suspect.fault()) ? suspect.weight() : 0;
+    }
+    return OptionalDouble.of(all > 0 ? some / all : 0);
   }
 
   private static Coverage of(

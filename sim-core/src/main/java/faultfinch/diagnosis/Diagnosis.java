@@ -1,7 +1,9 @@
 package faultfinch.diagnosis;
 
 import faultfinch.fault.RepairAction;
+import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /** All that can be asked about one kind of board: belief, verdict, next step, best route. */
@@ -34,6 +36,16 @@ public final class Diagnosis {
   /** With the figures and the effort that are shipped. */
   public static Diagnosis of(FaultDictionary dictionary, Suspects suspects, PriceList prices) {
     return new Diagnosis(dictionary, suspects, ErrorRates.shipped(), prices, new PricePlanner());
+  }
+
+  /** How much of what can be wrong the looks show, by tier. */
+  public List<Coverage> coverage() {
+    return Coverage.of(dictionary, suspects, rates);
+  }
+
+  /** Share of the faults that change anything at all; see {@link Coverage#excited}. */
+  public OptionalDouble excited() {
+    return Coverage.excited(dictionary, suspects);
   }
 
   /** How likely each fault is now. */

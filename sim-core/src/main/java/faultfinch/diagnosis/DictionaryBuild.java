@@ -4,7 +4,6 @@ import faultfinch.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -45,11 +44,11 @@ public final class DictionaryBuild {
     AtomicBoolean stopped = new AtomicBoolean();
     ExecutorService workers = Executors.newFixedThreadPool(threads);
     try {
-      List<Future<SortedMap<String, String>>> healthy = new ArrayList<>();
+      List<Future<Row>> healthy = new ArrayList<>();
       for (long seed : BOARD_SEEDS) {
         healthy.add(workers.submit(() -> source.row(List.of(), seed)));
       }
-      List<Future<SortedMap<String, String>>> rows = new ArrayList<>();
+      List<Future<Row>> rows = new ArrayList<>();
       for (Fault fault : faults) {
         rows.add(
             workers.submit(
@@ -68,11 +67,9 @@ public final class DictionaryBuild {
   }
 
   private Optional<FaultDictionary> collect(
-      List<Future<SortedMap<String, String>>> healthy,
-      List<Future<SortedMap<String, String>>> rows,
-      BuildProgress progress) {
-    List<SortedMap<String, String>> boards = new ArrayList<>();
-    for (Future<SortedMap<String, String>> board : healthy) {
+      List<Future<Row>> healthy, List<Future<Row>> rows, BuildProgress progress) {
+    List<Row> boards = new ArrayList<>();
+    for (Future<Row> board : healthy) {
       boards.add(got("the healthy board", board));
     }
     DictionaryDraft draft = new DictionaryDraft(origin, boards);
@@ -87,7 +84,7 @@ public final class DictionaryBuild {
     return Optional.of(draft.done());
   }
 
-  private static SortedMap<String, String> got(String whose, Future<SortedMap<String, String>> f) {
+  private static Row got(String whose, Future<Row> f) {
     try {
       return f.get();
     } catch (InterruptedException e) {

@@ -2,8 +2,11 @@ package faultfinch.diagnosis;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 
 /** Takes rows one by one and turns them into a dictionary with equal rows and columns once. */
@@ -16,28 +19,35 @@ final class DictionaryDraft {
   private final List<Map<String, Integer>> outcomes = new ArrayList<>();
   private final Map<String, Integer> rowOfCells = new LinkedHashMap<>();
   private final Map<String, Integer> rowOfFault = new LinkedHashMap<>();
+  private final Set<String> excited = new LinkedHashSet<>();
+  private final long healthyTrail;
   private final int asked;
 
   /**
    * @param healthy rows of boards without a fault, one or more, of different boards; the first is
    *     the one that faulty boards are compared with
    */
-  DictionaryDraft(Origin origin, List<SortedMap<String, String>> healthy) {
+  DictionaryDraft(Origin origin, List<Row> healthy) {
     this.origin = origin;
-    SortedMap<String, String> first = healthy.get(0);
+    SortedMap<String, String> first = healthy.get(0).shows();
+    healthyTrail = healthy.get(0).trail();
     asked = first.size();
     first.forEach(
         (look, outcome) -> {
-          boolean same = healthy.stream().allMatch(other -> outcome.equals(other.get(look)));
+          boolean same =
+              healthy.stream().allMatch(other -> outcome.equals(other.shows().get(look)));
           (same ? looks : dropped).add(look);
         });
     looks.forEach(look -> outcomes.add(new LinkedHashMap<>()));
     row("the healthy board", first);
   }
 
-  void add(String fault, SortedMap<String, String> row) {
-    if (rowOfFault.putIfAbsent(fault, row(fault, row)) != null) {
+  void add(String fault, Row row) {
+    if (rowOfFault.putIfAbsent(fault, row(fault, row.shows())) != null) {
       throw new IllegalArgumentException("found '" + fault + "' twice, right would be once");
+    }
+    if (row.trail() != healthyTrail) {
+      excited.add(fault);
     }
   }
 
@@ -79,7 +89,12 @@ final class DictionaryDraft {
           new FaultDictionary.Column(looks.get(i), at, List.copyOf(outcomes.get(i).keySet())));
     }
     return new FaultDictionary(
-        origin, columns, dropped, rowOfFault, cells(List.copyOf(partitions.keySet()), rows.size()));
+        origin,
+        columns,
+        dropped,
+        rowOfFault,
+        Optional.of(excited),
+        cells(List.copyOf(partitions.keySet()), rows.size()));
   }
 
   /** A column takes one byte a row, or two if some look of it has more than 256 outcomes. */

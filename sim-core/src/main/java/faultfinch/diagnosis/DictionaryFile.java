@@ -12,8 +12,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.zip.CRC32;
 
 /**
@@ -21,7 +24,14 @@ import java.util.zip.CRC32;
  * as they are used, so that reading copies none of them.
  */
 public final class DictionaryFile {
-  private static final int MAGIC = 0x46664431;
+  /** Of files that tell which faults are excited; those of the other kind are still read. */
+  private static final int MAGIC = 0x46664432;
+
+  private static final int MAGIC_WITHOUT_EXCITED = 0x46664431;
+
+  /** Set in the row number of a fault that is excited. */
+  private static final int EXCITED = 1 << 31;
+
   private static final int SUM_ENDS = 12;
 
   private DictionaryFile() {}
@@ -34,7 +44,7 @@ public final class DictionaryFile {
     try (DataOutputStream out = new DataOutputStream(inner);
         DataOutputStream file = new DataOutputStream(whole)) {
       writeTables(dictionary, words, out);
-      file.writeInt(MAGIC);
+      file.writeInt(dictionary.excited().isPresent() ? MAGIC : MAGIC_WITHOUT_EXCITED);
       file.writeLong(0);
       file.writeInt(words.index.size());
       for (String word : words.index.keySet()) {
@@ -82,7 +92,8 @@ public final class DictionaryFile {
   private static FaultDictionary read(String name, byte[] bytes) {
     ByteArrayInputStream inner = new ByteArrayInputStream(bytes);
     try (DataInputStream in = new DataInputStream(inner)) {
-      if (bytes.length < SUM_ENDS || in.readInt() != MAGIC) {
+      int magic = bytes.length < SUM_ENDS ? 0 : in.readInt();
+      if (magic != MAGIC && magic != MAGIC_WITHOUT_EXCITED) {
         throw wrong(name, "another kind of file");
       }
       if (in.readLong() != sum(bytes)) {
@@ -92,7 +103,7 @@ public final class DictionaryFile {
       for (int left = in.readInt(); left > 0; left--) {
         words.add(in.readUTF());
       }
-      return readTables(words, in, bytes);
+      return readTables(words, in, bytes, magic == MAGIC);
     } catch (IOException | IndexOutOfBoundsException e) {
       throw wrong(name, "a dictionary that ends too early");
     }
@@ -125,10 +136,11 @@ public final class DictionaryFile {
         out.writeInt(words.of(outcome));
       }
     }
+    Set<String> excited = dictionary.excited().orElse(Set.of());
     out.writeInt(dictionary.faults().size());
     for (String fault : dictionary.faults()) {
       out.writeInt(words.of(fault));
-      out.writeInt(dictionary.row(fault));
+      out.writeInt(dictionary.row(fault) | (excited.contains(fault) ? EXCITED : 0));
     }
     FaultDictionary.Cells cells = dictionary.cells();
     out.writeInt(cells.rows());
@@ -138,7 +150,8 @@ public final class DictionaryFile {
     }
   }
 
-  private static FaultDictionary readTables(List<String> words, DataInputStream in, byte[] bytes)
+  private static FaultDictionary readTables(
+      List<String> words, DataInputStream in, byte[] bytes, boolean tellsExcited)
       throws IOException {
     Origin origin = new Origin(words.get(in.readInt()), words.get(in.readInt()));
     List<String> dropped = new ArrayList<>();
@@ -156,8 +169,14 @@ public final class DictionaryFile {
       columns.add(new FaultDictionary.Column(look, cells, outcomes));
     }
     Map<String, Integer> rowOfFault = new LinkedHashMap<>();
+    Set<String> excited = new LinkedHashSet<>();
     for (int left = in.readInt(); left > 0; left--) {
-      rowOfFault.put(words.get(in.readInt()), in.readInt());
+      String fault = words.get(in.readInt());
+      int row = in.readInt();
+      rowOfFault.put(fault, row & ~EXCITED);
+      if ((row & EXCITED) != 0) {
+        excited.add(fault);
+      }
     }
     int rows = in.readInt();
     int[] starts = new int[in.readInt() + 1];
@@ -171,7 +190,13 @@ public final class DictionaryFile {
       starts[i] += starts[i - 1];
     }
     FaultDictionary.Cells cells = new FaultDictionary.Cells(bytes, rows, starts);
-    return new FaultDictionary(origin, columns, dropped, rowOfFault, cells);
+    return new FaultDictionary(
+        origin,
+        columns,
+        dropped,
+        rowOfFault,
+        tellsExcited ? Optional.of(excited) : Optional.empty(),
+        cells);
   }
 
   /** Every word once, numbered as it comes. */

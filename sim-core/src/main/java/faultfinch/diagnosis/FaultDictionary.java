@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * The signature of every fault of one board: what each look shows. Faults that no look can tell
@@ -55,6 +56,7 @@ public final class FaultDictionary {
   private final List<Column> columns;
   private final List<String> dropped;
   private final Map<String, Integer> rowOfFault;
+  private final Optional<Set<String>> excited;
   private final Map<String, Integer> indexOfLook = new LinkedHashMap<>();
   private final Cells cells;
 
@@ -63,11 +65,13 @@ public final class FaultDictionary {
       List<Column> columns,
       List<String> dropped,
       Map<String, Integer> rowOfFault,
+      Optional<Set<String>> excited,
       Cells cells) {
     this.origin = origin;
     this.columns = List.copyOf(columns);
     this.dropped = List.copyOf(dropped);
     this.rowOfFault = new LinkedHashMap<>(rowOfFault);
+    this.excited = excited.map(Set::copyOf);
     this.cells = cells;
     for (int i = 0; i < columns.size(); i++) {
       indexOfLook.put(columns.get(i).look(), i);
@@ -107,6 +111,14 @@ public final class FaultDictionary {
   /** Whether it knows this fault. */
   public boolean knows(String fault) {
     return rowOfFault.containsKey(fault);
+  }
+
+  /**
+   * The faults that changed anything in their run where it was watched, be it seen by a look or
+   * not; empty if the dictionary is of a time when that was not noted.
+   */
+  public Optional<Set<String>> excited() {
+    return excited;
   }
 
   /** The row of a fault. */
@@ -162,6 +174,7 @@ public final class FaultDictionary {
     compare(lines, "faults", faults().toString(), rebuilt.faults().toString());
     compare(lines, "looks", looks().toString(), rebuilt.looks().toString());
     compare(lines, "dropped looks", dropped.toString(), rebuilt.dropped.toString());
+    compare(lines, "excited faults", excitation(), rebuilt.excitation());
     if (lines.stream().noneMatch(l -> l.startsWith("faults") || l.startsWith("looks"))) {
       compareRows(lines, "healthy board", HEALTHY, rebuilt, HEALTHY, limit);
       for (Map.Entry<String, Integer> e : rowOfFault.entrySet()) {
@@ -173,6 +186,10 @@ public final class FaultDictionary {
       lines.add("the same content in other bytes");
     }
     return List.copyOf(lines.subList(0, Math.min(limit, lines.size())));
+  }
+
+  private String excitation() {
+    return excited.map(e -> faults().stream().filter(e::contains).toList() + "").orElse("unknown");
   }
 
   private void compareRows(

@@ -2,18 +2,17 @@ package faultfinch.diagnosis;
 
 import faultfinch.fault.Fault;
 import java.util.List;
-import java.util.SortedMap;
 
 /** Where a signature comes from: what each look shows on a board with given faults. */
 @FunctionalInterface
 public interface RowSource {
 
   /**
-   * Features by the text of the look. Every call knows the same looks; equal calls give equal rows;
-   * several threads may call at once.
+   * What a run shows. Every call knows the same looks; equal calls give equal rows; several threads
+   * may call at once.
    *
    * @param faults none for a healthy board
    * @param boardSeed which of many boards of the kind it is
    */
-  SortedMap<String, String> row(List<Fault> faults, long boardSeed);
+  Row row(List<Fault> faults, long boardSeed);
 }

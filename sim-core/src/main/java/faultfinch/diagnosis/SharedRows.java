@@ -4,7 +4,6 @@ import faultfinch.fault.Fault;
 import faultfinch.fault.Open;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -14,14 +13,14 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class SharedRows implements RowSource {
   private final RowSource source;
-  private final Map<String, SortedMap<String, String>> known = new ConcurrentHashMap<>();
+  private final Map<String, Row> known = new ConcurrentHashMap<>();
 
   public SharedRows(RowSource source) {
     this.source = source;
   }
 
   @Override
-  public SortedMap<String, String> row(List<Fault> faults, long boardSeed) {
+  public Row row(List<Fault> faults, long boardSeed) {
     if (faults.size() == 1 && faults.get(0) instanceof Open open && open.at() != Open.Break.PIN) {
       Open alike = new Open(open.pad(), Open.Break.JOINT);
       return known.computeIfAbsent(

@@ -23,11 +23,10 @@ public final class SurveyRows implements RowSource {
   }
 
   @Override
-  public SortedMap<String, String> row(List<Fault> faults, long boardSeed) {
-    SortedMap<String, String> row = new TreeMap<>();
-    survey
-        .features(new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON))
-        .forEach((look, feature) -> row.put(look.text(), feature));
-    return row;
+  public Row row(List<Fault> faults, long boardSeed) {
+    Survey.Run run = survey.run(new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON));
+    SortedMap<String, String> shows = new TreeMap<>();
+    run.features().forEach((look, feature) -> shows.put(look.text(), feature));
+    return new Row(shows, run.trail());
   }
 }

@@ -8,6 +8,7 @@ import faultfinch.part.RowMemory;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.stream.IntStream;
 
@@ -41,36 +42,47 @@ final class Clockwork {
   final boolean[] visible;
 
   /** Slow nets on which a step of the running parts can depend. */
-  final int[] keys;
+  int[] keys = new int[0];
 
   private final Circuit c;
   private final boolean[] byAccess;
+  private final boolean[] moved;
+  private final boolean[] taken;
 
-  Clockwork(Circuit c, boolean[] fast) {
+  Clockwork(Circuit c) {
     this.c = c;
     this.parts = new boolean[c.parts.length];
     this.takers = new boolean[c.parts.length];
     this.counting = new boolean[c.parts.length];
-    this.byAccess = byAccess();
-    boolean[] moved = find();
-    boolean[] taken = takers();
-    boolean shown = false;
-    for (int net = 0; net < c.netCount; net++) {
-      shown |= taken[net] && (fast[net] || readOutside(net));
-    }
-    // What takers tell the processor depends on what memory held: nothing runs free then.
-    this.nets = shown ? new boolean[c.netCount] : moved;
-    if (shown) {
-      java.util.Arrays.fill(parts, false);
-      java.util.Arrays.fill(takers, false);
-    }
+    this.nets = new boolean[c.netCount];
     this.visible = new boolean[c.netCount];
+    this.byAccess = byAccess();
+    this.moved = find();
+    this.taken = takers();
+  }
+
+  /**
+   * Says which nets are the clockwork's own, beside those that an access or the phases move. If
+   * takers show on one of these, or to the processor, then what they show depends on what memory
+   * held, and nothing runs free.
+   *
+   * @return whether the clockwork may run free
+   */
+  boolean beside(boolean[] fast) {
     for (int net = 0; net < c.netCount; net++) {
-      nets[net] &= !fast[net];
+      if (taken[net] && (fast[net] || readOutside(net))) {
+        Arrays.fill(parts, false);
+        Arrays.fill(takers, false);
+        return false;
+      }
+    }
+    for (int net = 0; net < c.netCount; net++) {
+      nets[net] = moved[net] && !fast[net];
       visible[net] = nets[net] && readOutside(net);
     }
-    this.keys = keys(fast);
+    keys = keys(fast);
     counting(fast);
+    return true;
   }
 
   private void counting(boolean[] fast) {
@@ -82,7 +94,7 @@ final class Clockwork {
       for (Pin pin : c.parts[p].pinout().pins()) {
         boolean runner = parts[p] && !takers[p];
         if (runner && reads(p, pin) && counted[c.netOf[c.pinBase[p] + pin.bit()]]) {
-          java.util.Arrays.fill(counting, false);
+          Arrays.fill(counting, false);
           return;
         }
       }
@@ -309,7 +321,8 @@ final class Clockwork {
         int p = c.partOf[g];
         if (c.alive[p]) {
           long data = c.parts[p].pinout().role(Pin.Role.DATA);
-          reachPins(p, p == c.cpu ? 0 : data, reached, work);
+          boolean own = p == c.cpu || c.parts[p].stepsAlone();
+          reachPins(p, own ? 0 : data, reached, work);
           for (int node : c.followers[g]) {
             if (c.nodeGroup[node] >= 0) {
               reach(c.groups[c.nodeGroup[node]].nets()[0], reached, work);

@@ -134,6 +134,10 @@ final class FastBus extends CycleBus {
   @Override
   void slowChanged() {
     super.slowChanged();
+    if (shortcuts.gated()) {
+      loseOrbit();
+      shortcuts.forget();
+    }
     foreseen = -1;
     Arrays.fill(quietWhile, -1);
     slowMoved();
@@ -268,6 +272,13 @@ final class FastBus extends CycleBus {
       }
       value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
     }
+    if ((last & READS) == 0) {
+      Shortcut written = tables.find(last & 0xFFFF, Tables.Access.WRITE);
+      if (written == null || written.kind() == Shortcut.Kind.PLAIN) {
+        return false;
+      }
+      value = (value & written.carried().and()) | written.carried().or();
+    }
     lines.allDriven(value, cycle);
     return true;
   }
@@ -371,21 +382,27 @@ final class FastBus extends CycleBus {
 
   private void find(long cycle) {
     Orbit found = shortcuts.orbit(cycle).orElse(null);
-    if (found != null && (rowMemories.length == 0 || found.refreshes())) {
+    if (found != null) {
       orbit = found;
-      plain.levels.refreshed = rowMemories.length > 0;
+      plain.levels.refreshed = found.strobed();
+      shortcuts.forget();
+      slowMoved();
     } else {
       lookAgainAt = cycle + LOOKED_AGAIN;
     }
   }
 
   private void loseOrbit() {
-    if (plain.levels.refreshed) {
+    if (orbit != null) {
       for (int p : rowMemories) {
-        ((RowMemory) plain.circuit.parts[p]).allStrobed(plain.levels.pins[p]);
+        for (int row = 0; row < orbit.strobed()[p].length; row++) {
+          if (orbit.strobed()[p][row]) {
+            ((RowMemory) plain.circuit.parts[p]).strobed(plain.levels.pins[p], row);
+          }
+        }
       }
-      plain.levels.refreshed = false;
     }
+    plain.levels.refreshed = null;
     orbit = null;
   }
 
@@ -477,7 +494,7 @@ final class FastBus extends CycleBus {
       super.skipTo(cycle);
       return;
     }
-    if (orbit == null) {
+    if (orbit == null && core.cycle >= lookAgainAt) {
       find(core.cycle);
     }
     long to = Math.min(cycle, nextShown()) - FRESH;

@@ -386,13 +386,13 @@ final class Influence {
     } else if (tried != 0) {
       out = all;
       int enabling = sets(p, c.nodeEnables[node]);
-      if (enabling != 0) {
+      letsGo = enabling != 0;
+      if (letsGo) {
         lettingGo(p, pins, enabling);
       }
     }
     if (clockwork.parts[p]) {
-      boolean silent =
-          c.nodeEnables[node] != 0 && !letsGo && (levels.driven[p] & pins) == 0 && tried == 0;
+      boolean silent = c.nodeEnables[node] != 0 && !letsGo && (levels.driven[p] & pins) == 0;
       boolean known = alone && !clockwork.takers[p] && !clockwork.counting[p];
       out |= silent || known ? 0 : CLOCKWORK;
     } else if (alone && (pins & lineDrivers[p] & levels.driven[p]) != 0) {

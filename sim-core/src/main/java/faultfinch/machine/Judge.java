@@ -51,7 +51,12 @@ final class Judge {
   Shortcut of(Trial a, Trial b, int address, boolean reads, boolean held) {
     boolean odd = held || influence.refused() || a.stirs || b.stirs;
     odd |= !a.steps.equals(b.steps) || !sameKinds(a, b) || !dataOnly(a, b) || !stepsFollow(a, b);
-    if (odd || !quiet(a) || loops.closed(a.driven) || tells(a) || clockworkSelected(a)) {
+    if (odd
+        || !quiet(a)
+        || loops.closed(a.driven)
+        || tells(a)
+        || clockworkSelected(a)
+        || !rowsRefreshed(a)) {
       return Shortcut.plain();
     }
     if (reads && (a.read & ~b.read) != 0) {
@@ -107,7 +112,7 @@ final class Judge {
         reads && steps.length == 0 && stateless,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   private Shortcut.Seen seen(Trial a, Trial b, int address, int lines) {
@@ -285,7 +290,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   private Shortcut wide(Trial a, Trial b, Places places, int[] follows, int and, int or) {
@@ -302,7 +307,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         0,
-        clean(a) && clean(b));
+        carried(a, b));
   }
 
   /** A read that some lines take no part in; only memories or nobody may drive the rest. */
@@ -324,7 +329,7 @@ final class Judge {
         false,
         new long[] {-1, 0},
         floats,
-        true);
+        carried(a, b));
   }
 
   /** Whether a line that floats at the end carried something else before it in the same cycle. */
@@ -345,6 +350,18 @@ final class Judge {
       }
     }
     return true;
+  }
+
+  private Shortcut.Carried carried(Trial a, Trial b) {
+    int and = 0;
+    int or = 0;
+    for (int i = 0; i < lineNets.length; i++) {
+      boolean low = Levels.high(a.mv[lineNets[i]]);
+      boolean high = Levels.high(b.mv[lineNets[i]]);
+      and |= !low && high ? 1 << i : 0;
+      or |= low && high ? 1 << i : 0;
+    }
+    return new Shortcut.Carried(and, or, clean(a) && clean(b));
   }
 
   private boolean sameKinds(Trial a, Trial b) {
@@ -424,6 +441,28 @@ final class Judge {
     for (int net = 0; net < c.netCount; net++) {
       if (a.kind[net] == Levels.OSCILLATES && !reach.clockwork.nets[net]) {
         return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether no row that the access strobes, at any address it stands for, needs a clock. */
+  private boolean rowsRefreshed(Trial a) {
+    for (int p = 0; p < c.parts.length; p++) {
+      if (a.row[p] >= 0) {
+        Bus pins = ((RowMemory) c.parts[p]).address();
+        int free = 0;
+        for (int i = 0; i < pins.width(); i++) {
+          free |= influence.atRow(p, pins.shift() + i) != 0 ? 1 << i : 0;
+        }
+        int base = a.row[p] & ~free;
+        int some = 0;
+        do {
+          if (!plain.levels.pins[p].refreshed(base | some)) {
+            return false;
+          }
+          some = some - free & free;
+        } while (some != 0);
       }
     }
     return true;

@@ -47,8 +47,8 @@ final class Levels {
 
   long[] overruled;
 
-  /** Whether rows of memories that forget need no clocks: they are strobed in time. */
-  boolean refreshed;
+  /** Per memory that forgets, the rows that need no clock: they are strobed in time. */
+  boolean[][] refreshed;
 
   /** Per part how often its clock has risen, where anybody wants to know. */
   int[] counted;

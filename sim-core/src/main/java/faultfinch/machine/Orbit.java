@@ -16,7 +16,9 @@ import java.util.Optional;
  */
 final class Orbit {
   private static final int LONGEST = 4_096;
-  private static final int CHECKED = 8;
+
+  /** Steps of a counting part that are looked through at once for one that shows. */
+  private static final int LOOKED_AHEAD = 20_000;
 
   private final PlainCycle plain;
   private final Circuit c;
@@ -40,8 +42,13 @@ final class Orbit {
 
   private final int[] keyed;
 
-  /** Whether every row of every memory that forgets is strobed in each round. */
-  private boolean refreshes;
+  /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
+  private boolean[][] strobed;
+
+  /** What each counting part stored at that cycle. */
+  private final long[][] wordsThen;
+
+  private final byte[][] cellsThen;
 
   /** Cycle at whose start the counting parts stand now. */
   private long at;
@@ -54,6 +61,8 @@ final class Orbit {
     this.c = plain.circuit;
     this.runners = clockwork.runners();
     this.counters = clockwork.counters();
+    this.wordsThen = new long[counters.length][];
+    this.cellsThen = new byte[counters.length][];
     this.shown = Arrays.stream(counters).mapToLong(clockwork::shown).toArray();
     this.keyed = keyed(clockwork);
   }
@@ -76,24 +85,26 @@ final class Orbit {
   private boolean play(Reach reach, Influence influence, long cycle) {
     start = cycle;
     at = cycle;
+    remember();
     Store store = plain.store.copy();
     Levels levels = new Levels(c, store, 1);
     levels.continueFrom(plain.levels);
-    levels.refreshed = true;
+    levels.refreshed = everyRow();
     levels.counted = new int[c.parts.length];
     PlainCycle understudy = new PlainCycle(c, levels, store);
     Influence eyes = influence.on(understudy);
     List<long[]> found = new ArrayList<>();
     List<int[]> counts = new ArrayList<>();
     List<Boolean> moved = new ArrayList<>();
-    boolean[][] strobed = new boolean[c.parts.length][];
+    strobed = rows();
+    boolean[][] swayed = rows();
     int[] seen = shownLevels(levels, reach.clockwork);
     boolean[] moving = new boolean[1];
     understudy.watchPhases(
         (phase, ns) -> {
           moving[0] |= !Arrays.equals(seen, shownLevels(levels, reach.clockwork));
           if (phase == Phase.V_ROW) {
-            strobes(levels, eyes, strobed);
+            strobes(levels, eyes, swayed);
           }
         });
     long[] first = stored(store);
@@ -111,15 +122,14 @@ final class Orbit {
       }
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
-        keep(found, counts, moved, strobed);
-        return true;
+        keep(found, counts, moved);
+        return covered(swayed);
       }
     }
     return false;
   }
 
-  private void keep(
-      List<long[]> found, List<int[]> counts, List<Boolean> moved, boolean[][] strobed) {
+  private void keep(List<long[]> found, List<int[]> counts, List<Boolean> moved) {
     length = found.size();
     words = found.toArray(long[][]::new);
     steps = counts.toArray(int[][]::new);
@@ -128,18 +138,35 @@ final class Orbit {
       moves[i] = moved.get(i);
       shows |= moves[i];
     }
-    refreshes = true;
-    for (int p = 0; p < c.parts.length; p++) {
-      if (c.alive[p] && c.parts[p] instanceof RowMemory) {
-        refreshes &= strobed[p] != null && all(strobed[p]);
-      }
-    }
   }
 
-  private static boolean all(boolean[] rows) {
-    for (boolean row : rows) {
-      if (!row) {
-        return false;
+  private boolean[][] rows() {
+    boolean[][] rows = new boolean[c.parts.length][];
+    for (int p = 0; p < rows.length; p++) {
+      if (c.parts[p] instanceof RowMemory row) {
+        rows[p] = new boolean[1 << row.address().width()];
+      }
+    }
+    return rows;
+  }
+
+  private boolean[][] everyRow() {
+    boolean[][] rows = rows();
+    for (boolean[] of : rows) {
+      if (of != null) {
+        Arrays.fill(of, true);
+      }
+    }
+    return rows;
+  }
+
+  /** Whether the rows strobed at times are among those strobed always. */
+  private boolean covered(boolean[][] swayed) {
+    for (int p = 0; p < swayed.length; p++) {
+      for (int row = 0; swayed[p] != null && row < swayed[p].length; row++) {
+        if (swayed[p][row] && !strobed[p][row]) {
+          return false;
+        }
       }
     }
     return true;
@@ -177,25 +204,33 @@ final class Orbit {
     return stored;
   }
 
-  /** Notes the rows strobed now that are strobed whatever the processor does. */
-  private void strobes(Levels levels, Influence eyes, boolean[][] strobed) {
+  /** Notes the rows strobed now, apart those that are so whatever the processor does. */
+  private void strobes(Levels levels, Influence eyes, boolean[][] swayed) {
     eyes.alone();
     for (int p = 0; p < c.parts.length; p++) {
       if (c.alive[p] && c.parts[p] instanceof RowMemory row) {
         long in = levels.pins[p].in;
-        long latch = c.parts[p].pinout().role(Pin.Role.LATCH);
-        if (row.strobes(in) && !eyes.swayed(p, latch | row.address().mask())) {
-          int rows = 1 << row.address().width();
-          strobed[p] = strobed[p] == null ? new boolean[rows] : strobed[p];
-          strobed[p][row.address().of(in)] = true;
+        boolean maybe = eyes.swayed(p, c.parts[p].pinout().role(Pin.Role.LATCH));
+        if (maybe || row.strobes(in)) {
+          int free = 0;
+          for (int i = 0; i < row.address().width(); i++) {
+            free |= eyes.swayed(p, 1L << row.address().shift() + i) ? 1 << i : 0;
+          }
+          boolean[] rows = maybe || free != 0 ? swayed[p] : strobed[p];
+          int base = row.address().of(in) & ~free;
+          int some = 0;
+          do {
+            rows[base | some] = true;
+            some = some - free & free;
+          } while (some != 0);
         }
       }
     }
   }
 
-  /** Whether rows need no clocks while the clockwork goes this way. */
-  boolean refreshes() {
-    return refreshes;
+  /** Per memory that forgets, the rows that need no clock while the clockwork goes this way. */
+  boolean[][] strobed() {
+    return strobed;
   }
 
   /** Whether the running parts stand as this way says, and what steers them is as it was. */
@@ -215,10 +250,50 @@ final class Orbit {
     return rounds * steps[length][counter] + steps[index(cycle)][counter];
   }
 
-  /** The counting parts stand right at the start of this cycle, however they came there. */
+  /**
+   * The counting parts stand right at the start of this cycle. If they came there by their steps
+   * alone, what was found out about their next steps still holds.
+   */
   void standAt(long cycle) {
+    for (int k = 0; k < counters.length && countedUntil >= 0; k++) {
+      long[] real = wordsOf(k);
+      byte[] cells = cellsOf(k);
+      boolean alike = Arrays.equals(cells, cellsThen[k]);
+      System.arraycopy(wordsThen[k], 0, plain.store.words(), c.wordBase[counters[k]], real.length);
+      advance(k, steps(k, cycle) - steps(k, at), 0);
+      alike &= Arrays.equals(real, wordsOf(k));
+      System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
+      countedUntil = alike ? countedUntil : -1;
+    }
     at = cycle;
-    countedUntil = -1;
+    remember();
+  }
+
+  private void remember() {
+    for (int k = 0; k < counters.length; k++) {
+      wordsThen[k] = wordsOf(k);
+      cellsThen[k] = cellsOf(k);
+    }
+  }
+
+  private long[] wordsOf(int counter) {
+    int p = counters[counter];
+    int from = c.wordBase[p];
+    return Arrays.copyOfRange(plain.store.words(), from, from + c.parts[p].pinout().words().size());
+  }
+
+  private byte[] cellsOf(int counter) {
+    int p = counters[counter];
+    int from = c.cellBase[p];
+    return Arrays.copyOfRange(plain.store.cells(), from, from + c.parts[p].pinout().cellCount());
+  }
+
+  private long advance(int counter, long count, long watched) {
+    int p = counters[counter];
+    boolean moved = plain.levels.moved;
+    long taken = ((Counting) c.parts[p]).advance(plain.levels.pins[p], count, watched);
+    plain.levels.moved = moved;
+    return taken;
   }
 
   /** Puts everything that runs by itself where it is at the start of a cycle. */
@@ -232,11 +307,11 @@ final class Orbit {
       plain.levels.touch(p);
     }
     for (int k = 0; k < counters.length; k++) {
-      Counting part = (Counting) c.parts[counters[k]];
-      part.advance(plain.levels.pins[counters[k]], steps(k, cycle) - steps(k, at), 0);
+      advance(k, steps(k, cycle) - steps(k, at), 0);
       plain.levels.touch(counters[k]);
     }
     at = cycle;
+    remember();
   }
 
   /** First cycle from the one at hand in which something moves that shows. */
@@ -259,14 +334,9 @@ final class Orbit {
       if (shown[k] == 0 || round == 0) {
         continue;
       }
-      int p = counters[k];
-      int size = c.parts[p].pinout().words().size();
-      long[] kept = Arrays.copyOfRange(plain.store.words(), c.wordBase[p], c.wordBase[p] + size);
-      boolean moved = plain.levels.moved;
-      long taken =
-          ((Counting) c.parts[p]).advance(plain.levels.pins[p], CHECKED * round * length, shown[k]);
-      System.arraycopy(kept, 0, plain.store.words(), c.wordBase[p], size);
-      plain.levels.moved = moved;
+      long[] kept = wordsOf(k);
+      long taken = advance(k, LOOKED_AHEAD, shown[k]);
+      System.arraycopy(kept, 0, plain.store.words(), c.wordBase[counters[k]], kept.length);
       // Even if nothing moved that far, it is looked at anew from there.
       first = Math.min(first, cycleOf(k, steps(k, at) + taken));
     }

@@ -142,8 +142,10 @@ final class PartPins implements Pins {
   }
 
   @Override
-  public boolean refreshed() {
-    return levels.refreshed;
+  public boolean refreshed(int row) {
+    return levels.refreshed != null
+        && levels.refreshed[part] != null
+        && levels.refreshed[part][row];
   }
 
   @Override

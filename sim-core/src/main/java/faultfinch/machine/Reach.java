@@ -62,11 +62,14 @@ final class Reach {
     slowPins = new long[c.parts.length];
     boolean runs = c.cpu >= 0 && c.alive[c.cpu];
     boolean clash = !runs || lines(c);
+    clockwork = new Clockwork(c);
     if (runs) {
       buffered(c);
       spread(c);
     }
-    clockwork = new Clockwork(c, fast);
+    if (!clockwork.beside(fast) && runs) {
+      spread(c);
+    }
     waiting = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (!fast[c.netOf[g]]) {
@@ -199,7 +202,7 @@ final class Reach {
       }
     }
     for (int p = 0; p < c.parts.length; p++) {
-      if (c.alive[p] && c.parts[p].followsPhase()) {
+      if (c.alive[p] && c.parts[p].followsPhase() && !clockwork.parts[p]) {
         drive(c, p, ~0L, work);
       }
     }

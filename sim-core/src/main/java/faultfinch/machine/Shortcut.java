@@ -20,7 +20,7 @@ import faultfinch.signal.State;
  * @param steady whether a read stays the same while no slow level moves
  * @param memo what such a read gave, behind the moment it was found
  * @param floats data lines that nobody drives
- * @param clean whether every driven data line is either high or low
+ * @param carried what the data lines carry at the end
  */
 record Shortcut(
     Kind kind,
@@ -35,7 +35,7 @@ record Shortcut(
     boolean steady,
     long[] memo,
     int floats,
-    boolean clean) {
+    Carried carried) {
 
   static final int LOW = 8;
   static final int HIGH = 9;
@@ -59,6 +59,15 @@ record Shortcut(
    * @param line for each pin that carries a data line: the line's number plus one, else 0
    */
   record Step(int part, Phase phase, long in, long before, long slow, byte[] line) {}
+
+  /**
+   * What the data lines carry at the end of the cycle.
+   *
+   * @param and lines that follow what is written, or read
+   * @param or lines that are high whatever that is
+   * @param clean whether every driven line is either high or low
+   */
+  record Carried(int and, int or, boolean clean) {}
 
   /**
    * What every part's pins read at the end of the cycle.
@@ -88,7 +97,7 @@ record Shortcut(
         false,
         NO_MEMO,
         0,
-        true);
+        new Carried(0, 0, true));
   }
 
   /** Whether any other address shares this answer. */

@@ -101,6 +101,24 @@ final class Shortcuts {
     return Orbit.from(plain, reach, influence, cycle);
   }
 
+  /** Whether a switch to a supply net loads a net that is not slow: no level tells of it. */
+  boolean gated() {
+    for (int net = 0; net < c.netCount; net++) {
+      for (int gate : c.loadSwitch[net]) {
+        if (gate >= 0 && (reach.fast[net] || reach.clockwork.nets[net])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Drops all that is known: what rows are refreshed is otherwise. */
+  void forget() {
+    bySlow.clear();
+    current = null;
+  }
+
   /** The tables that hold while the slow levels are as they are now. */
   Tables tables() {
     boolean same = current != null;

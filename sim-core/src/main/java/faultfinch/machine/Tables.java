@@ -10,6 +10,9 @@ final class Tables {
   /** Answers good for one address only after which a page is not asked for more. */
   private static final int LONELY = 4;
 
+  /** What every table is as long as it knows nothing. */
+  private static final int[] UNKNOWN = unknown();
+
   /** The three kinds of access; a fetch is a read with SYNC high. */
   enum Access {
     FETCH,
@@ -22,10 +25,11 @@ final class Tables {
   }
 
   /** For each address the packed cell and mask class, or -1 for the slower way. */
-  final int[] fetchAt;
+  int[] fetchAt;
 
-  final int[] readAt;
-  final int[] writeAt;
+  int[] readAt;
+  int[] writeAt;
+  private final boolean syncRead;
   private boolean clean = true;
   private final Shortcut[][] fetches;
   private final Shortcut[][] reads;
@@ -34,9 +38,10 @@ final class Tables {
 
   /** With nobody on the SYNC line a fetch is a read, and the two share what is known. */
   Tables(boolean syncRead) {
-    readAt = unknown();
-    writeAt = unknown();
-    fetchAt = syncRead ? unknown() : readAt;
+    this.syncRead = syncRead;
+    readAt = UNKNOWN;
+    writeAt = UNKNOWN;
+    fetchAt = UNKNOWN;
     reads = new Shortcut[ADDRESSES / (PAGE + 1)][];
     writes = new Shortcut[ADDRESSES / (PAGE + 1)][];
     fetches = syncRead ? new Shortcut[ADDRESSES / (PAGE + 1)][] : reads;
@@ -48,12 +53,19 @@ final class Tables {
     return table;
   }
 
+  /** The table of a kind of access, its own from now on. */
   private int[] table(Access access) {
-    return switch (access) {
-      case FETCH -> fetchAt;
-      case READ -> readAt;
-      case WRITE -> writeAt;
-    };
+    if (access == Access.WRITE) {
+      writeAt = writeAt == UNKNOWN ? UNKNOWN.clone() : writeAt;
+      return writeAt;
+    }
+    if (access == Access.FETCH && syncRead) {
+      fetchAt = fetchAt == UNKNOWN ? UNKNOWN.clone() : fetchAt;
+      return fetchAt;
+    }
+    readAt = readAt == UNKNOWN ? UNKNOWN.clone() : readAt;
+    fetchAt = syncRead ? fetchAt : readAt;
+    return readAt;
   }
 
   private Shortcut[][] known(Access access) {
@@ -80,12 +92,14 @@ final class Tables {
    * are left to be asked about; watched ones go on the slower way until they are fetched.
    */
   void keep(int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
-    clean &= shortcut.clean();
+    clean &= shortcut.carried().clean();
     put(address, access, shortcut, shortcuts, watched);
     int lines = shortcut.seen().lines();
     boolean stuck = stuck(shortcut, address, shortcuts);
     if (lines == 0 || stuck) {
-      alone[address >>> 8]++;
+      if (++alone[address >>> 8] >= LONELY && shortcut.kind() == Shortcut.Kind.PLAIN) {
+        playPage(address, access, shortcut);
+      }
       return;
     }
     for (int some = (0 - lines) & lines; some != 0; some = (some - lines) & lines) {
@@ -93,6 +107,14 @@ final class Tables {
       if (find(at, access) == null && !stuck(shortcut, at, shortcuts)) {
         put(at, access, shortcut, shortcuts, watched);
       }
+    }
+  }
+
+  /** Asks no more in a page where one access after the other has to be played. */
+  private void playPage(int address, Access access, Shortcut plain) {
+    Shortcut[] page = known(access)[address >>> 8];
+    for (int i = 0; i <= PAGE; i++) {
+      page[i] = page[i] == null ? plain : page[i];
     }
   }
 
@@ -123,6 +145,6 @@ final class Tables {
 
   /** A watched address was fetched and needs watching no more. */
   void fetched(int address, Shortcuts shortcuts) {
-    fetchAt[address] = shortcuts.packed(find(address, Access.FETCH), address);
+    table(Access.FETCH)[address] = shortcuts.packed(find(address, Access.FETCH), address);
   }
 }

@@ -30,6 +30,9 @@ final class Trial implements Recorder {
   int[] mv;
   int read;
 
+  /** The row that each memory with rows strobed in the processor's half, or -1. */
+  final int[] row;
+
   final long[] everDriven;
 
   /** Nets driven before the column of the processor's half. */
@@ -51,7 +54,9 @@ final class Trial implements Recorder {
     this.looked = new int[c.parts.length];
     this.everDriven = new long[c.parts.length];
     this.drivenEarly = new boolean[c.netCount];
+    this.row = new int[c.parts.length];
     Arrays.fill(looked, -1);
+    Arrays.fill(row, -1);
   }
 
   int part(int step) {
@@ -70,6 +75,13 @@ final class Trial implements Recorder {
     if (phase.ordinal() <= Phase.C_ROW.ordinal()) {
       for (int net = 0; net < drivenEarly.length; net++) {
         drivenEarly[net] |= levels.kind[net] == Levels.DRIVEN;
+      }
+    }
+    if (phase == Phase.C_ROW) {
+      for (int p = 0; p < row.length; p++) {
+        if (c.alive[p] && c.parts[p] instanceof RowMemory m && m.strobes(levels.pins[p].in)) {
+          row[p] = m.address().of(levels.pins[p].in);
+        }
       }
     }
     if (phase == Phase.C_END) {

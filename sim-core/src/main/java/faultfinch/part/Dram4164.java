@@ -84,10 +84,8 @@ public final class Dram4164 implements RowMemory {
   }
 
   @Override
-  public void allStrobed(Pins pins) {
-    for (State since : SINCE) {
-      pins.hold(since, pins.nanoseconds());
-    }
+  public void strobed(Pins pins, int row) {
+    pins.hold(SINCE[row], pins.nanoseconds());
   }
 
   @Override
@@ -115,7 +113,7 @@ public final class Dram4164 implements RowMemory {
 
   private static void strobe(Pins pins, int row) {
     pins.hold(ROW, row);
-    if (pins.refreshed()) {
+    if (pins.refreshed(row)) {
       return;
     }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);

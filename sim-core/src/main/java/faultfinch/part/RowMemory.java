@@ -20,6 +20,6 @@ public interface RowMemory extends Part {
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
 
-  /** Notes that every row has been strobed by now; called after a time without clocks for rows. */
-  void allStrobed(Pins pins);
+  /** Notes that a row has been strobed just now; called after a time without a clock for it. */
+  void strobed(Pins pins, int row);
 }

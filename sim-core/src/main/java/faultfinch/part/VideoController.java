@@ -207,12 +207,20 @@ public final class VideoController implements BusDevice, Counting {
 
   @Override
   public long advance(Pins pins, long steps, long watched) {
-    long before = shown(pins) & watched;
+    long before = watched(pins, watched);
     long taken = 0;
-    while (taken < steps && (shown(pins) & watched) == before) {
+    while (taken < steps && watched(pins, watched) == before) {
       taken += pins.low(RES) ? stand(pins, steps - taken) : slots(pins, steps - taken, watched);
     }
     return taken;
+  }
+
+  /** What the watched outputs show; the interrupt alone is quick to tell. */
+  private static long watched(Pins pins, long watched) {
+    if (watched == 0) {
+      return 0;
+    }
+    return watched == IRQ ? pins.state(WAITING) : shown(pins) & watched;
   }
 
   private static long stand(Pins pins, long steps) {

@@ -37,10 +37,10 @@ public interface Pins {
   boolean defect(String name);
 
   /**
-   * Whether every row of a memory that forgets is known to be strobed in time, so that no clock
-   * need be kept for any.
+   * Whether a row of a memory that forgets is known to be strobed in time, so that no clock need be
+   * kept for it.
    */
-  default boolean refreshed() {
+  default boolean refreshed(int row) {
     return false;
   }
 

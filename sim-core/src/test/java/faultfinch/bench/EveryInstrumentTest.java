@@ -26,7 +26,8 @@ class EveryInstrumentTest {
         new Levels(
             meters.stream().map(l -> Looks.pad(l.place())).toList(),
             SORREL.phaseNanoseconds(),
-            Legs.of(watched.setup()));
+            Legs.of(watched.setup()),
+            new Trail(watched.setup()));
     for (long at = 10_000_000; at < PART_OF_BOOT_NS; at += 7_000_000) {
       watched.runTo(at);
       levels.window(watched, 100);

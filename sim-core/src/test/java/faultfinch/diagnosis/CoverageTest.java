@@ -3,6 +3,7 @@ package faultfinch.diagnosis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class CoverageTest {
@@ -30,5 +31,19 @@ class CoverageTest {
         coverage.get(1));
     assertEquals(5 / 6.0, coverage.get(2).visible());
     assertEquals(4, coverage.get(2).classes());
+  }
+
+  @Test
+  void excited_someFaultsAndNotByLook_isTheirShareByWeight() {
+    // b is excited and shows, c is excited and shows nowhere; a shows in ohms alone. 2 + 3 of 9.
+    Toy toy =
+        new Toy()
+            .look("ohms 1", 1)
+            .look("probe 1", 1)
+            .fault("a", "U1", 4, "ohms 1", "0")
+            .fault("b", "U2", 2, "probe 1", "low")
+            .fault("c", "U3", 3)
+            .excited("b", "c");
+    assertEquals(OptionalDouble.of(5 / 9.0), Coverage.excited(toy.dictionary(), toy.suspects()));
   }
 }

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import static java.util.stream.Collectors.toSet;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,9 +15,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -28,7 +31,11 @@ class FaultDictionaryTest {
       FaultUniverse.of(BoardReader.shipped("sorrel")).faults().subList(0, 40);
 
   /** Two looks part the faults by the length of their text, one by the first letters. */
-  private static SortedMap<String, String> row(List<Fault> faults, long seed) {
+  private static Row row(List<Fault> faults, long seed) {
+    return new Row(shows(faults, seed), faults.isEmpty() ? 0 : faults.get(0).text().length() % 2);
+  }
+
+  private static SortedMap<String, String> shows(List<Fault> faults, long seed) {
     String text = faults.isEmpty() ? "" : faults.get(0).text();
     SortedMap<String, String> row = new TreeMap<>();
     row.put("listen", "noise " + seed);
@@ -66,7 +73,7 @@ class FaultDictionaryTest {
   void build_everyFault_showsWhatItsRowSays() {
     FaultDictionary built = built(2);
     for (Fault fault : FAULTS) {
-      Map<String, String> right = row(List.of(fault), 1);
+      Map<String, String> right = shows(List.of(fault), 1);
       right.remove("listen");
       assertEquals(right, built.shows(built.row(fault.text())));
     }
@@ -91,11 +98,11 @@ class FaultDictionaryTest {
   void build_rowWithoutOneLook_isRefusedWithItsName() {
     RowSource lacking =
         (faults, seed) -> {
-          SortedMap<String, String> row = row(faults, seed);
+          SortedMap<String, String> row = shows(faults, seed);
           if (!faults.isEmpty()) {
             row.put("finger U1", row.remove("screen"));
           }
-          return row;
+          return new Row(row, 0);
         };
     DictionaryBuild build = new DictionaryBuild(ORIGIN, FAULTS, lacking);
     Exception e =
@@ -138,6 +145,30 @@ class FaultDictionaryTest {
     FaultDictionary read = DictionaryFile.read(file);
     assertEquals(List.of(), built(1).differences(read, 10));
     assertEquals(ORIGIN, read.origin());
+  }
+
+  /** By its text's length every other fault leaves another trail than the healthy board. */
+  @Test
+  void file_writtenAndRead_tellsWhichFaultsAreExcited() throws IOException {
+    Set<String> odd =
+        FAULTS.stream().map(Fault::text).filter(t -> t.length() % 2 == 1).collect(toSet());
+    assertTrue(!odd.isEmpty() && odd.size() < FAULTS.size());
+    assertEquals(Optional.of(odd), reread(built(1)).excited());
+  }
+
+  @Test
+  void file_ofTheTimeBeforeExcitation_isReadAndTellsNothingOfIt() throws IOException {
+    FaultDictionary now = built(1);
+    Map<String, Integer> rows = new LinkedHashMap<>();
+    now.faults().forEach(f -> rows.put(f, now.row(f)));
+    FaultDictionary before =
+        new FaultDictionary(
+            ORIGIN, now.columns(), now.dropped(), rows, Optional.empty(), now.cells());
+    FaultDictionary read = reread(before);
+    assertEquals(Optional.empty(), read.excited());
+    assertEquals(now.shows(5), read.shows(5));
+    assertEquals(1, read.differences(now, 10).size());
+    assertTrue(read.differences(now, 10).get(0).startsWith("excited faults: stored 'unknown'"));
   }
 
   @Test

@@ -44,10 +44,15 @@ class SorrelDictionaryTest {
   void sampleOfRows_runAfresh_isAsShipped() {
     FaultDictionary dictionary = shipped();
     RowSource rows = new SharedRows(new SurveyRows(SORREL));
+    long healthy = rows.row(List.of(), DictionaryBuild.BOARD_SEEDS.get(0)).trail();
     List<String> wrong = new ArrayList<>();
     for (Fault fault : new Draw(FaultUniverse.of(SORREL), SAMPLE_SEED).overKinds(SAMPLE)) {
-      SortedMap<String, String> fresh =
-          rows.row(List.of(fault), DictionaryBuild.BOARD_SEEDS.get(0));
+      Row run = rows.row(List.of(fault), DictionaryBuild.BOARD_SEEDS.get(0));
+      SortedMap<String, String> fresh = run.shows();
+      boolean excited = run.trail() != healthy;
+      if (dictionary.excited().map(e -> e.contains(fault.text()) != excited).orElse(false)) {
+        wrong.add(fault.text() + " is " + (excited ? "excited now" : "not excited now"));
+      }
       Map<String, String> stored = dictionary.shows(dictionary.row(fault.text()));
       stored.forEach(
           (look, outcome) -> {

@@ -4,8 +4,10 @@ import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -16,6 +18,7 @@ final class Toy implements PriceList {
   private final List<Suspect> suspects = new ArrayList<>();
   private final Map<String, SortedMap<String, String>> rows = new LinkedHashMap<>();
   private final SortedMap<String, String> healthy = new TreeMap<>();
+  private final Set<String> excited = new LinkedHashSet<>();
 
   /** A look with its price; every board shows {@code normal} unless a fault says otherwise. */
   Toy look(String look, double minutes) {
@@ -64,9 +67,16 @@ final class Toy implements PriceList {
     return this;
   }
 
+  /** These faults change something in their run. */
+  Toy excited(String... faults) {
+    excited.addAll(List.of(faults));
+    return this;
+  }
+
   FaultDictionary dictionary() {
-    DictionaryDraft draft = new DictionaryDraft(new Origin("toy", "0"), List.of(healthy));
-    rows.forEach(draft::add);
+    DictionaryDraft draft =
+        new DictionaryDraft(new Origin("toy", "0"), List.of(new Row(healthy, 0)));
+    rows.forEach((fault, row) -> draft.add(fault, new Row(row, excited.contains(fault) ? 1 : 0)));
     return draft.done();
   }
 

@@ -1,9 +1,9 @@
 package faultfinch.machine;
 
 import faultfinch.board.KeyPress;
-import faultfinch.fault.Fault;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Runs one set-up on both machines and says where they first differ: in what the processor's pins
@@ -12,6 +12,7 @@ import java.util.Optional;
  */
 final class Agreement {
   private static final int LAST_CYCLES = 256;
+  private static final int LONGER = 64;
 
   private Agreement() {}
 
@@ -45,78 +46,114 @@ final class Agreement {
     }
   }
 
-  /** The first difference in words, or empty if there is none. */
-  static Optional<String> difference(Setup setup, long nanoseconds) {
+  /**
+   * What came of a comparison.
+   *
+   * @param difference the first one, in words
+   * @param compared cycles from tables that were held, pin by pin, against the plain machine's
+   */
+  record Outcome(Optional<String> difference, long compared) {
+
+    /** This one, and another of the same board if this one found no difference. */
+    Outcome then(Supplier<Outcome> other) {
+      if (difference.isPresent()) {
+        return this;
+      }
+      Outcome next = other.get();
+      return new Outcome(next.difference, compared + next.compared);
+    }
+  }
+
+  /** Runs both machines from power-on. */
+  static Outcome ofRuns(Setup setup, long nanoseconds) {
     int most = (int) (nanoseconds / (setup.board().cycleNanoseconds() / 2)) + 64;
     Digest fastPins = new Digest(most);
     Digest plainPins = new Digest(most);
     PinReports reports = new PinReports(4 * LAST_CYCLES);
-    CycleTap tap =
-        (cycle, address, value, reads, sync, control) -> {
-          fastPins.cycle(cycle, address, value, reads, sync, control);
-          reports.cycle(cycle, address, value, reads, sync);
-        };
-    Machine fast = new Machine(setup, Machine.Kind.FAST, tap);
+    Machine fast = new Machine(setup, Machine.Kind.FAST, both(() -> fastPins, () -> reports));
     Machine plain = new Machine(setup, Machine.Kind.PLAIN, plainPins);
-    long cycle = setup.board().cycleNanoseconds();
-    long steps = nanoseconds - LAST_CYCLES * cycle;
+    long steps = nanoseconds - LAST_CYCLES * setup.board().cycleNanoseconds();
     new Script(setup.board().exercise()).runTo(fast, steps);
     new Script(setup.board().exercise()).runTo(plain, steps);
     reports.begin(fast, plain);
-    String name = setup.faults().stream().map(Fault::text).toList().toString();
-    for (long at = steps; at <= nanoseconds; at += cycle) {
-      plain.runTo(at);
-      fast.runTo(at);
-      int pins = fastPins.firstDifference(plainPins);
-      if (pins >= 0) {
-        return Optional.of(name + ": processor pins differ at its bus call " + pins);
-      }
-      if (reports.difference().isPresent()) {
-        return reports.difference().map(text -> name + ": " + text);
-      }
-      if (fast.cycles() != plain.cycles()) {
-        return Optional.of(name + ": " + fast.cycles() + " cycles against " + plain.cycles());
-      }
-      Optional<String> state = state(fast, plain);
-      if (state.isPresent()) {
-        return Optional.of(name + ": " + state.get() + " at cycle " + plain.cycles());
-      }
-    }
-    return levels(fast, plain).map(text -> name + ": " + text);
+    return new Outcome(
+        lastCycles(new Pair(fast, plain, fastPins, plainPins, reports), nanoseconds),
+        reports.compared());
   }
 
   /**
-   * Starts plain machines where a fast one stands, and says where they first differ from it.
+   * Starts plain machines where a fast one stands, and runs both on; all the tables say in that
+   * time is compared.
    *
    * @param marks nanoseconds since power-on, ascending
    * @param exercise what to press and when
    */
-  static Optional<String> differenceFrom(
-      Setup setup, List<KeyPress> exercise, List<Long> marks, long cycles) {
+  static Outcome fromMarks(Setup setup, List<KeyPress> exercise, List<Long> marks, long cycles) {
+    int most = 2 * (int) cycles;
     Digest[] fastPins = {new Digest(0)};
-    CycleTap tap =
-        (cycle, address, value, reads, sync, control) ->
-            fastPins[0].cycle(cycle, address, value, reads, sync, control);
-    Machine fast = new Machine(setup, Machine.Kind.FAST, tap);
+    PinReports[] reports = {new PinReports(1)};
+    Machine fast = new Machine(setup, Machine.Kind.FAST, both(() -> fastPins[0], () -> reports[0]));
     Script script = new Script(exercise);
+    long compared = 0;
     for (long mark : marks) {
       script.runTo(fast, mark);
-      Digest plainPins = new Digest((int) cycles);
-      fastPins[0] = new Digest((int) cycles);
+      Digest plainPins = new Digest(most);
+      fastPins[0] = new Digest(most);
+      reports[0] = new PinReports(most);
       Machine plain = fast.continuedPlainly(plainPins);
+      reports[0].begin(fast, plain);
       long end = mark + cycles * setup.board().cycleNanoseconds();
-      fast.runTo(end);
-      plain.runTo(end);
-      int pins = fastPins[0].firstDifference(plainPins);
-      if (pins >= 0) {
-        return Optional.of("processor pins differ at bus call " + pins + " after " + mark + " ns");
-      }
-      Optional<String> state = state(fast, plain).or(() -> levels(fast, plain));
-      if (state.isPresent()) {
-        return state.map(text -> text + " after " + mark + " ns");
+      long steps = end - LAST_CYCLES * setup.board().cycleNanoseconds();
+      plain.runTo(steps);
+      fast.runTo(steps);
+      Optional<String> difference =
+          lastCycles(new Pair(fast, plain, fastPins[0], plainPins, reports[0]), end);
+      compared += reports[0].compared();
+      if (difference.isPresent()) {
+        return new Outcome(difference.map(text -> text + " after " + mark + " ns"), compared);
       }
     }
-    return Optional.empty();
+    return new Outcome(Optional.empty(), compared);
+  }
+
+  private static CycleTap both(Supplier<Digest> digest, Supplier<PinReports> reports) {
+    return (cycle, address, value, reads, sync, control) -> {
+      digest.get().cycle(cycle, address, value, reads, sync, control);
+      reports.get().cycle(cycle, address, value, reads, sync);
+    };
+  }
+
+  /** Two machines that have run equally long, and what was noted of them. */
+  private record Pair(
+      Machine fast, Machine plain, Digest fastPins, Digest plainPins, PinReports reports) {}
+
+  /** Plays what is left cycle by cycle, the plain machine ahead, as far as instructions allow. */
+  private static Optional<String> lastCycles(Pair pair, long end) {
+    Machine fast = pair.fast;
+    Machine plain = pair.plain;
+    long cycle = plain.setup().board().cycleNanoseconds();
+    // Where a picture half runs by itself, a run ends with cycles played; so it must be longer.
+    boolean clockwork = ((FastBus) fast.bus()).reach().clockwork.any();
+    long stride = clockwork ? LONGER * cycle : cycle;
+    for (long at = end - LAST_CYCLES * cycle; at <= end; at += stride) {
+      plain.runTo(at);
+      fast.runTo(at);
+      int pins = pair.fastPins.firstDifference(pair.plainPins);
+      if (pins >= 0) {
+        return Optional.of("processor pins differ at its bus call " + pins);
+      }
+      if (pair.reports.difference().isPresent()) {
+        return pair.reports.difference();
+      }
+      if (fast.cycles() != plain.cycles()) {
+        return Optional.of(fast.cycles() + " cycles against " + plain.cycles());
+      }
+      Optional<String> state = state(fast, plain);
+      if (state.isPresent()) {
+        return Optional.of(state.get() + " at cycle " + plain.cycles());
+      }
+    }
+    return levels(fast, plain);
   }
 
   private static Optional<String> state(Machine fast, Machine plain) {
@@ -132,7 +169,7 @@ final class Agreement {
         // rows.
         boolean rowClock =
             c.parts[p].pinout().words().get(w - c.wordBase[p]).name().endsWith("since");
-        if (rowClock && fast.plain().levels.refreshed) {
+        if (rowClock && fast.plain().levels.refreshed != null) {
           continue;
         }
         if (fast.store().words()[w] != plain.store().words()[w]) {

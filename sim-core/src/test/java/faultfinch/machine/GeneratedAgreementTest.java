@@ -6,8 +6,8 @@ import faultfinch.board.Board;
 import faultfinch.fault.Draw;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultUniverse;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,9 +45,17 @@ class GeneratedAgreementTest {
   private static void agree(long seed, int faults) {
     Board board = GeneratedBoards.board(seed);
     Setup setup = Setup.healthy(board, seed);
-    assertEquals(Optional.empty(), Agreement.difference(setup, RUN));
+    List<String> differences = new ArrayList<>();
+    differences(setup, differences);
     for (Fault fault : new Draw(FaultUniverse.of(board), seed).overKinds(faults)) {
-      assertEquals(Optional.empty(), Agreement.difference(setup.with(List.of(fault)), RUN));
+      differences(setup.with(List.of(fault)), differences);
     }
+    assertEquals(List.of(), differences);
+  }
+
+  private static void differences(Setup setup, List<String> differences) {
+    Agreement.ofRuns(setup, RUN)
+        .difference()
+        .ifPresent(text -> differences.add(setup.faults() + " " + text));
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import faultfinch.machine.Machine;
 import faultfinch.part.Dram4164;
-import faultfinch.part.Monitor;
 import org.junit.jupiter.api.Test;
 
 /** What Tamarisk's wiring does, seen with programs of a few bytes. */
@@ -13,10 +12,6 @@ class TamariskBoardTest {
   /** Reset ends after 55 ms, the program after 2 more; the first whole frame begins 20 ms later. */
   private static final int A_FRAME = 80;
 
-  /** Slots from the fall of HS/ to the first column: 3 + 2, then one to fetch; four halves each. */
-  private static final int FIRST_CELL = 4 * 6;
-
-  private static final int FIRST_LINE = 44;
   private static final int CODES = 8;
   private static final int IN_RESET = 1;
   private static final int AFTER_RESET = 56;
@@ -120,12 +115,7 @@ class TamariskBoardTest {
   private static String seen(Machine machine) {
     StringBuilder codes = new StringBuilder();
     for (int column = 0; column < CODES; column++) {
-      int code = 0;
-      for (int half = 0; half < 4; half++) {
-        int at = FIRST_LINE * Monitor.WIDTH + FIRST_CELL + 4 * column + half;
-        int two = machine.cell("MON1", Monitor.CELLS, at);
-        code = code << 2 | (two & 1) << 1 | two >>> 3 & 1;
-      }
+      int code = TamariskScreen.lit(machine, 0, column);
       codes.append(String.format("%s%02X", column == 0 ? "" : " ", code));
     }
     return codes.toString();

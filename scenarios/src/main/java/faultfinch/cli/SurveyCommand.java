@@ -1,0 +1,141 @@
+package faultfinch.cli;
+
+import faultfinch.board.Board;
+import faultfinch.diagnosis.Coverage;
+import faultfinch.diagnosis.ErrorRates;
+import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.fault.FaultUniverse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import org.apache.commons.cli.Options;
+
+/**
+ * Tells how much of what can be wrong with a board changes anything, shows, and can be told apart.
+ */
+final class SurveyCommand implements Command {
+  private static final String JSON = "json";
+  private static final int WIDTH = 96;
+  private static final int PER_CENT = 100;
+
+  private final BiFunction<Board, Terminal, Known> knowledge;
+
+  /**
+   * @param knowledge finds what is known of a board
+   */
+  SurveyCommand(BiFunction<Board, Terminal, Known> knowledge) {
+    this.knowledge = knowledge;
+  }
+
+  /** All that is told; shares are of 1, each fault by how likely it is. */
+  private record Told(
+      Board board, int faults, int beforeCollapse, OptionalDouble excited, List<Coverage> tiers) {
+
+    Coverage tier(ErrorRates.Tier tier) {
+      return tiers.get(tier.ordinal());
+    }
+
+    Coverage any() {
+      return tier(ErrorRates.Tier.ANY);
+    }
+
+    /** Share of the faults that no look shows. */
+    double silent() {
+      return 1 - any().visibleByWeight();
+    }
+  }
+
+  @Override
+  public Options options() {
+    return new Options().addOption(BoardChoice.option()).addOption(Given.flag(JSON));
+  }
+
+  @Override
+  public int run(Given given, Terminal terminal) {
+    given.nothingElse();
+    Board board = new BoardChoice(terminal.words()).board(given);
+    Known known = knowledge.apply(board, terminal);
+    Told told =
+        new Told(
+            known.board(),
+            collapsed(known.board(), known.dictionary()),
+            known.dictionary().faults().size(),
+            known.diagnosis().excited(),
+            known.diagnosis().coverage());
+    if (given.has(JSON)) {
+      JsonPage.print(json(told), terminal.out());
+    } else {
+      print(told, terminal);
+    }
+    return DONE;
+  }
+
+  private static int collapsed(Board board, FaultDictionary dictionary) {
+    return (int)
+        FaultUniverse.of(board).groups().stream()
+            .filter(group -> group.stream().anyMatch(f -> dictionary.knows(f.text())))
+            .count();
+  }
+
+  private static Map<String, Object> json(Told told) {
+    Map<String, Object> detected = new LinkedHashMap<>();
+    detected.put("owner", told.tier(ErrorRates.Tier.OWNER).visibleByWeight());
+    detected.put("poweredLooks", told.tier(ErrorRates.Tier.POWERED).visibleByWeight());
+    detected.put("anyLook", told.any().visibleByWeight());
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("board", told.board.name());
+    json.put("faults", told.faults);
+    json.put("faultsBeforeCollapse", told.beforeCollapse);
+    json.put("silent", told.silent());
+    told.excited.ifPresent(share -> json.put("excited", share));
+    json.put("detected", detected);
+    json.put("classes", told.any().classes());
+    json.put("meanGroupByFault", told.any().meanFaults());
+    json.put("meanGroupByAction", told.any().meanActions());
+    json.put("isolatedToOneAction", told.any().isolatedByWeight());
+    return json;
+  }
+
+  private static void print(Told told, Terminal terminal) {
+    Words words = terminal.words();
+    Paragraph.print(
+        terminal, "survey.faults", told.board.title(), told.beforeCollapse, told.faults);
+    terminal.out().println();
+    Columns columns = new Columns();
+    row(columns, words, "owner", share(told.tier(ErrorRates.Tier.OWNER).visibleByWeight(), words));
+    row(
+        columns,
+        words,
+        "powered",
+        share(told.tier(ErrorRates.Tier.POWERED).visibleByWeight(), words));
+    row(columns, words, "any", share(told.any().visibleByWeight(), words));
+    row(columns, words, "silent", share(told.silent(), words));
+    row(
+        columns,
+        words,
+        "excited",
+        told.excited.isPresent()
+            ? share(told.excited.getAsDouble(), words)
+            : words.say("survey.not-noted"));
+    row(columns, words, "bench-rom", words.say("survey.no-bench-rom"));
+    columns.print(terminal.out(), WIDTH);
+    terminal.out().println();
+    Paragraph.print(
+        terminal,
+        "survey.groups",
+        told.any().classes(),
+        Figures.oneDigit(told.any().meanFaults()),
+        Figures.oneDigit(told.any().meanActions()),
+        share(told.any().isolatedByWeight(), words));
+  }
+
+  private static void row(Columns columns, Words words, String key, String share) {
+    columns.row("  " + words.say("survey." + key), share);
+  }
+
+  private static String share(double share, Words words) {
+    return words.say("figure.per-cent", Figures.oneDigit(PER_CENT * share));
+  }
+}

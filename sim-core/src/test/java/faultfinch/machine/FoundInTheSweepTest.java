@@ -1,0 +1,54 @@
+package faultfinch.machine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.FaultKinds;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Where a sweep found that the machines differ, one test each, as small as the difference allows.
+ */
+class FoundInTheSweepTest {
+  private static final Board SORREL = BoardReader.shipped("sorrel");
+  private static final long MS = 1_000_000;
+
+  /** A timer's output can be read through a buffer, and is, one cycle after it moved. */
+  @Test
+  void timerOutput_readThroughABuffer_isReadAsItIsThen() {
+    assertAgrees(Setup.healthy(GeneratedBoards.board(52), 52), 60 * MS);
+  }
+
+  /** Of three timers the output of one, and only in fetch cycles, pulls the interrupt line low. */
+  @Test
+  void timerOutput_gatedOntoAnInterrupt_interrupts() {
+    assertAgrees(Setup.healthy(GeneratedBoards.board(107), 107), 60 * MS);
+  }
+
+  /** Parts without ground hold the data lines high; what nobody drives next stays high. */
+  @Test
+  void linesThatFloatBehindAnOverruledWrite_keepWhatTheyCarriedAndNotWhatWasWritten() {
+    assertAgrees(sorrel("track U11.GND-U1.VSS2: open"), 60 * MS);
+  }
+
+  /** The key pulls down a line that moves with the address. Its first press is at 400 ms. */
+  @Test
+  void keyOnALineThatMovesWithTheAddress_changesWhatIsRead() {
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(
+                sorrel("U10.1G/-U10.1A1: bridge"), SORREL.exercise(), List.of(420 * MS), 1000)
+            .difference());
+  }
+
+  private static Setup sorrel(String fault) {
+    return Setup.healthy(SORREL, 1).with(List.of(FaultKinds.parse(fault, SORREL)));
+  }
+
+  private static void assertAgrees(Setup setup, long nanoseconds) {
+    assertEquals(Optional.empty(), Agreement.ofRuns(setup, nanoseconds).difference());
+  }
+}

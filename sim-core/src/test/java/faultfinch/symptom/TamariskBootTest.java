@@ -1,0 +1,62 @@
+package faultfinch.symptom;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.FaultKinds;
+import faultfinch.machine.Machine;
+import faultfinch.machine.Setup;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Tamarisk with its firmware on the plain machine. Reset ends after 55 ms; sizing writes and reads
+ * 64 KB twice, so that the prompt is due well within 200 ms; a frame lasts 20 ms.
+ */
+class TamariskBootTest {
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
+  private static final int A_FRAME_AFTER_THE_PROMPT = 190;
+  private static final String NAME = "  Tamarisk      Marrow Lane Works";
+  private static final String ALL = "  256 pages passed";
+
+  @Test
+  void boot_healthy_showsTheBannerAndTheMemoryThatPassed() {
+    Machine machine = run(Setup.healthy(TAMARISK, 1));
+    assertEquals(NAME, TamariskScreen.row(machine, TAMARISK, 1));
+    assertEquals(ALL, TamariskScreen.row(machine, TAMARISK, 2));
+    assertTrue(machine.milestones().keySet().containsAll(Set.of("M_PROMPT", "M_TICK", "M_FRAME")));
+  }
+
+  /**
+   * Page bits and bank bits rest at 0 in the latch, whose enable reads high with nobody there: the
+   * picture is right, but of the four banks in the window only the first is found. 32 KB and 8 KB
+   * are 128 + 32 pages. Keys are looked at by the tick of the timer, which is out too.
+   */
+  @Test
+  void boot_controllerOut_showsItsBannerWithoutTheBanksAndTakesNoKeys() {
+    Machine machine = run(new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0));
+    assertEquals(NAME, TamariskScreen.row(machine, TAMARISK, 1));
+    assertEquals("  160 pages passed", TamariskScreen.row(machine, TAMARISK, 2));
+    assertFalse(machine.milestones().containsKey("M_TICK"));
+  }
+
+  /** From the ROM a 1 loses against the pin that pulls: 1.1 V (see {@link TamariskBoardTest}). */
+  @Test
+  void boot_controllerDrivesADataLineLow_showsNoBanner() {
+    Machine machine =
+        run(
+            Setup.healthy(TAMARISK, 1)
+                .with(List.of(FaultKinds.parse("U28.D3: drives low", TAMARISK))));
+    assertFalse(machine.milestones().containsKey("M_BANNER"));
+  }
+
+  private static Machine run(Setup setup) {
+    Machine machine = new Machine(setup, Machine.Kind.PLAIN);
+    machine.runTo(A_FRAME_AFTER_THE_PROMPT * 1_000_000L);
+    return machine;
+  }
+}
