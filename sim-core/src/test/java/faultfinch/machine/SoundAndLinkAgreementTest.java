@@ -37,7 +37,8 @@ class SoundAndLinkAgreementTest {
 
   @Test
   void healthyBoard_bothMachines_agree() {
-    assertEquals(Optional.empty(), Agreement.difference(Setup.healthy(BOARD, 1), RUN + 40_000_000));
+    assertEquals(
+        Optional.empty(), Agreement.ofRuns(Setup.healthy(BOARD, 1), RUN + 40_000_000).difference());
   }
 
   @ParameterizedTest
@@ -53,7 +54,7 @@ class SoundAndLinkAgreementTest {
       })
   void faultyBoard_bothMachines_agree(String fault) {
     Setup setup = Setup.healthy(BOARD, 1).with(List.of(FaultKinds.parse(fault, BOARD)));
-    assertEquals(Optional.empty(), Agreement.difference(setup, RUN));
+    assertEquals(Optional.empty(), Agreement.ofRuns(setup, RUN).difference());
   }
 
   @Test
@@ -61,7 +62,8 @@ class SoundAndLinkAgreementTest {
     List<KeyPress> push = List.of(new KeyPress(POT, 60, 5), new KeyPress(POT, 70, 10));
     List<Long> marks = List.of(59_000_000L, 62_000_000L, 66_000_000L, 72_000_000L);
     assertEquals(
-        Optional.empty(), Agreement.differenceFrom(Setup.healthy(BOARD, 1), push, marks, 2_000));
+        Optional.empty(),
+        Agreement.fromMarks(Setup.healthy(BOARD, 1), push, marks, 2_000).difference());
   }
 
   @Test
