@@ -159,7 +159,7 @@ final class Showing {
     if (!watching.hearable()) {
       return new Sound(rate, new short[(int) (end.nanoseconds() / 1000 * rate / 1_000_000)]);
     }
-    return Sound.of(watching.sound(), 0, end.nanoseconds(), rate);
+    return watching.sound(0, end.nanoseconds(), rate);
   }
 
   /** The file of the trace; only if one was wanted. */

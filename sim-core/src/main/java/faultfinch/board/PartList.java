@@ -17,6 +17,8 @@ final class PartList {
   private static final Pattern VALUE = Pattern.compile("[0-9]+([kMRpnuA][0-9]*)?");
 
   /** At most a gigohm, so that ohms fit an int. */
+  private static final Pattern FARADS = Pattern.compile("[0-9]{1,6}[pnu][0-9]{0,3}");
+
   private static final Pattern OHMS =
       Pattern.compile("0*[1-9][0-9]{0,5}|[0-9]{1,3}[kMR][0-9]{0,3}");
 
@@ -155,8 +157,13 @@ final class PartList {
     }
     Located value = place.get("value");
     String text = value.text(VALUE, "for example 330, 4k7, 1M, 100n, 1000u or 1A");
-    if (resists && (!OHMS.matcher(text).matches() || Element.ohms(text) < 1)) {
+    boolean coil = type.part() instanceof Element e && e.kind() == Element.Kind.SOUNDER;
+    if ((resists || coil) && (!OHMS.matcher(text).matches() || Element.ohms(text) < 1)) {
       throw value.wrong("ohms from 1 to 999M, for example 330, 4k7 or 1M");
+    }
+    boolean stores = type.part() instanceof Element e && e.kind() == Element.Kind.CAPACITOR;
+    if (stores && !FARADS.matcher(text).matches()) {
+      throw value.wrong("farads, for example 47p, 4n7, 100n or 22u");
     }
     return text;
   }

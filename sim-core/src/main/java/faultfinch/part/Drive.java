@@ -47,7 +47,7 @@ public final class Drive implements Part {
   /** 0 rests, 1 STB/ seen low, 2 answers, 3 STB/ seen let go. */
   private static final State HAND = PINOUT.state("hand", 2);
 
-  private static final State SINCE = PINOUT.state("since", 63);
+  private static final State SEEN_AT = PINOUT.state("seen-at", 63);
 
   /** What goes on, by the constants below. */
   private static final State TASK = PINOUT.state("task", 4);
@@ -178,7 +178,7 @@ public final class Drive implements Part {
 
   private static void hand(Pins pins, int next) {
     pins.hold(HAND, next);
-    pins.hold(SINCE, pins.nanoseconds());
+    pins.hold(SEEN_AT, pins.nanoseconds());
   }
 
   private static void bitDone(Pins pins) {
@@ -343,7 +343,7 @@ public final class Drive implements Part {
   public long nextChange(Pins pins) {
     int hand = (int) pins.state(HAND);
     return hand == SEEN || hand == LET_GO
-        ? pins.cycleAfter(pins.state(SINCE) + ANSWERS_AFTER)
+        ? pins.cycleAfter(pins.state(SEEN_AT) + ANSWERS_AFTER)
         : NEVER;
   }
 
@@ -351,7 +351,7 @@ public final class Drive implements Part {
   public void elapse(Pins pins) {
     int hand = (int) pins.state(HAND);
     if ((hand == SEEN || hand == LET_GO)
-        && pins.nanoseconds() >= pins.state(SINCE) + ANSWERS_AFTER) {
+        && pins.nanoseconds() >= pins.state(SEEN_AT) + ANSWERS_AFTER) {
       pins.hold(HAND, hand == SEEN ? ANSWERS : RESTS);
     }
   }

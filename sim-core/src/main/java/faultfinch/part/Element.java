@@ -98,6 +98,22 @@ public final class Element implements Part {
     return (int) ohms;
   }
 
+  /**
+   * Farads of a capacitor's value as printed on it: {@code 100n}, {@code 4n7}, {@code 22u}, {@code
+   * 47p}.
+   *
+   * @throws IllegalArgumentException if it is not such a value
+   */
+  public static double farads(String value) {
+    if (!value.matches("\\d{1,6}[pnu]\\d{0,3}")) {
+      throw new IllegalArgumentException(
+          "found value '" + value + "', right would be for example 47p, 4n7, 100n or 22u");
+    }
+    int at = value.length() - value.replaceFirst("\\d+", "").length();
+    double unit = value.charAt(at) == 'u' ? 1e-6 : value.charAt(at) == 'n' ? 1e-9 : 1e-12;
+    return Double.parseDouble(value.replaceFirst("[pnu]", ".") + "0") * unit;
+  }
+
   private static IllegalArgumentException notOhms(String value) {
     return new IllegalArgumentException(
         "found value '" + value + "', right would be for example 330, 4k7 or 1M");

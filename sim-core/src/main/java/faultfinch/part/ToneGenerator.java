@@ -17,7 +17,7 @@ import java.util.List;
  * <p>Nothing is stored as time goes by: what sounds follows from the registers and from the cycle
  * each was written. The pins AO, BO and NO show it; the sum at SUM is no level a net could carry
  * from phase to phase, so SUM drives the level it rests at, and who listens works the sum out from
- * {@link Voices}.
+ * {@link Voices}: it swings by up to {@link #SWING_MILLIVOLTS} either way.
  */
 public final class ToneGenerator implements BusDevice {
 
@@ -86,11 +86,14 @@ public final class ToneGenerator implements BusDevice {
   /** Where in its round the noise last began. */
   static final State NOISE_AT = PINOUT.state("noise-at", 15);
 
+  /** How far SUM swings from its rest when all are at their loudest. */
+  public static final int SWING_MILLIVOLTS = 1000;
+
   static final int VOICE_STEP = 8;
   static final int NOISE_STEP = 64;
   static final int DECAY_STEP = 2048;
 
-  private static final List<State> WORDS =
+  static final List<State> WORDS =
       List.of(
           HALF_A,
           HALF_B,

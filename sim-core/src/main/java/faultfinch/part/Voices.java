@@ -1,6 +1,7 @@
 package faultfinch.part;
 
 import faultfinch.signal.State;
+import java.util.Arrays;
 import java.util.function.ToLongFunction;
 
 /**
@@ -22,7 +23,10 @@ public final class Voices {
   private final long noiseFrom;
   private final long noiseAt;
 
+  private final long[] words;
+
   private Voices(ToLongFunction<State> word) {
+    words = ToneGenerator.WORDS.stream().mapToLong(word).toArray();
     step =
         new long[] {
           word.applyAsLong(ToneGenerator.HALF_A) * ToneGenerator.VOICE_STEP,
@@ -44,6 +48,11 @@ public final class Voices {
   /** Takes them from the words of a tone generator. */
   public static Voices of(ToLongFunction<State> word) {
     return new Voices(word);
+  }
+
+  /** Whether the registers stood the same, so that from either the same sounds. */
+  public boolean same(Voices other) {
+    return Arrays.equals(words, other.words);
   }
 
   /** Whether nothing sounds, now or later. */

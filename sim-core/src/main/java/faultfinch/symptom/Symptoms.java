@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * What an owner could say of a board, as features: the display when it is ready, the lamp, the
@@ -40,7 +39,7 @@ public final class Symptoms {
     if (seen.hasDisplay()) {
       features.put(DISPLAY, display(seen, font, ready));
     }
-    features.put(SOUND, sound(seen.tones(0, ready)));
+    features.put(SOUND, sound(seen.says(0, ready)));
     if (!seen.lamp().isEmpty()) {
       features.put(
           LAMP,
@@ -101,15 +100,13 @@ public final class Symptoms {
         moves(seen, to)
             ? moving(seen, font, to)
             : after.equals(before) ? "display unchanged" : after.says(font);
-    List<Tone> tones = seen.tones(from, to);
-    String heard = tones.isEmpty() ? "no sound" : sound(tones);
+    List<String> sounds = seen.says(from, to);
+    String heard = sounds.isEmpty() ? "no sound" : sound(sounds);
     return seen.hasDisplay() ? shown + " with " + heard : heard;
   }
 
-  private static String sound(List<Tone> tones) {
-    return tones.isEmpty()
-        ? "silent"
-        : tones.stream().map(Tone::says).collect(Collectors.joining(", "));
+  private static String sound(List<String> sounds) {
+    return sounds.isEmpty() ? "silent" : String.join(", ", sounds);
   }
 
   /** One feature; empty if the board has nothing of the kind. */

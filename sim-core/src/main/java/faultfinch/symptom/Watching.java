@@ -6,6 +6,7 @@ import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
+import faultfinch.machine.SoundNet;
 import faultfinch.machine.Trace;
 import faultfinch.part.CharDisplay;
 import faultfinch.part.PartCatalog;
@@ -49,6 +50,8 @@ public final class Watching {
   private final Optional<String> lamp;
   private final Optional<String> sounder;
   private final Trace sound;
+  private final Optional<Speaker> speaker;
+  private Optional<List<Heard>> heard = Optional.empty();
   private final List<Glass> glasses = new ArrayList<>();
   private final List<Boolean> lit = new ArrayList<>();
 
@@ -59,6 +62,7 @@ public final class Watching {
     lamp = board.firstOf(PartCatalog.LED).map(PlacedPart::ref);
     sounder = board.firstOf(PartCatalog.BEEPER).map(PlacedPart::ref);
     sound = sounder.map(s -> machine.watch(new Pad(s, "1"), SOUNDER_MV)).orElseGet(Trace::new);
+    speaker = Speaker.of(board);
   }
 
   /** Watches a board. */
@@ -103,6 +107,9 @@ public final class Watching {
     TreeMap<Long, List<Consumer<Machine>>> plan = new TreeMap<>();
     for (int ms = SAMPLE_MS; ms <= endMilliseconds(board); ms += SAMPLE_MS) {
       add(plan, ms * MILLISECOND, m -> sample());
+    }
+    for (int ms = 0; ms <= endMilliseconds(board) && speaker.isPresent(); ms += Speaker.SAMPLE_MS) {
+      add(plan, ms * MILLISECOND, speaker.get()::look);
     }
     for (KeyPress k : board.exercise()) {
       long at = k.atMilliseconds() * MILLISECOND;
@@ -175,17 +182,45 @@ public final class Watching {
   public boolean hearable() {
     return sounder
         .map(s -> machine.works(s) && !machine.floating(new Pad(s, "2"), false))
-        .orElse(false);
+        .orElse(speaker.isPresent());
   }
 
-  /** The level at the sounder. */
-  public Trace sound() {
-    return sound;
+  /**
+   * What sounded.
+   *
+   * @param from nanoseconds since power-on
+   * @param to after from, not after the end of the watch
+   * @param rate samples a second, 8000 or more
+   */
+  public Sound sound(long from, long to, int rate) {
+    return speaker
+        .map(s -> s.sound(SoundNet.of(machine), from, to, rate))
+        .orElseGet(() -> Sound.of(sound, from, to, rate));
   }
 
   /** Tones that begin in a span of milliseconds since power-on. */
   public List<Tone> tones(int from, int to) {
+    if (speaker.isPresent()) {
+      return heard(from, to).stream().flatMap(h -> h.tones().stream()).toList();
+    }
     return hearable() ? Tones.heard(sound, from * MILLISECOND, to * MILLISECOND) : List.of();
+  }
+
+  /** What an ear says of the sound that begins in a span of milliseconds since power-on. */
+  List<String> says(int from, int to) {
+    return speaker.isPresent()
+        ? heard(from, to).stream().map(Heard::says).toList()
+        : tones(from, to).stream().map(Tone::says).toList();
+  }
+
+  private List<Heard> heard(int from, int to) {
+    if (heard.isEmpty()) {
+      long end = endMilliseconds(board) * MILLISECOND;
+      heard = Optional.of(Ear.hears(sound(0, end, Ear.RATE), 0));
+    }
+    return heard.get().stream()
+        .filter(h -> h.fromMilliseconds() >= from && h.fromMilliseconds() < to)
+        .toList();
   }
 
   /**

@@ -243,6 +243,12 @@ record BadBoard(String name, String from, String to, String found, String right,
             "\"value\": §\"0k0\"",
             "'0k0'",
             "ohms from 1 to 999M, for example 330, 4k7 or 1M"),
+        hidden(
+            "a capacitor of so many ohms",
+            "\"value\": \"500n\"",
+            "\"value\": §\"500k\"",
+            "'500k'",
+            "farads, for example 47p, 4n7, 100n or 22u"),
         // Two ticks of 2,457,600 Hz are 813.8 ns; 130+140+137+130+140+137 is 814.
         hidden(
             "phases two nanoseconds long",

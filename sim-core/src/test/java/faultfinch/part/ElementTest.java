@@ -52,6 +52,21 @@ class ElementTest {
     assertEquals("found value '" + value + "', right would be for example 330, 4k7 or 1M", says);
   }
 
+  @ParameterizedTest
+  @CsvSource({"100n, 1e-7", "4n7, 4.7e-9", "22u, 2.2e-5", "47p, 4.7e-11", "1u5, 1.5e-6"})
+  void farads_valueAsPrinted_isRead(String value, double farads) {
+    assertEquals(farads, Element.farads(value), farads * 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "n47", "4.7n", "100", "10k", "100 n"})
+  void farads_notAValue_isRefusedWithWhatWouldBeRight(String value) {
+    String says =
+        assertThrows(IllegalArgumentException.class, () -> Element.farads(value)).getMessage();
+    assertEquals(
+        "found value '" + value + "', right would be for example 47p, 4n7, 100n or 22u", says);
+  }
+
   @Test
   void joins_resistor_isItsValue() {
     assertEquals(

@@ -75,8 +75,8 @@ class WatchingTest {
     Watching seen = Watching.of(HEALTHY);
     Tone first = seen.tones(0, 400).get(0);
     long from = first.fromMilliseconds() * 1_000_000L;
-    Sound sounding = Sound.of(seen.sound(), from + 5_000_000, from + 25_000_000, 48_000);
-    Sound before = Sound.of(seen.sound(), from - 40_000_000, from - 20_000_000, 48_000);
+    Sound sounding = seen.sound(from + 5_000_000, from + 25_000_000, 48_000);
+    Sound before = seen.sound(from - 40_000_000, from - 20_000_000, 48_000);
     // 20 ms at 48 kHz are 960 samples.
     assertEquals(960, sounding.samples().length);
     assertTrue(loudest(sounding) > 4000);

@@ -1,0 +1,188 @@
+package faultfinch.symptom;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.machine.Machine;
+import faultfinch.machine.SoundNet;
+import faultfinch.part.Dram4164;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Tamarisk's sound, joystick levels and link with programs of a few bytes. Voices of 195 and 155:
+ * 440.7 and 554.4 Hz. Reset ends after 55 ms.
+ */
+class TamariskSoundTest {
+  private static final int SOUNDING = 57;
+  private static final long HALF_A_SECOND = 500_000_000;
+
+  private static String heard(String... faults) {
+    Machine machine =
+        new TamariskProgram()
+            .store(0xA200, 195)
+            .store(0xA202, 155)
+            .store(0xA205, 0xFF)
+            .stop()
+            .run(SOUNDING, faults);
+    Speaker speaker = Speaker.of(machine.board()).orElseThrow();
+    speaker.look(machine);
+    long from = machine.nanoseconds();
+    Sound sound = speaker.sound(SoundNet.of(machine), from, from + HALF_A_SECOND, Ear.RATE);
+    List<Heard> heard = Ear.hears(sound, 0);
+    return heard.isEmpty() ? "silent" : heard.get(0).says();
+  }
+
+  @Test
+  void chord_healthy_isLoudAndClear() {
+    assertEquals("loud and clear long chord of 440 and 554 Hz", heard());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"voice-a-dead, 554", "voice-b-dead, 440"})
+  void chord_oneVoiceDead_isTheOtherAlone(String defect, int hertz) {
+    assertEquals("loud and clear long " + hertz + " Hz", heard("U34: defect " + defect));
+  }
+
+  /**
+   * C21 holds the amplifier's gain down above 2.3 kHz; without it overtones are lifted by 13 dB.
+   */
+  @Test
+  void chord_filterCapacitorOpen_isShrill() {
+    assertEquals("loud and shrill long chord of 440 and 554 Hz", heard("C21: open"));
+  }
+
+  /** C20 carries the overtones round 33k; without it they fall from 2.3 kHz on. */
+  @Test
+  void chord_capacitorAcrossTheInputOpen_isDull() {
+    assertEquals("loud and dull long chord of 440 and 554 Hz", heard("C20: open"));
+  }
+
+  /**
+   * No way from the sum to the speaker; or an amplifier that has no supply, no bias, or a bias
+   * drained through a bad capacitor (470 ohms below 100k is 23 mV) and so lies on the ground.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"C26: open", "U34.SUM: open pin", "U35.V+: open pin", "C25: leaks through 470"})
+  void chord_pathBroken_isSilent(String fault) {
+    assertEquals("silent", heard(fault));
+  }
+
+  /** A track of the sum that a defect loads with 150 ohms: 600 ohms drive a fifth of it. */
+  @Test
+  void chord_sumClamped_isSofter() {
+    assertEquals(
+        "soft and clear long chord of 440 and 554 Hz",
+        heard("U34.SUM: clamps to ground through 150"));
+  }
+
+  /** What a program reads at both level inputs. */
+  private static List<Integer> levels(String... faults) {
+    return read(reading(faults));
+  }
+
+  private static Machine reading(String... faults) {
+    TamariskProgram program = new TamariskProgram().store(0xA20A, 2);
+    int back = 5;
+    program.bytes(0xAD, 0x08, 0xA2, 0x85, 0x10, 0xAD, 0x09, 0xA2, 0x85, 0x11, 0x4C, back, 0xE0);
+    return program.run(SOUNDING, faults);
+  }
+
+  private static List<Integer> read(Machine machine) {
+    return List.of(memory(machine, 0x10), memory(machine, 0x11));
+  }
+
+  private static int memory(Machine machine, int address) {
+    int cell = (address & 0xFF) << 8 | address >>> 8;
+    int value = 0;
+    for (int bit = 0; bit < 8; bit++) {
+      value |= machine.cell("U" + (4 + bit), Dram4164.CELLS, cell) << bit;
+    }
+    return value;
+  }
+
+  /** 2500 of 5000 mV are 32 of 64 steps; a wiper at its stop stands a hundredth below: 63. */
+  @Test
+  void levels_stickLetGoAndPushed_readTheMiddleAndTheEnd() {
+    Machine machine = reading();
+    assertEquals(List.of(32, 32), read(machine));
+    machine.hold("RV1", true);
+    machine.runTo((SOUNDING + 1) * 1_000_000L);
+    assertEquals(List.of(63, 32), read(machine));
+  }
+
+  /** Nothing leads to the input: it stands at 0 V, and only this stick is stuck at an end. */
+  @ParameterizedTest
+  @ValueSource(strings = {"R17: open", "RV1.2: open pin"})
+  void levels_oneInputCutOff_stickBlamed(String fault) {
+    assertEquals(List.of(0, 32), levels(fault));
+  }
+
+  /** Without its reference every level is above full scale: both sticks at their end. */
+  @Test
+  void levels_referenceOpen_bothAtTheEnd() {
+    assertEquals(List.of(63, 63), levels("U34.REF: open pin"));
+  }
+
+  /**
+   * The wiper sees 5k to 5 V, and 5k beside 1k + 4k7, which are 2.66k, to ground: 1738 mV. Of that
+   * 4.7 of 5.7 stand at the input, 1433 mV: 18 of 64 steps.
+   */
+  @Test
+  void levels_leakAtTheInput_readsTooLow() {
+    assertEquals(18, levels("U34.LV1: leaks to ground through 4700").get(0));
+  }
+
+  /** Asks the drive whether it is there; 1,280 cycles are 0.93 ms, a byte takes 0.4. */
+  private static int driveSays(String... faults) {
+    TamariskProgram program =
+        new TamariskProgram().store(0x0010, 0).store(0xA101, 2).store(0xA100, 0x40);
+    wait(program);
+    program.store(0xA101, 0x01);
+    wait(program);
+    program.bytes(0xAD, 0x00, 0xA1, 0x85, 0x10).stop();
+    return memory(program.run(SOUNDING + 2, faults), 0x10);
+  }
+
+  private static void wait(TamariskProgram program) {
+    program.bytes(0xA2, 0x00, 0xCA, 0xD0, 0xFD);
+  }
+
+  @Test
+  void drive_healthyLink_saysItIsThere() {
+    assertEquals(0x5A, driveSays());
+  }
+
+  /**
+   * A driver that cannot pull, an input cut off, a drive without supply, lines without pull-ups.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"U33.1Y: open pin", "U32.ACK/: open pin", "DRV1: dead", "F2: open"})
+  void drive_linkBroken_doesNotAnswer(String fault) {
+    assertEquals(0, driveSays(fault));
+  }
+
+  /** With the data line cut at the buffer the command arrives as 00, which the drive ignores. */
+  @Test
+  void drive_dataDriverOpen_hearsNoCommand() {
+    assertEquals(0, driveSays("U33.3Y: open pin"));
+  }
+
+  /** Pins put out on the side port, read back at the pins. */
+  private static int sidePort(String... faults) {
+    TamariskProgram program = new TamariskProgram().store(0xA104, 0xFF).store(0xA103, 0xA5);
+    program.bytes(0xAD, 0x03, 0xA1, 0x85, 0x10).stop();
+    return memory(program.run(SOUNDING, faults), 0x10);
+  }
+
+  @Test
+  void sidePort_oneBitClamped_isTheBitThatReadsBackWrong() {
+    assertEquals(0xA5, sidePort());
+    assertEquals(0xA4, sidePort("U32.SP0: clamps to ground through 1"));
+    assertTrue((sidePort("U32.SP1: drives high") & 2) != 0);
+  }
+}
