@@ -1,7 +1,6 @@
 package faultfinch.machine;
 
 import faultfinch.part.BusDevice;
-import faultfinch.part.M6502;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Bus;
 import faultfinch.signal.Pin;
@@ -15,7 +14,6 @@ import java.util.stream.IntStream;
  * line, a loop) is played plainly each time.
  */
 final class Judge {
-  private static final Bus DATA = new M6502().pinout().bus("D");
   private static final int MANY = -2;
 
   private final PlainCycle plain;
