@@ -1,0 +1,79 @@
+package faultfinch.machine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.Draw;
+import faultfinch.fault.Fault;
+import faultfinch.fault.FaultKinds;
+import faultfinch.fault.FaultUniverse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The fast machine does on Tamarisk what the plain one does: a picture half that steps by itself,
+ * dynamic memory with multiplexers and its own refresh, two buses, devices that interrupt.
+ */
+class TamariskAgreementTest {
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
+  private static final long MS = 1_000_000;
+
+  /** Reset lasts 55 ms; by 66 ms memory is being sized. */
+  private static final long SIZING = 66 * MS;
+
+  @Test
+  void healthyBoard_untilThePictureIsProgrammed_agrees() {
+    agree(List.of(), 110 * MS);
+  }
+
+  /** Each once told a way in which the machines can part. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "U4.CAS/: open pin",
+        "U34.D4: reads high",
+        "U28.RW: clamps to supply through 1 ohm",
+        "U14.2Q0: drives low",
+        "U9.A3: open pin"
+      })
+  void faultyBoard_whileMemoryIsSized_agrees(String fault) {
+    agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);
+  }
+
+  @Test
+  void healthyBoard_atItsPrompt_isPlayedFromTables() {
+    Machine machine = new Machine(Setup.healthy(TAMARISK, 1), Machine.Kind.FAST);
+    machine.runTo(300 * MS);
+    long cycles = machine.cycles();
+    long byPhases = machine.byPhases();
+    machine.runTo(1000 * MS);
+    double share = 1 - (double) (machine.byPhases() - byPhases) / (machine.cycles() - cycles);
+    assertTrue(share > 0.99, "share of cycles from tables: " + share);
+  }
+
+  @Test
+  @Tag("sweep")
+  void faults_drawnOverTheKinds_agree() {
+    Sweep sweep = new Sweep();
+    Map<Fault, FaultSpread.Sort> sorts =
+        FaultSpread.sorts(
+            TAMARISK,
+            Slice.of(new Draw(FaultUniverse.of(TAMARISK), 1).overKinds(200), Sweep::harm));
+    sweep.run(sorts, f -> Agreement.ofRuns(Setup.healthy(TAMARISK, 1).with(List.of(f)), SIZING));
+    System.out.println(sweep.table());
+    assertEquals(List.of(), sweep.differences());
+  }
+
+  private static void agree(List<Fault> faults, long nanoseconds) {
+    Setup setup = Setup.healthy(TAMARISK, 1).with(faults);
+    assertEquals(
+        Optional.empty(), Agreement.ofRuns(setup, nanoseconds).difference(), () -> faults + "");
+  }
+}
