@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.board.KeyPress;
 import faultfinch.part.Monitor;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -180,7 +181,14 @@ final class Agreement {
         }
       }
     }
-    int cell = java.util.Arrays.mismatch(fast.store().cells(), plain.store().cells());
+    byte[] cells = plain.store().cells().clone();
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.parts[p] instanceof Monitor) {
+        int count = c.parts[p].pinout().cellCount();
+        System.arraycopy(fast.store().cells(), c.cellBase[p], cells, c.cellBase[p], count);
+      }
+    }
+    int cell = Arrays.mismatch(fast.store().cells(), cells);
     return cell < 0 ? Optional.empty() : Optional.of("cell " + cell);
   }
 
