@@ -58,9 +58,16 @@ final class Circuit {
   int[] threshold;
   byte[] technology;
 
+  /** Pins that take the millivolts of their net and not a bit. */
+  boolean[] level;
+
   int netCount;
   String[] netNames;
   byte[] source;
+
+  /** Millivolts of each net that has a source. */
+  int[] sourceMv;
+
   int[][] drivers;
   int[][] receivers;
   int[][] loadMv;

@@ -336,7 +336,9 @@ final class FastBus extends CycleBus {
     if (plain.levels.moved) {
       bringUp(core.cycle);
       plain.followEdges(Phase.C_END);
+      plain.levels.now = core.cycle;
       plain.schedule();
+      plain.levels.now = core.cycle + 1;
       processor.sample(cpuIn(), core, core.cycle);
       machine.look();
       slowMoved();
@@ -501,6 +503,8 @@ final class FastBus extends CycleBus {
     if (orbit != null && to > core.cycle) {
       orbit.standAt(core.cycle);
       orbit.bringTo(to);
+      plain.levels.settle();
+      plain.forgetEdges(shortcuts.reach().waiting);
       core.cycle = to;
     }
   }

@@ -63,7 +63,11 @@ final class Judge {
       return Shortcut.plain();
     }
     int floats = HeldLines.floats(a.kind, lineNets);
-    int[] drivers = reads ? drivers(a) : new int[0];
+    int[] drivers = drivers(a);
+    // What somebody else puts on the lines of a write is not told by the two trials.
+    if (!reads && drivers.length > 0) {
+      return Shortcut.plain();
+    }
     if (reads && !Arrays.equals(drivers, drivers(b)) || floats != 0 && !reads) {
       return Shortcut.plain();
     }
@@ -84,9 +88,21 @@ final class Judge {
         return written;
       }
     }
-    return influence.driverSwayed()
+    return influence.driverSwayed() || rowAmong(a, drivers)
         ? Shortcut.plain()
         : device(a, b, address, reads, drivers.length == 0 ? -1 : drivers[0]);
+  }
+
+  /** Whether a memory whose row would have to be strobed first drives or stores beside others. */
+  private boolean rowAmong(Trial a, int[] drivers) {
+    boolean row = false;
+    for (int p : drivers) {
+      row |= c.parts[p] instanceof RowMemory;
+    }
+    for (int i = 0; i < a.steps.size(); i++) {
+      row |= c.parts[a.part(i)] instanceof RowMemory;
+    }
+    return row;
   }
 
   private Shortcut device(Trial a, Trial b, int address, boolean reads, int driver) {

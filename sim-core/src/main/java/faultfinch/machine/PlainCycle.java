@@ -156,12 +156,13 @@ final class PlainCycle {
     for (Phase phase : PHASES) {
       phase(phase);
     }
-    levels.now++;
     stirred = levels.moved;
     levels.moved |= moved;
+    // Asked in this cycle, not in the next: what changes at the start of that one is still to come.
     if (levels.moved) {
       schedule();
     }
+    levels.now++;
   }
 
   /**
@@ -281,7 +282,7 @@ final class PlainCycle {
   void idle(long cycles) {
     events();
     phase(Phase.V_ROW);
-    levels.now += cycles;
     schedule();
+    levels.now += cycles;
   }
 }

@@ -29,7 +29,15 @@ class FirmwareImageTest {
   @Test
   void tamariskFirmware_builtAgain_isTheImagesInTheTree() throws Exception {
     assertBuiltFromSource(
-        "tamarisk/firmware", List.of("rom0.bin", "rom0.lbl", "rom1.bin", "rom1.lbl", "glyphs.bin"));
+        "tamarisk/firmware",
+        List.of(
+            "rom0.bin",
+            "rom0.lbl",
+            "rom1.bin",
+            "rom1.lbl",
+            "bench.bin",
+            "bench.lbl",
+            "glyphs.bin"));
   }
 
   private void assertBuiltFromSource(String folder, List<String> files) throws Exception {

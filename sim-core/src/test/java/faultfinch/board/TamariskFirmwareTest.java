@@ -5,12 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -21,11 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Tamarisk's firmware on a plain map with the registers of its chips: what it does, and in time.
  */
 class TamariskFirmwareTest {
-  private static final Path FIRMWARE =
-      Path.of("src/main/resources/faultfinch/boards/tamarisk/firmware");
-  private static final byte[] ROM0 = bytes("rom0.bin");
-  private static final byte[] ROM1 = bytes("rom1.bin");
-  private static final Map<String, Integer> LABELS = labels("rom0.lbl", "rom1.lbl");
+  private static final byte[] ROM0 = TamariskImages.bytes("rom0.bin");
+  private static final byte[] ROM1 = TamariskImages.bytes("rom1.bin");
+  private static final Map<String, Integer> LABELS = TamariskImages.labels("rom0.lbl");
 
   /** The prompt is due this long after power-on. */
   private static final double PROMPT_SECONDS = 2.5;
@@ -75,7 +69,8 @@ class TamariskFirmwareTest {
     TamariskMap map = atPrompt(map(1));
     assertEquals(275, map.tone[0] | map.tone[1] << 8);
     assertEquals(165, map.tone[2] | map.tone[3] << 8);
-    assertTrue(map.loudness.contains(0xCC));
+    assertEquals(List.of(275), map.sounded);
+    assertEquals(0xCC, map.tone[5]);
     map.run(700);
     assertEquals(0, map.tone[0] | map.tone[1] | map.tone[2] | map.tone[3]);
   }
@@ -130,9 +125,26 @@ class TamariskFirmwareTest {
   @Test
   void boot_bitStuckAbovePageOne_countsTwoPages() {
     TamariskMap map = map(5);
-    map.stuckHigh = 0x10;
+    map.memory = (cell, value) -> cell < 0x200 ? value : value | 0x10;
     assertTrue(map.reaches(LABELS.get("M_CLEAR"), PROMPT_SECONDS));
     assertEquals(2, map.ram[LABELS.get("good")] & 0xFF);
+  }
+
+  /** Bit 3 of all memory reads 0: no stack, so the board shows which line it is and calls. */
+  @Test
+  void boot_noMemoryHolds_showsTheLineAndPulsesTheLamp() {
+    TamariskMap map = map(5);
+    map.memory = (cell, value) -> value & 0xF7;
+    assertTrue(map.reaches(LABELS.get("M_ALARM"), PROMPT_SECONDS), map::trail);
+    assertEquals("  Memory does not hold these lines:", map.row(1));
+    byte[] ribbon = {2, 2, 2, 2, 3, 2, 2, 2};
+    int first = 0x7000 + 2 * 36 + 2;
+    assertArrayEquals(ribbon, Arrays.copyOfRange(map.ram, first, first + 8));
+    map.lampCameOn.clear();
+    map.run(2100);
+    // 65536 turns of 5 cycles lit, twice that dark: 0.72 s.
+    assertEquals(3, map.lampCameOn.size());
+    assertEquals(430, map.sounded.get(0));
   }
 
   @Test
@@ -208,11 +220,11 @@ class TamariskFirmwareTest {
   @Test
   void files_twoOnTheDrive_areListed() {
     TamariskMap map = atPrompt(map(9));
-    map.drive.files.put("willow", new byte[3]);
-    map.drive.files.put("alder", new byte[4]);
+    map.drive.files.put("WILLOW", new byte[3]);
+    map.drive.files.put("ALDER", new byte[4]);
     map.type("files\n");
-    assertEquals("willow", map.row(6));
-    assertEquals("alder", map.row(7));
+    assertEquals("WILLOW", map.row(6));
+    assertEquals("ALDER", map.row(7));
     assertFalse(map.lampLit());
   }
 
@@ -220,7 +232,7 @@ class TamariskFirmwareTest {
   void fetch_aFile_isInMemory() {
     TamariskMap map = atPrompt(map(9));
     byte[] bytes = "A catkin.".repeat(40).getBytes(StandardCharsets.ISO_8859_1);
-    map.drive.files.put("willow", bytes);
+    map.drive.files.put("WILLOW", bytes);
     map.type("fetch willow\n");
     map.run(800);
     assertEquals("Fetched 0168 bytes.", map.row(6));
@@ -235,7 +247,7 @@ class TamariskFirmwareTest {
     map.type("put 900 41 42\nkeep note 900 102\n");
     map.run(800);
     assertEquals("Kept 0102 bytes.", map.row(7));
-    byte[] kept = map.drive.files.get("note");
+    byte[] kept = map.drive.files.get("NOTE");
     assertEquals(0x102, kept.length);
     assertEquals('B', kept[1]);
   }
@@ -253,6 +265,43 @@ class TamariskFirmwareTest {
     TamariskMap map = atPrompt(map(9).without(TamariskMap.Chip.LINK));
     map.type("files\n");
     assertEquals("The drive did not answer.", map.row(6));
+  }
+
+  @Test
+  void unspool_whatWasSpooled_isInMemoryAgain() {
+    TamariskMap writer = atPrompt(map(13));
+    writer.tape = new TamariskTape();
+    writer.type("put 900 FF 0 a5 5A\nspool 900 30\n");
+    assertTrue(writer.tapeRuns());
+    writer.run(1500);
+    assertEquals("Spooled 0030 bytes.", writer.row(7));
+    assertFalse(writer.tapeRuns());
+
+    TamariskMap reader = atPrompt(map(14));
+    reader.type("unspool A00\n");
+    reader.tape = writer.tape;
+    reader.tape.play(reader.mpu.cycle + 100_000);
+    assertTrue(reader.tapeRuns());
+    reader.run(1500);
+    assertEquals("Unspooled 0030 bytes.", reader.row(6));
+    assertFalse(reader.tapeRuns());
+    assertArrayEquals(
+        Arrays.copyOfRange(writer.ram, 0x900, 0x930), Arrays.copyOfRange(reader.ram, 0xA00, 0xA30));
+    reader.type("at a00\n");
+    assertEquals("0A00 FF 00 A5 5A 00 00 00 00", reader.row(8));
+  }
+
+  /** 2048 looks of 2816 cycles: 4.2 s. */
+  @Test
+  void unspool_nothingOnTheTape_givesUp() {
+    TamariskMap map = atPrompt(map(15));
+    map.type("unspool A00\n");
+    map.run(4500);
+    assertEquals("The tape is silent.", map.row(6));
+    map.type("unspool A00\n");
+    map.press(7, false);
+    map.run(200);
+    assertEquals("The tape is silent.", map.row(8));
   }
 
   /** A above middle C is 440 Hz: 1,375,000 / 16 / 440 = 195; the octave above half of it. */
@@ -289,6 +338,24 @@ class TamariskFirmwareTest {
     assertEquals(". at 80", map.row(17));
   }
 
+  @Test
+  void commands_allFitted_readNothingWhereNothingAnswers() {
+    TamariskMap map = atPrompt(map(16));
+    map.drive.files.put("ELM", new byte[] {1, 2});
+    for (String line :
+        List.of("files", "fetch elm", "keep oak 800 4", "tune c", "at 0", "put 900 1")) {
+      map.type(line + "\n");
+      map.run(100);
+    }
+    for (String line : List.of("page 1", "page 0", "sticks", "sums", "spool 800 1", "what")) {
+      map.type(line + "\n");
+      map.run(300);
+    }
+    map.run(1000);
+    assertEquals("That word is not known here.", map.row(map.ram[LABELS.get("row")] - 1));
+    assertEquals(List.of(), map.undriven, "addresses where nothing answers");
+  }
+
   private static TamariskMap map(long seed) {
     return new TamariskMap(ROM0, ROM1, seed);
   }
@@ -296,23 +363,5 @@ class TamariskFirmwareTest {
   private static TamariskMap atPrompt(TamariskMap map) {
     assertTrue(map.reaches(LABELS.get("M_PROMPT"), PROMPT_SECONDS), () -> map.trail());
     return map;
-  }
-
-  private static Map<String, Integer> labels(String... files) {
-    Map<String, Integer> labels = new HashMap<>();
-    for (String file : files) {
-      new String(bytes(file), StandardCharsets.US_ASCII)
-          .lines()
-          .forEach(l -> labels.put(l.substring(5), Integer.parseInt(l.substring(0, 4), 16)));
-    }
-    return labels;
-  }
-
-  private static byte[] bytes(String file) {
-    try {
-      return Files.readAllBytes(FIRMWARE.resolve(file));
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 }

@@ -2,13 +2,12 @@ package faultfinch.board;
 
 import faultfinch.part.mpu6502.Bus;
 import faultfinch.part.mpu6502.Mpu6502;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.IntBinaryOperator;
 
 /**
  * Tamarisk's map as the programmer sees it, for trying firmware without a board: memory, registers
@@ -29,6 +28,7 @@ final class TamariskMap implements Bus {
   static final int RESET_CYCLES = 55 * CYCLES_A_MILLISECOND;
   private static final int FRAME_CYCLES = 27_456;
   private static final int LINK_BYTE_CYCLES = 900;
+  private static final int TRAIL = 40;
 
   final Mpu6502 mpu = new Mpu6502(this);
   final byte[] ram = new byte[0x10000];
@@ -36,23 +36,31 @@ final class TamariskMap implements Bus {
   final int[] tone = new int[16];
   final int[] attributes = new int[0x400];
   final TamariskDrive drive = new TamariskDrive();
+  TamariskTape tape = new TamariskTape();
 
   /** Addresses read where nothing answers. */
   final List<Integer> undriven = new ArrayList<>();
 
-  /** Values written to the loudness register of the tone generator, in order. */
-  final List<Integer> loudness = new ArrayList<>();
+  /** Half periods of voice A, in 8 cycles, each time its loudness was set while it sounded. */
+  final List<Integer> sounded = new ArrayList<>();
 
   int latch;
   boolean interruptHeldLow;
 
-  /** Whether memory above page 1 comes through: 0 is as it should be. */
-  int stuckHigh;
+  /** What memory makes of what its cell holds: cell, 0 to FFFF, and value. */
+  IntBinaryOperator memory = (cell, value) -> value;
+
+  /** Side port lines 0-3 joined to 4-7. */
+  boolean returnLeads;
+
+  /** Cycles at which the drive lamp came on. */
+  final List<Long> lampCameOn = new ArrayList<>();
 
   private final byte[] rom0;
   private final byte[] rom1;
   private final Set<Chip> out = EnumSet.noneOf(Chip.class);
-  private final Deque<int[]> trail = new ArrayDeque<>();
+  private final int[] trail = new int[TRAIL];
+  private int trailAt;
   private int key = -1;
   private boolean shift;
   private int port;
@@ -68,6 +76,8 @@ final class TamariskMap implements Bus {
   private boolean linkDone;
   private long linkEnds = Long.MAX_VALUE;
   private int linkByte;
+  private int sideOut;
+  private int sideWay;
   private boolean line;
   private long digest = 17;
 
@@ -139,6 +149,10 @@ final class TamariskMap implements Bus {
     return text.toString().stripTrailing();
   }
 
+  boolean tapeRuns() {
+    return (direction & 0x40) != 0 && (port & 0x40) == 0;
+  }
+
   boolean lampLit() {
     return (direction & 0x20) == 0 || (port & 0x20) != 0;
   }
@@ -153,7 +167,10 @@ final class TamariskMap implements Bus {
   /** The last cycles, oldest first. */
   String trail() {
     StringBuilder text = new StringBuilder();
-    trail.forEach(t -> text.append("%04X %02X%n".formatted(t[0], t[1])));
+    for (int i = 0; i < TRAIL; i++) {
+      int cycle = trail[(trailAt + i) % TRAIL];
+      text.append("%04X %02X%n".formatted(cycle & 0xFFFF, cycle >>> 16));
+    }
     return text.toString();
   }
 
@@ -182,15 +199,13 @@ final class TamariskMap implements Bus {
   }
 
   private void note(int address, int value) {
-    if (trail.size() == 40) {
-      trail.removeFirst();
-    }
-    trail.add(new int[] {address, value});
+    trail[trailAt] = address | value << 16;
+    trailAt = (trailAt + 1) % TRAIL;
   }
 
   private int value(int address) {
     if (address < 0xA000) {
-      return ram[cell(address)] & 0xFF | (address >= 0x200 ? stuckHigh : 0);
+      return memory.applyAsInt(cell(address), ram[cell(address)] & 0xFF);
     }
     if (address >= 0xE000) {
       return rom0[address - 0xE000] & 0xFF;
@@ -204,6 +219,7 @@ final class TamariskMap implements Bus {
       case 0xA2 -> out.contains(Chip.TONE) ? nothing(address) : toneRegister(address & 15);
       case 0xA3 -> videoRegister(address & 15);
       case 0xA4 -> columns();
+      case 0xA8, 0xA9, 0xAA, 0xAB -> nothing(address) & (0xF0 | attribute(address & 0x3FF));
       default -> nothing(address);
     };
   }
@@ -219,7 +235,7 @@ final class TamariskMap implements Bus {
 
   private int controller(int register) {
     return switch (register) {
-      case 0 -> port & direction | 0xFF & ~direction;
+      case 0 -> port & direction | ~direction & (tape.high(mpu.cycle) ? 0xFF : 0x7F);
       case 1 -> direction;
       case 4 -> timerHow;
       case 5 -> {
@@ -243,8 +259,24 @@ final class TamariskMap implements Bus {
         linkDone = false;
         yield status;
       }
+      case 3 -> sidePins();
+      case 4 -> sideWay;
       default -> 0;
     };
+  }
+
+  private int attribute(int cell) {
+    return out.contains(Chip.ATTRIBUTES) ? 0x0F : attributes[cell];
+  }
+
+  /** A line nobody drives is pulled up; a lead joins two, and who drives wins. */
+  private int sidePins() {
+    int pins = sideOut & sideWay | 0xFF & ~sideWay;
+    if (!returnLeads) {
+      return pins;
+    }
+    int both = pins & (pins >> 4 | pins << 4);
+    return both & 0xFF;
   }
 
   private int toneRegister(int register) {
@@ -287,8 +319,9 @@ final class TamariskMap implements Bus {
       }
       case 0xA2 -> {
         tone[address & 15] = value;
-        if ((address & 15) == 5) {
-          loudness.add(value);
+        int half = tone[0] | tone[1] << 8;
+        if ((address & 15) == 5 && (value & 15) != 0 && half != 0) {
+          sounded.add(half);
         }
       }
       case 0xA3 -> video[address & 15] = value;
@@ -300,6 +333,7 @@ final class TamariskMap implements Bus {
   }
 
   private void storeController(int register, int value) {
+    boolean lit = lampLit();
     switch (register) {
       case 0 -> port = value;
       case 1 -> direction = value;
@@ -309,13 +343,17 @@ final class TamariskMap implements Bus {
         expires = mpu.cycle + timer + 1;
       }
       case 4 -> timerHow = value & 3;
+      case 6 -> tape.record(mpu.cycle, value);
       default -> {
-        // The tape tone is not heard here.
+        // Status and the spare register take no writes.
       }
     }
     if ((direction & 0x10) != 0 && (port & 0x10) == 0) {
       int bit = 1 << (port & 7);
       latch = (port & 8) != 0 ? latch | bit : latch & ~bit;
+    }
+    if (lampLit() && !lit) {
+      lampCameOn.add(mpu.cycle);
     }
   }
 
@@ -333,6 +371,10 @@ final class TamariskMap implements Bus {
         linkReceives = true;
         linkEnds = drive.gives() ? mpu.cycle + LINK_BYTE_CYCLES : Long.MAX_VALUE - 1;
       }
+    } else if (register == 3) {
+      sideOut = value;
+    } else if (register == 4) {
+      sideWay = value;
     }
   }
 

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.board.KeyPress;
+import faultfinch.part.Monitor;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -160,7 +161,8 @@ final class Agreement {
     fast.rest();
     Circuit c = plain.plain().circuit;
     for (int p = 0; p < c.parts.length; p++) {
-      if (p == c.cpu) {
+      // What a monitor shows is right a frame after the picture is looked at.
+      if (p == c.cpu || c.parts[p] instanceof Monitor) {
         continue;
       }
       int words = c.parts[p].pinout().words().size();
@@ -182,6 +184,18 @@ final class Agreement {
     return cell < 0 ? Optional.empty() : Optional.of("cell " + cell);
   }
 
+  private static String pads(Circuit c, int net) {
+    StringBuilder pads = new StringBuilder();
+    for (int g = 0; g < c.netOf.length; g++) {
+      if (c.netOf[g] == net) {
+        int p = c.partOf[g];
+        pads.append(" ").append(c.refs[p]).append(".");
+        pads.append(c.parts[p].pinout().pins().get(c.bitOf[g]).name());
+      }
+    }
+    return pads.toString();
+  }
+
   private static Optional<String> levels(Machine fast, Machine plain) {
     fast.rest();
     Levels f = fast.plain().levels;
@@ -191,6 +205,7 @@ final class Agreement {
         return Optional.of(
             "net "
                 + p.circuit.netNames[net]
+                + pads(p.circuit, net)
                 + " "
                 + f.mv[net]
                 + " mV against "

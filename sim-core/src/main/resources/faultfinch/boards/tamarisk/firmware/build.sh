@@ -5,7 +5,7 @@
 #
 # ROM 0 and ROM 1 each hold the sum of their own bytes, the two bytes of that sum left out. So they
 # are built once with 0 in their place, their bytes are added up, and they are built again: what is
-# left out of the sums cannot change them. The bench ROM holds the sum over all bytes of ROM 1.
+# left out of the sums cannot change them. The bench ROM holds an eight-bit sum over all of ROM 1.
 set -eu
 LC_ALL=C
 export LC_ALL
@@ -37,7 +37,7 @@ check() { # $1: image, $2: the sum it holds
 
 # Labels: one a line, address in four hexadecimal digits, a blank, the name; by address, then by name.
 labels() { # $1: label file, $2: first and $3: last address
-  awk -v first="$2" -v last="$3" '$1 == "al" && $3 !~ /@/ && $3 !~ /LOCAL-MACRO|SUM$/ {
+  awk -v first="$2" -v last="$3" '$1 == "al" && $3 !~ /@/ && $3 !~ /LOCAL-MACRO|SUM$|CHECK$/ {
     address = toupper(substr($2, 3))
     if (address >= first && address <= last) print address " " substr($3, 2)
   }' "$scratch/symbols" | sort -u > "$out/$1"
@@ -53,10 +53,24 @@ check rom1.bin "$sum1"
 rm "$out/low" "$out/high"
 labels rom1.lbl C000 DFFF
 
+# The sum of station 1 of the bench ROM: byte n of each page in turn, the carry coming back in.
+sum1=$(od -An -v -tu1 "$scratch/rom1.bin" | awk '
+  { for (i = 1; i <= NF; i++) byte[count++] = $i }
+  END {
+    for (n = 0; n < 256; n++)
+      for (page = 0; page < 32; page++) {
+        t = t % 256 + byte[page * 256 + n] + (t > 255)
+      }
+    print (t % 256 + (t > 255)) % 256
+  }')
+(cd "$here" && ca65 -g -D "ROM1CHECK=$sum1" -o "$scratch/bench.o" bench.s)
+(cd "$scratch" && ld65 -C "$here/bench.cfg" -Ln symbols -o bench bench.o)
+labels bench.lbl 0000 FFFF
+
 awk -f "$here/glyphs.awk" "$here/glyphs.txt" > "$scratch/glyphs.s"
 (cd "$scratch" && ca65 -o glyphs.o glyphs.s && ld65 -t none -o glyphs.bin glyphs.o)
 
-for image in rom0 rom1 glyphs; do
+for image in rom0 rom1 bench glyphs; do
   size=$(wc -c < "$scratch/$image.bin")
   if [ "$size" -ne 8192 ]; then
     echo "build.sh: $image.bin has $size bytes, a 2764 takes 8192" >&2

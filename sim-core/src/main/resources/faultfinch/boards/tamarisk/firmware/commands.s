@@ -55,6 +55,8 @@ known:  command "at", M_AT
         command "files", M_FILES
         command "fetch", M_FETCH
         command "keep", M_KEEP
+        command "spool", M_SPOOL
+        command "unspool", M_UNSPOOL
         command "sums", M_SUMS
         command "sticks", M_STICKS
         .byte   $FF

@@ -172,7 +172,7 @@ read_name:
         clc
 @done:  rts
 
-; Sends the name and its end; carry set if nobody takes it.
+; Sends the name, in capitals, and its end; carry set if nobody takes it.
 send_name:
         ldy     name
 @next:  lda     typed,y
@@ -180,7 +180,12 @@ send_name:
         cmp     #' '
         beq     @end
         sty     name
-        jsr     send
+        cmp     #'a'
+        bcc     @send
+        cmp     #'z' + 1
+        bcs     @send
+        and     #$DF
+@send:  jsr     send
         bcs     @done
         ldy     name
         iny

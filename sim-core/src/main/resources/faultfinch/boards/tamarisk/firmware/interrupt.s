@@ -76,6 +76,8 @@ M_TICK:
 @quiet: lda     tick
         lsr     a
         bcs     owned
+        lda     deaf
+        bne     owned
         jsr     scan_keys
         jmp     owned
 

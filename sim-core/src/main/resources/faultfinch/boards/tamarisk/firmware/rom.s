@@ -29,6 +29,7 @@ sum_0:  .word   ROM0SUM         ; given by build.sh
         .include "commands.s"
         .include "files.s"
         .include "link.s"
+        .include "tape.s"
 
         .segment "SUM1"
 sum_1:  .word   ROM1SUM
