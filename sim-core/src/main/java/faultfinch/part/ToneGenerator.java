@@ -45,8 +45,9 @@ public final class ToneGenerator implements BusDevice {
   AO drives NMOS LSI; BO drives NMOS LSI; NO drives NMOS LSI; SUM drives analogue;
   enable CS/ RW PHI2 of D; D follows A; D0 follows LV REF; D1 follows LV REF; D2 follows LV REF;
   D3 follows LV REF; D4 follows LV REF; D5 follows LV REF
-  Not modelled: a clock pin that stops while a voice sounds, the rounding of the decay's steps by the
-  capacitor at DK, noise of the level inputs, a level input beyond REF other than full.""");
+  Not modelled: sound that comes in at MIX (bit 0 of control is kept and does nothing), a clock pin
+  that stops while a voice sounds, the rounding of the decay's steps by the capacitor at DK, noise of
+  the level inputs, a level input beyond REF other than full.""");
 
   private static final BusAdapter ADAPTER = new BusAdapter(PINOUT, "A", "D");
 
