@@ -108,9 +108,10 @@ public final class Looks {
   }
 
   private static boolean onSupply(Board board, Pad pad) {
-    Set<String> rails =
-        Set.of(board.supply().railNet(), board.supply().groundNet(), board.supply().jackNet());
-    return board.nets().stream().anyMatch(n -> rails.contains(n.name()) && n.pads().contains(pad));
+    Set<String> returns = Set.of(board.supply().groundNet(), board.supply().jackNet());
+    return board.nets().stream()
+        .filter(n -> returns.contains(n.name()) || board.supply().feeds(n.name()))
+        .anyMatch(n -> n.pads().contains(pad));
   }
 
   private static List<Pad> wired(Board board) {

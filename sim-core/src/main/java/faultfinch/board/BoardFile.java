@@ -63,7 +63,7 @@ final class BoardFile {
         height.doubleValue(),
         parts.parts(),
         nets.nets(),
-        supply(root.get("power").keys(List.of("brick", "supply", "rails"), List.of())),
+        supply(root.get("power").keys(List.of("brick", "supply", "rails"), List.of("poles"))),
         programs.firmware(),
         list("milestones").stream().map(this::milestone).toList(),
         list("exercise").stream().map(this::press).toList(),
@@ -110,13 +110,12 @@ final class BoardFile {
     brick.find("amps").ifPresent(a -> a.number("0.001", "1000"));
     Located plug = power.get("supply").keys(List.of("net", "jack"), List.of());
     String jack = ofKind(plug.get("jack"), Element.Kind.JACK, "a jack");
-    Located rails = power.get("rails");
-    if (rails.items().size() != 1) {
-      throw rails.wrong("a list of 1: a board has one regulator");
+    List<Located> items = power.get("rails").items();
+    if (items.isEmpty()) {
+      throw power.get("rails").wrong("an empty list", "a list of at least one rail");
     }
-    Located rail = rails.items().get(0).keys(List.of("net", "regulator", "from"), List.of());
-    String regulator = ofKind(rail.get("regulator"), Element.Kind.REGULATOR, "a regulator");
-    nets.named(rail.get("from"), new Pad(regulator, "IN"));
+    List<Supply.Rail> rails = items.stream().map(this::rail).toList();
+    String regulator = rails.get(0).regulator();
     Optional<Net> ground =
         nets.nets().stream().filter(n -> n.pads().contains(new Pad(regulator, "GND"))).findFirst();
     return new Supply(
@@ -124,11 +123,34 @@ final class BoardFile {
         thousandths(brick.get("ohms")),
         nets.named(plug.get("net"), new Pad(jack, "+")).name(),
         jack,
-        nets.named(rail.get("net"), new Pad(regulator, "OUT")).name(),
+        rails.get(0).net(),
         regulator,
         ground
-            .orElseThrow(() -> rail.get("regulator").wrong(regulator + ".GND on no net", "a net"))
-            .name());
+            .orElseThrow(
+                () -> items.get(0).get("regulator").wrong(regulator + ".GND on no net", "a net"))
+            .name(),
+        rails.subList(1, rails.size()),
+        power.find("poles").map(Located::items).orElse(List.of()).stream()
+            .map(this::pole)
+            .toList());
+  }
+
+  private Supply.Rail rail(Located rail) {
+    rail.keys(List.of("net", "regulator", "from"), List.of());
+    String regulator = ofKind(rail.get("regulator"), Element.Kind.REGULATOR, "a regulator");
+    nets.named(rail.get("from"), new Pad(regulator, "IN"));
+    return new Supply.Rail(
+        nets.named(rail.get("net"), new Pad(regulator, "OUT")).name(), regulator);
+  }
+
+  private Supply.Pole pole(Located pole) {
+    pole.keys(List.of("net", "jack", "noLoadVolts", "ohms"), List.of());
+    String jack = ofKind(pole.get("jack"), Element.Kind.JACK, "a jack");
+    return new Supply.Pole(
+        nets.named(pole.get("net"), new Pad(jack, "+")).name(),
+        jack,
+        thousandths(pole.get("noLoadVolts")),
+        thousandths(pole.get("ohms")));
   }
 
   /** Volts to millivolts, ohms to milliohms. */

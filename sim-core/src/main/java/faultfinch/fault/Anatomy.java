@@ -151,7 +151,7 @@ final class Anatomy {
   }
 
   boolean onRail(Pad pad) {
-    return net(pad).name().equals(board.supply().railNet());
+    return board.supply().feeds(net(pad).name());
   }
 
   /** Whether the pad's net is neither ground, rail nor part of the way to the regulator. */
@@ -168,7 +168,7 @@ final class Anatomy {
   Pad railPad(PlacedPart part, boolean supply) {
     String name = supply ? board.supply().railNet() : board.supply().groundNet();
     return pads(part).stream()
-        .filter(p -> net(p).name().equals(name))
+        .filter(p -> supply ? onRail(p) : onGround(p))
         .findFirst()
         .orElseGet(() -> board.net(name).orElseThrow().pads().get(0));
   }

@@ -56,8 +56,8 @@ public interface Harm {
   /** The brick has other no-load millivolts and source milliohms than it should. */
   void brick(int noLoadMillivolts, int milliohms);
 
-  /** The regulator's output is fixed at this many millivolts, or follows its input less dropout. */
-  void regulator(RegulatorHarm harm);
+  /** A regulator's output is fixed at this many millivolts, or follows its input less dropout. */
+  void regulator(String ref, RegulatorHarm harm);
 
   /** The supply lead or fuse passes nothing. */
   void supplyOpen();

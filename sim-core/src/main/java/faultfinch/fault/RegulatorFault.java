@@ -15,9 +15,11 @@ public record RegulatorFault(String ref, RegulatorHarm way) implements Fault {
   }
 
   static List<Fault> sites(Anatomy anatomy) {
-    String ref = anatomy.board().supply().regulator();
-    return Arrays.stream(RegulatorHarm.values())
-        .<Fault>map(h -> new RegulatorFault(ref, h))
+    return anatomy.board().supply().rails().stream()
+        .flatMap(
+            rail ->
+                Arrays.stream(RegulatorHarm.values())
+                    .<Fault>map(h -> new RegulatorFault(rail.regulator(), h)))
         .toList();
   }
 
@@ -48,6 +50,6 @@ public record RegulatorFault(String ref, RegulatorHarm way) implements Fault {
 
   @Override
   public void applyTo(Harm harm) {
-    harm.regulator(way);
+    harm.regulator(ref, way);
   }
 }

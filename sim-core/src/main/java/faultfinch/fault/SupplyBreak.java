@@ -83,9 +83,9 @@ public record SupplyBreak(String spot, String place, Seat seat, Lack effect) imp
   public void applyTo(Harm harm) {
     switch (effect) {
       case INPUT -> harm.supplyOpen();
-      case OUTPUT -> harm.regulator(RegulatorHarm.DEAD);
+      case OUTPUT -> harm.regulator(place, RegulatorHarm.DEAD);
       // Without its ground the regulator has nothing to compare with and passes its input on.
-      case GROUND -> harm.regulator(RegulatorHarm.SHORTED);
+      case GROUND -> harm.regulator(place, RegulatorHarm.SHORTED);
     }
   }
 }

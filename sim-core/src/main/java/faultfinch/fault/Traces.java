@@ -134,8 +134,8 @@ final class Traces implements Harm {
   }
 
   @Override
-  public void regulator(RegulatorHarm harm) {
-    said.add("regulator " + harm);
+  public void regulator(String ref, RegulatorHarm harm) {
+    said.add("regulator " + ref + " " + harm);
   }
 
   @Override

@@ -61,6 +61,10 @@ final class Circuit {
   int netCount;
   String[] netNames;
   byte[] source;
+
+  /** Millivolts of each net that has a source. */
+  int[] sourceMv;
+
   int[][] drivers;
   int[][] receivers;
   int[][] loadMv;

@@ -42,7 +42,7 @@ final class HarmNotes implements Harm {
   boolean clockDead;
   int clockPerMille = 1000;
   Optional<Brick> brick = Optional.empty();
-  Optional<RegulatorHarm> regulator = Optional.empty();
+  final Map<String, RegulatorHarm> regulators = new LinkedHashMap<>();
   boolean supplyOpen;
 
   HarmNotes(Board board, List<Fault> faults) {
@@ -136,8 +136,8 @@ final class HarmNotes implements Harm {
   }
 
   @Override
-  public void regulator(RegulatorHarm harm) {
-    regulator = Optional.of(harm);
+  public void regulator(String ref, RegulatorHarm harm) {
+    regulators.put(ref, harm);
   }
 
   @Override

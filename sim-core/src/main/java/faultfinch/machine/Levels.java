@@ -326,7 +326,7 @@ final class Levels {
     if (group >= 0) {
       updateGroup(circuit.groups[group]);
     } else if (circuit.source[net] != Circuit.NO_SOURCE) {
-      set(net, circuit.source[net] == Circuit.GROUND ? 0 : rail(), DRIVEN);
+      set(net, circuit.sourceMv[net], DRIVEN);
     } else if (!oscillating[net]) {
       int[] drivers = circuit.drivers[net];
       long key = 0;
@@ -335,10 +335,6 @@ final class Levels {
       }
       store(net, cached(net, key));
     }
-  }
-
-  private int rail() {
-    return circuit.railUp ? Wiring.RAIL_MILLIVOLTS : 0;
   }
 
   /** 0 lets go, 2 drives low, 3 drives high. */
@@ -412,7 +408,7 @@ final class Levels {
       g[i] = sums[0];
       gv[i] = sums[1];
     }
-    int[] volts = solver.coupled(group, g, gv, rail(), closed(group));
+    int[] volts = solver.coupled(group, g, gv, closed(group));
     for (int i = 0; i < n; i++) {
       if (!oscillating[group.nets()[i]]) {
         store(group.nets()[i], volts[i]);

@@ -5,6 +5,7 @@ import faultfinch.board.Firmware;
 import faultfinch.board.Milestone;
 import faultfinch.board.Pad;
 import faultfinch.fault.Dead;
+import faultfinch.fault.ElementOpen;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.State;
@@ -124,7 +125,16 @@ public final class Machine {
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
-    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.railUp());
+    power.blown().stream()
+        .filter(this::feedsFromARail)
+        .forEach(ref -> all.add(new ElementOpen(ref)));
+    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+  }
+
+  private boolean feedsFromARail(String fuse) {
+    return setup.board().nets().stream()
+        .filter(n -> setup.board().supply().feeds(n.name()))
+        .anyMatch(n -> n.pads().stream().anyMatch(p -> p.ref().equals(fuse)));
   }
 
   private void load() {

@@ -51,11 +51,10 @@ final class NetSolver {
    *
    * @param g per member, conductance of what drives it both ways
    * @param gv per member, conductance times millivolts
-   * @param rail millivolts of the rail
    * @param closed per element, whether a switch in it is closed; true where there is none
    * @return per member millivolts or {@link #FLOATING}
    */
-  int[] coupled(Coupling group, double[] g, double[] gv, int rail, boolean[] closed) {
+  int[] coupled(Coupling group, double[] g, double[] gv, boolean[] closed) {
     int n = group.nets().length;
     int elements = group.ohms().length;
     boolean[] on = new boolean[elements + 2 * n];
@@ -65,8 +64,8 @@ final class NetSolver {
     double[] volts = new double[n];
     boolean[] fixed = new boolean[n];
     for (int round = 0; round < ROUNDS; round++) {
-      solve(group, g, gv, rail, on, volts, fixed);
-      int change = firstChange(group, rail, on, volts, fixed);
+      solve(group, g, gv, on, volts, fixed);
+      int change = firstChange(group, on, volts, fixed);
       if (change < 0) {
         break;
       }
@@ -79,18 +78,18 @@ final class NetSolver {
     return result;
   }
 
-  private int firstChange(Coupling group, int rail, boolean[] on, double[] volts, boolean[] fixed) {
+  private int firstChange(Coupling group, boolean[] on, double[] volts, boolean[] fixed) {
     int n = group.nets().length;
     int elements = group.ohms().length;
     for (int e = 0; e < elements; e++) {
       if (group.diode()[e]) {
         boolean known = known(group.from()[e], fixed) && known(group.to()[e], fixed);
-        double over = known ? at(group.from()[e], volts, rail) - at(group.to()[e], volts, rail) : 0;
+        double over = known ? at(group.from()[e], volts) - at(group.to()[e], volts) : 0;
         // On, the element's own ohms stand behind the diode; off, more than its drop opens it.
         if (known && on[e] != over > DIODE_MV) {
           return e;
         }
-        if (!known && !on[e] && feeds(group.from()[e], group.to()[e], volts, fixed, rail)) {
+        if (!known && !on[e] && feeds(group.from()[e], group.to()[e], volts, fixed)) {
           return e;
         }
       }
@@ -107,26 +106,20 @@ final class NetSolver {
     return -1;
   }
 
-  private static boolean feeds(int from, int to, double[] volts, boolean[] fixed, int rail) {
-    return known(from, fixed) && !known(to, fixed) && at(from, volts, rail) > DIODE_MV;
+  private boolean feeds(int from, int to, double[] volts, boolean[] fixed) {
+    return known(from, fixed) && !known(to, fixed) && at(from, volts) > DIODE_MV;
   }
 
   private static boolean known(int end, boolean[] fixed) {
     return end < 0 || fixed[end];
   }
 
-  private static double at(int end, double[] volts, int rail) {
-    return end >= 0 ? volts[end] : -1 - end == Circuit.GROUND ? 0 : rail;
+  private double at(int end, double[] volts) {
+    return end >= 0 ? volts[end] : circuit.sourceMv[-1 - end];
   }
 
   private void solve(
-      Coupling group,
-      double[] g,
-      double[] gv,
-      int rail,
-      boolean[] on,
-      double[] volts,
-      boolean[] fixed) {
+      Coupling group, double[] g, double[] gv, boolean[] on, double[] volts, boolean[] fixed) {
     int n = group.nets().length;
     int elements = group.ohms().length;
     double[][] m = new double[n][n + 1];
@@ -139,14 +132,14 @@ final class NetSolver {
     }
     for (int e = 0; e < elements; e++) {
       if (on[e]) {
-        stamp(group, e, rail, m, fixed);
+        stamp(group, e, m, fixed);
       }
     }
     spread(group, on, fixed);
     eliminate(m, fixed, volts);
   }
 
-  private static void stamp(Coupling group, int e, int rail, double[][] m, boolean[] fixed) {
+  private void stamp(Coupling group, int e, double[][] m, boolean[] fixed) {
     int n = m.length;
     int a = group.from()[e];
     int b = group.to()[e];
@@ -156,7 +149,7 @@ final class NetSolver {
       m[a][a] += c;
       m[a][n] += c * drop;
       if (b < 0) {
-        m[a][n] += c * at(b, null, rail);
+        m[a][n] += c * at(b, null);
         fixed[a] = true;
       } else {
         m[a][b] -= c;
@@ -166,7 +159,7 @@ final class NetSolver {
       m[b][b] += c;
       m[b][n] -= c * drop;
       if (a < 0) {
-        m[b][n] += c * at(a, null, rail);
+        m[b][n] += c * at(a, null);
         fixed[b] = true;
       } else {
         m[b][a] -= c;

@@ -166,9 +166,8 @@ public final class Power {
 
   /** Who dies is this board's chance, the same at every power-on. */
   private void kill(List<Branch> branches, long seed) {
-    int above = PowerFigures.figure("dies.above");
     for (Branch branch : branches) {
-      double over = volts[branch.from()] - volts[branch.to()] - above;
+      double over = volts[branch.from()] - volts[branch.to()] - above(branch.ref());
       if (branch instanceof Branch.Draw && over > 0) {
         PlacedPart part = board.part(branch.ref()).orElseThrow();
         double chance =
@@ -180,6 +179,17 @@ public final class Power {
         }
       }
     }
+  }
+
+  /** Parts on a pole of the brick stand as much more as the pole has. */
+  private int above(String ref) {
+    int above = PowerFigures.figure("dies.above");
+    for (Supply.Pole pole : board.supply().poles()) {
+      boolean fed =
+          board.net(pole.net()).orElseThrow().pads().stream().anyMatch(p -> p.ref().equals(ref));
+      above = fed ? Math.max(above, 2 * pole.noLoadVolts()) : above;
+    }
+    return above;
   }
 
   private static String frailty(PlacedPart part) {
@@ -241,6 +251,25 @@ public final class Power {
   /** Whether parts on the rail can work. */
   public boolean railUp() {
     return band() != Band.DEAD;
+  }
+
+  /** Names of the nets from which parts can be fed: rails and poles that are not dead. */
+  public Set<String> up() {
+    Set<String> up = new LinkedHashSet<>();
+    for (Supply.Rail rail : board.supply().rails()) {
+      String ref = rail.regulator();
+      if (Band.of(between(new Pad(ref, "OUT"), new Pad(ref, "GND"))) != Band.DEAD) {
+        up.add(rail.net());
+      }
+    }
+    for (Supply.Pole pole : board.supply().poles()) {
+      int share = PowerFigures.figure("pole.dead.below.percent");
+      int volts = between(new Pad(pole.jack(), "+"), new Pad(pole.jack(), "-"));
+      if (100L * volts >= (long) share * pole.noLoadVolts()) {
+        up.add(pole.net());
+      }
+    }
+    return up;
   }
 
   /** References of fuses that have blown, in the order they went. */

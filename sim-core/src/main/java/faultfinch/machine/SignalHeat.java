@@ -79,7 +79,7 @@ final class SignalHeat {
   private void coupled(Coupling group, Levels levels, int weight) {
     boolean[] closed = levels.closed(group);
     for (int e = 0; e < group.ohms().length; e++) {
-      boolean onRail = group.from()[e] == -1 - Circuit.RAIL || group.to()[e] == -1 - Circuit.RAIL;
+      boolean onRail = rail(group.from()[e]) || rail(group.to()[e]);
       if (closed[e] && onRail) {
         int other = group.from()[e] < 0 ? group.to()[e] : group.from()[e];
         int drop = group.diode()[e] ? NetSolver.DIODE_MV : 0;
@@ -89,6 +89,10 @@ final class SignalHeat {
         }
       }
     }
+  }
+
+  private boolean rail(int end) {
+    return end < 0 && circuit.source[-1 - end] == Circuit.RAIL;
   }
 
   /** Short circuits inside a part warm that part. */

@@ -3,6 +3,7 @@ package faultfinch.machine;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Supply;
 import faultfinch.fault.Harm.RegulatorHarm;
 import faultfinch.part.Element;
 import faultfinch.part.Join;
@@ -10,6 +11,7 @@ import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -40,7 +42,12 @@ final class SupplyChain {
   static List<Branch> of(
       Board board, HarmNotes harm, SupplyNodes nodes, Feed feed, Set<String> blown, long seed) {
     SupplyChain chain = new SupplyChain(board, harm, nodes, blown, seed);
-    chain.feed(feed);
+    chain.feed(board.supply().jack(), feed);
+    if (feed instanceof Feed.Brick) {
+      for (Supply.Pole pole : board.supply().poles()) {
+        chain.feed(pole.jack(), new Feed.Brick(pole.noLoadVolts(), pole.ohms()));
+      }
+    }
     for (PlacedPart part : board.parts()) {
       boolean stands = !harm.absent.contains(part.ref()) && !nodes.broken(part.ref());
       if (stands && part.type().part() instanceof Element element) {
@@ -53,8 +60,7 @@ final class SupplyChain {
     return List.copyOf(chain.branches);
   }
 
-  private void feed(Feed feed) {
-    String jack = board.supply().jack();
+  private void feed(String jack, Feed feed) {
     if (!(feed instanceof Feed.Nothing) && !nodes.broken(jack)) {
       int minus = nodes.node(new Pad(jack, "-"), false).orElseThrow();
       int plus = nodes.node(new Pad(jack, "+"), false).orElseThrow();
@@ -125,17 +131,17 @@ final class SupplyChain {
     if (in.isEmpty() || out.isEmpty() || ground.isEmpty()) {
       return;
     }
-    boolean main = ref.equals(board.supply().regulator());
-    if (main && harm.regulator.filter(h -> h == RegulatorHarm.DEAD).isPresent()) {
+    Optional<RegulatorHarm> wrong = Optional.ofNullable(harm.regulators.get(ref));
+    if (wrong.filter(h -> h == RegulatorHarm.DEAD).isPresent()) {
       return;
     }
-    if (main && harm.regulator.filter(h -> h == RegulatorHarm.SHORTED).isPresent()) {
+    if (wrong.filter(h -> h == RegulatorHarm.SHORTED).isPresent()) {
       double ohms = figure("regulator.shorted.milliohms") / 1000.0;
       branches.add(new Branch.Resistor(ref, in.getAsInt(), out.getAsInt(), ohms));
       return;
     }
     // The reference has drifted: nothing else makes a regulator of this kind stay low.
-    boolean low = main && harm.regulator.filter(h -> h == RegulatorHarm.LOW).isPresent();
+    boolean low = wrong.filter(h -> h == RegulatorHarm.LOW).isPresent();
     boolean grounded = ground.equals(groundTrack);
     int set = low ? figure("regulator.low.mv") : sound(part);
     branches.add(

@@ -30,6 +30,7 @@ final class SupplyNodes {
   /** Per pad of a supply net its place: the track's point is twice that, the pin's one more. */
   private final Map<Pad, Integer> places = new LinkedHashMap<>();
 
+  private final Map<Pad, Net> netOf;
   private final int[] parent;
   private final Map<Integer, Integer> nodeOfRoot = new LinkedHashMap<>();
 
@@ -42,6 +43,7 @@ final class SupplyNodes {
     this.board = board;
     this.harm = harm;
     broken.forEach(b -> breaks.add(b.spot()));
+    netOf = board.netOfPad();
     List<Net> nets = supplyNets();
     for (Net net : nets) {
       for (Pad pad : net.pads()) {
@@ -65,7 +67,6 @@ final class SupplyNodes {
   }
 
   private List<Net> supplyNets() {
-    Map<Pad, Net> netOf = board.netOfPad();
     Set<Net> nets = new LinkedHashSet<>();
     for (PlacedPart part : board.parts()) {
       for (Pin pin : part.type().part().pinout().pins()) {
@@ -82,7 +83,7 @@ final class SupplyNodes {
       more = false;
       for (PlacedPart part : board.parts()) {
         if (inSeries(part)) {
-          List<Net> ends = ends(part, netOf);
+          List<Net> ends = ends(part);
           if (ends.stream().anyMatch(nets::contains)) {
             more |= nets.addAll(ends);
           }
@@ -96,7 +97,7 @@ final class SupplyNodes {
     return part.type() == PartCatalog.FUSE || part.type() == PartCatalog.DIODE;
   }
 
-  private static List<Net> ends(PlacedPart part, Map<Pad, Net> netOf) {
+  private List<Net> ends(PlacedPart part) {
     return part.type().part().pinout().pins().stream()
         .map(p -> Optional.ofNullable(netOf.get(new Pad(part.ref(), p.name()))))
         .flatMap(Optional::stream)
@@ -119,16 +120,16 @@ final class SupplyNodes {
     }
   }
 
-  // A chip's pins of one supply are one inside.
+  // A chip's pins of one supply are one inside; those of different rails are not.
   private void inside(PlacedPart part, Pin.Role role) {
-    OptionalInt first = OptionalInt.empty();
+    Map<Net, Integer> first = new LinkedHashMap<>();
     for (Pin pin : part.type().part().pinout().pins()) {
-      Integer at = places.get(new Pad(part.ref(), pin.name()));
+      Pad pad = new Pad(part.ref(), pin.name());
+      Integer at = places.get(pad);
       if (pin.role() == role && at != null) {
-        if (first.isPresent()) {
-          unite(2 * first.getAsInt() + 1, 2 * at + 1);
-        } else {
-          first = OptionalInt.of(at);
+        Integer other = first.putIfAbsent(netOf.get(pad), at);
+        if (other != null) {
+          unite(2 * other + 1, 2 * at + 1);
         }
       }
     }

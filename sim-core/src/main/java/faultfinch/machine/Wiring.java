@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Supply;
 import faultfinch.fault.Fault;
 import faultfinch.part.BusDevice;
 import faultfinch.part.Element;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +44,7 @@ final class Wiring {
   private final HarmNotes harm;
   private final Set<String> closed;
   private final long seed;
+  private final Set<String> up;
   private final Circuit c = new Circuit();
   private int pinCount;
   private int[] parent;
@@ -57,8 +60,9 @@ final class Wiring {
       Set<String> out,
       Set<String> closed,
       long seed,
-      boolean railUp) {
-    c.railUp = railUp;
+      Set<String> up) {
+    c.railUp = up.contains(board.supply().railNet());
+    this.up = up;
     this.board = board;
     this.harm = new HarmNotes(board, faults);
     out.forEach(harm::absent);
@@ -72,7 +76,7 @@ final class Wiring {
    * @param out references of parts taken out
    * @param closed references of switches held closed
    * @param seed of the board's own spread: thresholds differ by pin and board
-   * @param railUp whether the supply holds the rail where parts work
+   * @param up names of the rails and poles that hold where parts work
    */
   static Circuit compile(
       Board board,
@@ -80,8 +84,24 @@ final class Wiring {
       Set<String> out,
       Set<String> closed,
       long seed,
+      Set<String> up) {
+    return new Wiring(board, faults, out, closed, seed, up).circuit();
+  }
+
+  /** The same with all rails and poles up, or none. */
+  static Circuit compile(
+      Board board,
+      List<Fault> faults,
+      Set<String> out,
+      Set<String> closed,
+      long seed,
       boolean railUp) {
-    return new Wiring(board, faults, out, closed, seed, railUp).circuit();
+    Set<String> all = new LinkedHashSet<>();
+    if (railUp) {
+      board.supply().rails().forEach(r -> all.add(r.net()));
+      board.supply().poles().forEach(p -> all.add(p.net()));
+    }
+    return compile(board, faults, out, closed, seed, all);
   }
 
   private Circuit circuit() {
@@ -208,8 +228,9 @@ final class Wiring {
     supplyPins = new boolean[pinCount];
     for (Net net : board.nets()) {
       boolean supply =
-          net.name().equals(board.supply().railNet())
-              || net.name().equals(board.supply().groundNet());
+          board.supply().feeds(net.name())
+              || net.name().equals(board.supply().groundNet())
+              || fused(net);
       if (supply) {
         net.pads().forEach(pad -> supplyPins[pin(pad)] = true);
       }
@@ -239,6 +260,27 @@ final class Wiring {
     analogueSwitches();
   }
 
+  /** Whether a whole fuse feeds a net from a rail, so that it is part of that rail. */
+  private boolean fused(Net net) {
+    return net.pads().stream().anyMatch(p -> wholeFuse(p.ref()) && !fedThrough(p.ref()).isEmpty());
+  }
+
+  private boolean wholeFuse(String ref) {
+    boolean fuse =
+        c.parts[indexOfRef.get(ref)] instanceof Element e && e.kind() == Element.Kind.FUSE;
+    return fuse && !harm.elementsOpen.contains(ref) && !harm.absent.contains(ref);
+  }
+
+  /** The rail a fuse has one end on, or empty. */
+  private String fedThrough(String fuse) {
+    return board.nets().stream()
+        .filter(n -> board.supply().feeds(n.name()))
+        .filter(n -> n.pads().stream().anyMatch(p -> p.ref().equals(fuse)))
+        .map(Net::name)
+        .findFirst()
+        .orElse("");
+  }
+
   private void elements() {
     for (int p = 0; p < c.parts.length; p++) {
       if (c.parts[p] instanceof Element element && !harm.absent.contains(c.refs[p])) {
@@ -246,6 +288,10 @@ final class Wiring {
         if (shorted != null) {
           couple(c.pinBase[p], c.pinBase[p] + 1, shorted, false);
         } else if (!harm.elementsOpen.contains(c.refs[p])) {
+          if (wholeFuse(c.refs[p]) && !fedThrough(c.refs[p]).isEmpty()) {
+            unite(c.pinBase[p], c.pinBase[p] + 1);
+            continue;
+          }
           if (element.kind() == Element.Kind.SWITCH && onRail(p)) {
             railSwitch(p, element);
             continue;
@@ -340,8 +386,25 @@ final class Wiring {
     }
     c.source = new byte[c.netCount];
     fix(board.supply().groundNet(), new Pad(board.supply().jack(), "-"), Circuit.GROUND);
-    fix(board.supply().railNet(), new Pad(board.supply().regulator(), "OUT"), Circuit.RAIL);
+    c.sourceMv = new int[c.netCount];
+    for (Supply.Rail rail : board.supply().rails()) {
+      feed(rail.net(), new Pad(rail.regulator(), "OUT"), RAIL_MILLIVOLTS);
+    }
+    for (Supply.Pole pole : board.supply().poles()) {
+      feed(pole.net(), new Pad(pole.jack(), "+"), pole.noLoadVolts());
+    }
     fix(board.supply().jackNet(), new Pad(board.supply().jack(), "+"), Circuit.RAW);
+    int raw = c.pin(board.supply().jack(), "+");
+    if (raw >= 0 && c.railUp) {
+      c.sourceMv[c.padNetOf[raw]] = RAIL_MILLIVOLTS;
+    }
+  }
+
+  private void feed(String name, Pad feed, int millivolts) {
+    fix(name, feed, Circuit.RAIL);
+    if (up.contains(name) && c.pin(feed.ref(), feed.pin()) >= 0) {
+      c.sourceMv[c.padNetOf[pin(feed)]] = millivolts;
+    }
   }
 
   private void fix(String name, Pad feed, byte source) {
@@ -375,12 +438,7 @@ final class Wiring {
       boolean fixedA = c.source[a] != Circuit.NO_SOURCE;
       boolean fixedB = c.source[b] != Circuit.NO_SOURCE;
       if (a != b && e[3] == 0 && e[5] < 0 && fixedA != fixedB) {
-        int source = fixedA ? c.source[a] : c.source[b];
-        load(
-            fixedA ? b : a,
-            source == Circuit.GROUND || !c.railUp ? 0 : RAIL_MILLIVOLTS,
-            e[2],
-            e[4]);
+        load(fixedA ? b : a, c.sourceMv[fixedA ? a : b], e[2], e[4]);
       } else if (a != b && !(fixedA && fixedB) && e[4] < 0) {
         between.add(new int[] {a, b, e[2], e[3], e[5]});
       }
@@ -465,7 +523,7 @@ final class Wiring {
   }
 
   private int end(List<Integer> nets, int net) {
-    return c.source[net] == Circuit.NO_SOURCE ? nets.indexOf(net) : -1 - c.source[net];
+    return c.source[net] == Circuit.NO_SOURCE ? nets.indexOf(net) : -1 - net;
   }
 
   private boolean present(int p) {
@@ -482,7 +540,7 @@ final class Wiring {
     c.lsInputs = new int[c.netCount];
     c.deadLs = new int[c.netCount];
     for (int p = 0; p < c.parts.length; p++) {
-      c.powered[p] = c.railUp && present(p) && supplied(p, Pin.Role.SUPPLY, Circuit.RAIL);
+      c.powered[p] = present(p) && supplied(p, Pin.Role.SUPPLY, Circuit.RAIL);
       c.groundOpen[p] = present(p) && !supplied(p, Pin.Role.GROUND, Circuit.GROUND);
       c.alive[p] = c.powered[p] && !harm.dead.contains(c.refs[p]);
       for (Pin pin : c.parts[p].pinout().pins()) {
@@ -518,7 +576,9 @@ final class Wiring {
 
   private boolean supplied(int p, Pin.Role role, byte source) {
     for (Pin pin : c.parts[p].pinout().pins()) {
-      if (pin.role() == role && c.source[c.netOf[c.pinBase[p] + pin.bit()]] != source) {
+      int net = c.netOf[c.pinBase[p] + pin.bit()];
+      boolean dead = source == Circuit.RAIL && c.sourceMv[net] == 0;
+      if (pin.role() == role && (c.source[net] != source || dead)) {
         return false;
       }
     }

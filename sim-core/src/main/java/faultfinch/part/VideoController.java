@@ -47,11 +47,11 @@ public final class VideoController implements BusDevice, Counting {
   GND   --|20     21|->  VS/
           +---------+
   NMOS; register A; data D; select CS/; direction RW; clock PHI2 falls; clock CCLK rises;
-  input RES/; supply VCC; terminal VDD; ground GND; D drives NMOS LSI; VA drives NMOS LSI;
+  input RES/; supply VCC VDD; ground GND; D drives NMOS LSI; VA drives NMOS LSI;
   RA drives NMOS LSI; OD/ drives NMOS LSI; DE drives NMOS LSI; CUR drives NMOS LSI;
   HS/ drives NMOS LSI; VS/ drives NMOS LSI; IRQ/ drives NMOS LSI open collector;
   enable CS/ RW PHI2 of D; D follows A
-  Not modelled: interlace, a light pen, what a missing VDD does to it.""");
+  Not modelled: interlace, a light pen.""");
 
   /** The registers as they were written. */
   public static final State REGISTERS = PINOUT.cells("registers", 8, 14);
