@@ -76,6 +76,27 @@ class TamariskSoundTest {
     assertEquals("silent", heard(fault));
   }
 
+  /**
+   * The amplifier stands on 12 V, the tone generator and the bias on the analogue regulator: without
+   * either nothing sounds, and the rest of the board goes on.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"VR3: dead", "track C29.+-U21.VDD: open"})
+  void chord_aRailOfTheSoundSideMissing_isSilent(String fault) {
+    assertEquals("silent", heard(fault));
+  }
+
+  /** Without the analogue regulator nobody answers at A208: both reads give what the lines held. */
+  @Test
+  void levels_analogueRegulatorDead_bothReadTheSameAndNoStickMoves() {
+    Machine machine = reading("VR3: dead");
+    List<Integer> before = read(machine);
+    assertEquals(before.get(0), before.get(1));
+    machine.hold("RV1", true);
+    machine.runTo((SOUNDING + 1) * 1_000_000L);
+    assertEquals(before, read(machine));
+  }
+
   /** A track of the sum that a defect loads with 150 ohms: 600 ohms drive a fifth of it. */
   @Test
   void chord_sumClamped_isSofter() {
