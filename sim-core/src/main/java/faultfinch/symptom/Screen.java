@@ -26,6 +26,9 @@ public final class Screen {
 
   public static final int HEIGHT = Monitor.HEIGHT;
 
+  /** How long a look takes, two frames, in milliseconds. */
+  static final int LOOK_MS = 40;
+
   /** A set follows lines of 64 microseconds and 50 frames a second, give or take so many parts. */
   private static final double LINE_NS = 64_000;
 
@@ -63,7 +66,7 @@ public final class Screen {
   public static Screen look(Machine machine) {
     String ref = of(machine.board()).orElseThrow();
     if (machine.processorHertz() > 0) {
-      machine.play((long) (2 * FRAME_NS * machine.processorHertz() / 1e9), (phase, ns) -> {});
+      machine.play((long) (LOOK_MS * machine.processorHertz() / 1e3), (phase, ns) -> {});
     }
     byte[] dots = new byte[WIDTH * HEIGHT];
     for (int i = 0; i < Monitor.CELLS.count(); i++) {
