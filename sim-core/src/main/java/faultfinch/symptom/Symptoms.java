@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * sound, what each key brings about.
  */
 public final class Symptoms {
-  /** The display before the first key is pressed. */
+  /** The display, or what the set shows, before the first key is pressed. */
   public static final String DISPLAY = "display";
 
   /** What sounds before the first key is pressed. */
@@ -39,6 +39,7 @@ public final class Symptoms {
     if (seen.hasDisplay()) {
       features.put(DISPLAY, display(seen, font, ready));
     }
+    seen.screen().ifPresent(s -> features.put(DISPLAY, s.says()));
     features.put(SOUND, sound(seen.says(0, ready)));
     if (!seen.lamp().isEmpty()) {
       features.put(

@@ -52,6 +52,7 @@ public final class Watching {
   private final Trace sound;
   private final Optional<Speaker> speaker;
   private Optional<List<Heard>> heard = Optional.empty();
+  private Optional<Screen> screen = Optional.empty();
   private final List<Glass> glasses = new ArrayList<>();
   private final List<Boolean> lit = new ArrayList<>();
 
@@ -110,6 +111,10 @@ public final class Watching {
     }
     for (int ms = 0; ms <= endMilliseconds(board) && speaker.isPresent(); ms += Speaker.SAMPLE_MS) {
       add(plan, ms * MILLISECOND, speaker.get()::look);
+    }
+    if (Screen.of(board).isPresent()) {
+      long at = (readyMilliseconds(board) - Screen.LOOK_MS) * MILLISECOND;
+      add(plan, at, m -> screen = Optional.of(Screen.look(m)));
     }
     for (KeyPress k : board.exercise()) {
       long at = k.atMilliseconds() * MILLISECOND;
@@ -171,6 +176,11 @@ public final class Watching {
   /** Whether the lamp was lit at every sample; empty if the board has none. */
   public List<Boolean> lamp() {
     return List.copyOf(lit);
+  }
+
+  /** What the set showed before the first key; empty if the board has none. */
+  public Optional<Screen> screen() {
+    return screen;
   }
 
   /** Whether the board has a character display. */

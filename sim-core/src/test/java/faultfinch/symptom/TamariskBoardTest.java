@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import faultfinch.machine.Machine;
 import faultfinch.part.Dram4164;
+import faultfinch.part.Monitor;
 import org.junit.jupiter.api.Test;
 
 /** What Tamarisk's wiring does, seen with programs of a few bytes. */
@@ -12,6 +13,10 @@ class TamariskBoardTest {
   /** Reset ends after 55 ms, the program after 2 more; the first whole frame begins 20 ms later. */
   private static final int A_FRAME = 80;
 
+  /** Slots from the fall of HS/ to the first column: 3 + 2, then one to fetch; four halves each. */
+  private static final int FIRST_CELL = 4 * 6;
+
+  private static final int FIRST_LINE = 44;
   private static final int CODES = 8;
   private static final int IN_RESET = 1;
   private static final int AFTER_RESET = 56;
@@ -115,10 +120,21 @@ class TamariskBoardTest {
   private static String seen(Machine machine) {
     StringBuilder codes = new StringBuilder();
     for (int column = 0; column < CODES; column++) {
-      int code = TamariskScreen.lit(machine, 0, column);
+      int code = lit(machine, column);
       codes.append(String.format("%s%02X", column == 0 ? "" : " ", code));
     }
     return codes.toString();
+  }
+
+  /** Which of a cell's eight dots are lit in the first line of row 0, left one in bit 7. */
+  private static int lit(Machine machine, int column) {
+    int dots = 0;
+    for (int half = 0; half < 4; half++) {
+      int at = FIRST_LINE * Monitor.WIDTH + FIRST_CELL + 4 * column + half;
+      int two = machine.cell("MON1", Monitor.CELLS, at);
+      dots = dots << 2 | ((two & 7) != 0 ? 2 : 0) | (two >>> 3 != 0 ? 1 : 0);
+    }
+    return dots;
   }
 
   /** A byte of memory, bit by bit from its chips; the row is the low half of the address. */

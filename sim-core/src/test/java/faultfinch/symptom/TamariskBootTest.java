@@ -14,20 +14,19 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
- * Tamarisk with its firmware on the plain machine. Reset ends after 55 ms; sizing writes and reads
- * 64 KB twice, so that the prompt is due well within 200 ms; a frame lasts 20 ms.
+ * Tamarisk with its firmware. Reset ends after 55 ms; sizing writes and reads 64 KB twice, so that
+ * the prompt is due well within 200 ms; a frame lasts 20 ms.
  */
 class TamariskBootTest {
   private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final int A_FRAME_AFTER_THE_PROMPT = 190;
-  private static final String NAME = "  Tamarisk      Marrow Lane Works";
-  private static final String ALL = "  256 pages passed";
+  private static final String NAME = "Tamarisk      Marrow Lane Works";
+  private static final String ALL = "256 pages passed";
 
   @Test
   void boot_healthy_showsTheBannerAndTheMemoryThatPassed() {
-    Machine machine = run(Setup.healthy(TAMARISK, 1));
-    assertEquals(NAME, TamariskScreen.row(machine, TAMARISK, 1));
-    assertEquals(ALL, TamariskScreen.row(machine, TAMARISK, 2));
+    Machine machine = run(Setup.healthy(TAMARISK, 1), Machine.Kind.PLAIN);
+    assertEquals(List.of(NAME, ALL), Screen.look(machine).rows().subList(0, 2));
     assertTrue(machine.milestones().keySet().containsAll(Set.of("M_PROMPT", "M_TICK", "M_FRAME")));
   }
 
@@ -38,9 +37,8 @@ class TamariskBootTest {
    */
   @Test
   void boot_controllerOut_showsItsBannerWithoutTheBanksAndTakesNoKeys() {
-    Machine machine = run(new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0));
-    assertEquals(NAME, TamariskScreen.row(machine, TAMARISK, 1));
-    assertEquals("  160 pages passed", TamariskScreen.row(machine, TAMARISK, 2));
+    Machine machine = run(new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0), Machine.Kind.FAST);
+    assertEquals(List.of(NAME, "160 pages passed"), Screen.look(machine).rows().subList(0, 2));
     assertFalse(machine.milestones().containsKey("M_TICK"));
   }
 
@@ -50,12 +48,13 @@ class TamariskBootTest {
     Machine machine =
         run(
             Setup.healthy(TAMARISK, 1)
-                .with(List.of(FaultKinds.parse("U28.D3: drives low", TAMARISK))));
+                .with(List.of(FaultKinds.parse("U28.D3: drives low", TAMARISK))),
+            Machine.Kind.FAST);
     assertFalse(machine.milestones().containsKey("M_BANNER"));
   }
 
-  private static Machine run(Setup setup) {
-    Machine machine = new Machine(setup, Machine.Kind.PLAIN);
+  private static Machine run(Setup setup, Machine.Kind kind) {
+    Machine machine = new Machine(setup, kind);
     machine.runTo(A_FRAME_AFTER_THE_PROMPT * 1_000_000L);
     return machine;
   }

@@ -1,0 +1,237 @@
+package faultfinch.symptom;
+
+import faultfinch.board.Board;
+import faultfinch.board.Firmware;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.machine.Machine;
+import faultfinch.part.Monitor;
+import faultfinch.part.PartCatalog;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the set at the end of a picture lead shows: a frame of dots, if its syncs can be followed.
+ * Letters are found by the board's character ROM, wherever on the glass they stand.
+ */
+public final class Screen {
+  /** Dots across and down that the set keeps. */
+  public static final int WIDTH = 2 * Monitor.WIDTH;
+
+  public static final int HEIGHT = Monitor.HEIGHT;
+
+  /** How long a look takes, two frames, in milliseconds. */
+  static final int LOOK_MS = 40;
+
+  /** A set follows lines of 64 microseconds and 50 frames a second, give or take so many parts. */
+  private static final double LINE_NS = 64_000;
+
+  private static final double FRAME_NS = 20_000_000;
+  private static final double FOLLOWS = 0.08;
+
+  /**
+   * Dots of a cell, and bytes of its glyph in the character ROM, of which the last are not used.
+   */
+  private static final int WIDE = 8;
+
+  private static final int HIGH = 12;
+  private static final int GLYPH = 16;
+  private static final int LETTERS_FROM = 33;
+  private static final int LETTERS_TO = 126;
+  private static final List<String> INKS =
+      List.of("black", "red", "green", "yellow", "blue", "magenta", "cyan", "white");
+
+  private final boolean synced;
+  private final byte[] dots;
+  private final Map<Long, Character> letters;
+
+  private Screen(boolean synced, byte[] dots, Map<Long, Character> letters) {
+    this.synced = synced;
+    this.dots = dots;
+    this.letters = letters;
+  }
+
+  /** The reference of the board's set, if it has one. */
+  static Optional<String> of(Board board) {
+    return board.firstOf(PartCatalog.MONITOR).map(PlacedPart::ref);
+  }
+
+  /** Looks for two frames, cycle by cycle, so that one of them is whole. */
+  public static Screen look(Machine machine) {
+    String ref = of(machine.board()).orElseThrow();
+    if (machine.processorHertz() > 0) {
+      machine.play((long) (LOOK_MS * machine.processorHertz() / 1e3), (phase, ns) -> {});
+    }
+    byte[] dots = new byte[WIDTH * HEIGHT];
+    for (int i = 0; i < Monitor.CELLS.count(); i++) {
+      int two = machine.cell(ref, Monitor.CELLS, i);
+      dots[2 * i] = (byte) (two & 7);
+      dots[2 * i + 1] = (byte) (two >>> 3);
+    }
+    return new Screen(follows(machine, ref), dots, letters(machine.board()));
+  }
+
+  private static boolean follows(Machine machine, String ref) {
+    if (machine.processorHertz() == 0 || !machine.works(ref)) {
+      return false;
+    }
+    double half = 1e9 / machine.processorHertz() / 2;
+    double line = half * machine.word(ref, Monitor.LINE_LENGTH).orElse(0L);
+    double frame = line * machine.word(ref, Monitor.FRAME_LINES).orElse(0L);
+    double age = 2.0 * machine.cycles() - machine.word(ref, Monitor.FRAME_FROM).orElse(0L);
+    return near(line, LINE_NS) && near(frame, FRAME_NS) && half * age < 2 * FRAME_NS;
+  }
+
+  private static boolean near(double is, double right) {
+    return Math.abs(is - right) <= FOLLOWS * right;
+  }
+
+  /** Glyphs by their dots; of two that look alike the first counts. */
+  private static Map<Long, Character> letters(Board board) {
+    Map<Long, Character> letters = new HashMap<>();
+    Optional<byte[]> rom = characterRom(board);
+    for (int code = LETTERS_FROM; code <= LETTERS_TO && rom.isPresent(); code++) {
+      long hash = 0;
+      for (int line = 0; line < HIGH; line++) {
+        hash = add(hash, rom.get()[GLYPH * code + line] & 0xFF);
+      }
+      letters.putIfAbsent(hash, (char) code);
+    }
+    return letters;
+  }
+
+  /** The ROM whose data pins the dot shifter reads. */
+  private static Optional<byte[]> characterRom(Board board) {
+    return board
+        .firstOf(PartCatalog.DOT_SHIFTER)
+        .map(s -> board.netOfPad().get(new Pad(s.ref(), "D0")))
+        .flatMap(
+            net ->
+                board.firmware().stream()
+                    .filter(f -> net.pads().stream().anyMatch(p -> p.ref().equals(f.ref())))
+                    .map(Firmware::image)
+                    .findFirst());
+  }
+
+  private static long add(long hash, int line) {
+    return hash * 257 + line + 1;
+  }
+
+  /** Whether the set finds its syncs; without, nothing stands on the glass. */
+  public boolean synced() {
+    return synced;
+  }
+
+  /** The colour of a dot: bit 0 red, 1 green, 2 blue. */
+  public int dot(int x, int y) {
+    return dots[y * WIDTH + x];
+  }
+
+  /** Whether no dot is lit. */
+  public boolean dark() {
+    for (byte dot : dots) {
+      if (dot != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * What can be read, row by row from the first row with something on it to the last; a cell that
+   * is lit and no letter is a hash. Rows and columns are taken where most letters are found.
+   */
+  public List<String> rows() {
+    List<String> best = List.of();
+    int most = -1;
+    for (int y = 0; y < HIGH; y++) {
+      for (int x = 0; x < WIDE; x++) {
+        List<String> rows = rows(x, y);
+        int found =
+            rows.stream()
+                .mapToInt(r -> (int) r.chars().filter(c -> c > ' ' && c != '#').count())
+                .sum();
+        if (found > most) {
+          most = found;
+          best = rows;
+        }
+      }
+    }
+    return best;
+  }
+
+  private List<String> rows(int left, int top) {
+    List<String> rows = new ArrayList<>();
+    for (int y = top; y + HIGH <= HEIGHT; y += HIGH) {
+      StringBuilder row = new StringBuilder();
+      for (int x = left; x + WIDE <= WIDTH; x += WIDE) {
+        row.append(cell(x, y));
+      }
+      rows.add(row.toString().strip());
+    }
+    while (!rows.isEmpty() && rows.get(0).isEmpty()) {
+      rows.remove(0);
+    }
+    while (!rows.isEmpty() && rows.get(rows.size() - 1).isEmpty()) {
+      rows.remove(rows.size() - 1);
+    }
+    return rows;
+  }
+
+  private char cell(int left, int top) {
+    long hash = 0;
+    boolean lit = false;
+    for (int y = top; y < top + HIGH; y++) {
+      int line = 0;
+      for (int x = left; x < left + WIDE; x++) {
+        line = line << 1 | (dot(x, y) != 0 ? 1 : 0);
+      }
+      lit |= line != 0;
+      hash = add(hash, line);
+    }
+    return lit ? letters.getOrDefault(hash, '#') : ' ';
+  }
+
+  /** Names of the colours on the glass, black left out. */
+  public Set<String> inks() {
+    boolean[] seen = new boolean[INKS.size()];
+    for (byte dot : dots) {
+      seen[dot] = true;
+    }
+    Set<String> inks = new LinkedHashSet<>();
+    for (int ink = 1; ink < seen.length; ink++) {
+      if (seen[ink]) {
+        inks.add(INKS.get(ink));
+      }
+    }
+    return inks;
+  }
+
+  /** In words: what an owner would say. */
+  public String says() {
+    if (!synced) {
+      return "no picture";
+    }
+    if (dark()) {
+      return "dark";
+    }
+    String text = String.join(" | ", rows().stream().filter(r -> !r.isEmpty()).toList());
+    return "'" + text + "' in " + String.join(", ", inks());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Screen s && s.synced == synced && Arrays.equals(s.dots, dots);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(dots);
+  }
+}
