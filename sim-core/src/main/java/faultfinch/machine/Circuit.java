@@ -103,6 +103,9 @@ final class Circuit {
   int[] islandTo;
   boolean[] looped;
 
+  /** One past the last of the nodes behind this one that one settle of their part serves. */
+  int[] batchTo;
+
   /** Nodes of a part. */
   int[][] nodesOf;
 

@@ -73,6 +73,12 @@ final class FastBus extends CycleBus {
 
   private int settling;
 
+  /** The last steady read, its value, and the count of slow moves for which it holds. */
+  private int steadyAt = -1;
+
+  private int steadyValue;
+  private long steadyVersion;
+
   /** The way of what runs by itself; null while none is known, or there is nothing of the kind. */
   private Orbit orbit;
 
@@ -106,6 +112,7 @@ final class FastBus extends CycleBus {
     liveAt = core.cycle - 1;
     settling = SETTLING;
     orbit = null;
+    steadyAt = -1;
     lookAgainAt = 0;
     clockwork = shortcuts.reach().clockwork.any();
     rowMemories =
@@ -194,11 +201,25 @@ final class FastBus extends CycleBus {
   /** A read that data faults change, or that no table knows. */
   private int masked(int e, int address, boolean sync) {
     if (e < 0) {
-      return slow(address, true, 0, sync);
+      return waitsOn(address, sync) ? waited(address) : slow(address, true, 0, sync);
     }
     int value = (cells[e & CELL_MASK] & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS];
     last = address | READS | (sync ? SYNC : 0);
     return value;
+  }
+
+  /** Whether a read is the last steady one once more: a loop that waits for something slow. */
+  private boolean waitsOn(int address, boolean sync) {
+    return address == steadyAt
+        && !sync
+        && steadyVersion == slowVersion
+        && readAt != none
+        && !(quiet && plain.nextEvent <= core.cycle);
+  }
+
+  private int waited(int address) {
+    last = address | steadyValue << 16 | READS | VALUED;
+    return steadyValue;
   }
 
   @Override
@@ -323,6 +344,11 @@ final class FastBus extends CycleBus {
     catchUp(core.cycle + 1);
     if (s.steady() && s.memo()[0] == slowVersion) {
       int known = (int) s.memo()[1];
+      if (!sync) {
+        steadyAt = address;
+        steadyValue = known;
+        steadyVersion = slowVersion;
+      }
       last = address | known << 16 | READS | VALUED | (sync ? SYNC : 0);
       return known;
     }

@@ -38,6 +38,10 @@ final class Influence {
   private final byte[] lineOf;
   private final long[] lineDrivers;
   private final int[] onNet;
+
+  /** Per part the pins that read a swayed net. */
+  private final long[] swayed;
+
   private final long[] control;
   private final long[] selectHigh;
   private final long[] selectLow;
@@ -68,6 +72,7 @@ final class Influence {
     lineOf = like.lineOf;
     lineDrivers = like.lineDrivers;
     onNet = new int[c.netCount];
+    swayed = new long[c.parts.length];
     control = like.control;
     selectHigh = like.selectHigh;
     selectLow = like.selectLow;
@@ -89,6 +94,7 @@ final class Influence {
     this.lineOf = reach.lineOf;
     this.lineDrivers = lineDrivers;
     this.onNet = new int[c.netCount];
+    this.swayed = new long[c.parts.length];
     int n = c.parts.length;
     control = new long[n];
     selectHigh = new long[n];
@@ -255,8 +261,10 @@ final class Influence {
 
   private void keep(int[][] sets) {
     for (int p = 0; p < sets.length; p++) {
-      for (int bit = 0; bit < sets[p].length; bit++) {
-        sets[p][bit] = (receives[p] >>> bit & 1) != 0 ? set(p, bit) : 0;
+      Arrays.fill(sets[p], 0);
+      for (long left = receives[p] & swayed[p]; left != 0; left &= left - 1) {
+        int bit = Long.numberOfTrailingZeros(left);
+        sets[p][bit] = set(p, bit);
       }
     }
   }
@@ -297,12 +305,12 @@ final class Influence {
   }
 
   private int set(int p, int bit) {
-    return (c.readMask[p] >>> bit & 1) != 0 ? 0 : onNet[c.netOf[c.pinBase[p] + bit]];
+    return (swayed[p] >>> bit & 1) == 0 ? 0 : onNet[c.netOf[c.pinBase[p] + bit]];
   }
 
   private int sets(int p, long pins) {
     int all = 0;
-    for (long left = pins; left != 0; left &= left - 1) {
+    for (long left = pins & swayed[p]; left != 0; left &= left - 1) {
       all |= set(p, Long.numberOfTrailingZeros(left));
     }
     return all;
@@ -310,6 +318,7 @@ final class Influence {
 
   private void spread() {
     Arrays.fill(onNet, 0);
+    Arrays.fill(swayed, 0);
     for (int i = 0; i < LINES; i++) {
       int bit = ADDRESS.shift() + i;
       if ((lines >>> i & 1) != 0 && (c.forceMask[c.cpu] >>> bit & 1) == 0) {
@@ -351,6 +360,9 @@ final class Influence {
       return false;
     }
     onNet[net] = after;
+    for (int g : c.receivers[net]) {
+      swayed[c.partOf[g]] |= 1L << c.bitOf[g] & ~c.readMask[c.partOf[g]];
+    }
     return true;
   }
 
@@ -366,7 +378,7 @@ final class Influence {
     long follows = ofData ? c.nodeEnables[node] : c.nodeFollows[node];
     long tried = 0;
     int all = 0;
-    for (long left = follows; left != 0; left &= left - 1) {
+    for (long left = follows & swayed[p]; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
       int set = set(p, bit);
       if (set != 0) {
@@ -475,6 +487,9 @@ final class Influence {
   }
 
   private void check(int p, Phase phase) {
+    if (swayed[p] == 0) {
+      return;
+    }
     if (p == c.cpu) {
       strike(sets(p, ProcessorPins.CONTROL));
     } else if (stores[p] && !aside[p]) {

@@ -214,8 +214,7 @@ final class Levels {
         if (circuit.looped[node]) {
           sweep(node);
         } else {
-          dirty[w] &= dirty[w] - 1;
-          evaluate(node);
+          evaluate(node, circuit.batchTo[node]);
         }
       }
     }
@@ -230,8 +229,7 @@ final class Levels {
       for (int pass = 0; pass < 2 * n + 4 && anyDirty(from, to); pass++) {
         for (int i = from; i < to; i++) {
           if ((dirty[i >> 6] & (1L << i)) != 0) {
-            dirty[i >> 6] &= ~(1L << i);
-            evaluate(i);
+            evaluate(i, i + 1);
           }
         }
       }
@@ -291,7 +289,15 @@ final class Levels {
     }
   }
 
-  private void evaluate(int node) {
+  /** Settles a part for those of these nodes, all its own, that are marked. */
+  private void evaluate(int node, int to) {
+    long mask = 0;
+    for (int i = node; i < to; i++) {
+      if ((dirty[i >> 6] & 1L << i) != 0) {
+        dirty[i >> 6] &= ~(1L << i);
+        mask |= circuit.nodePins[i];
+      }
+    }
     if (circuit.nodeGroup[node] >= 0) {
       updateGroup(circuit.groups[circuit.nodeGroup[node]]);
       return;
@@ -301,7 +307,6 @@ final class Levels {
     view.driven = 0;
     view.bits = 0;
     circuit.parts[p].settle(view);
-    long mask = circuit.nodePins[node];
     long on = view.driven & mask;
     long levels = view.bits & on;
     if (overrule >= 0) {

@@ -164,6 +164,7 @@ final class NodeOrder {
         at++;
       }
     }
+    c.batchTo = batches(rank);
     c.nodesOf = new int[c.parts.length][];
     for (int p = 0; p < c.parts.length; p++) {
       c.nodesOf[p] = nodesOf(p);
@@ -178,6 +179,40 @@ final class NodeOrder {
       Arrays.sort(ranks);
       c.followers[g] = ranks;
     }
+  }
+
+  /** For each node one past the last of those behind it that one settle of their part serves. */
+  private int[] batches(int[] rank) {
+    int n = rank.length;
+    boolean[][] fed = new boolean[n][];
+    int[] batchTo = new int[n];
+    for (int node = 0; node < n; node++) {
+      fed[rank[node]] = new boolean[n];
+      for (int other : feeds.get(node)) {
+        fed[rank[node]][rank[other]] = true;
+      }
+    }
+    for (int from = 0; from < n; from++) {
+      int to = from + 1;
+      while (to < n && joins(from, to, fed)) {
+        to++;
+      }
+      batchTo[from] = to;
+    }
+    return batchTo;
+  }
+
+  private boolean joins(int from, int to, boolean[][] fed) {
+    boolean alike =
+        c.nodePart[to] == c.nodePart[from]
+            && c.nodeGroup[from] < 0
+            && c.nodeGroup[to] < 0
+            && !c.looped[from]
+            && !c.looped[to];
+    for (int earlier = from; alike && earlier < to; earlier++) {
+      alike = !fed[earlier][to];
+    }
+    return alike;
   }
 
   private int[] nodesOf(int part) {

@@ -115,6 +115,10 @@ final class PartPins implements Pins {
     return value;
   }
 
+  boolean anyStuck() {
+    return stuckAt.length > 0;
+  }
+
   boolean stuck(int cell) {
     for (int at : stuckAt) {
       if (at == cell) {

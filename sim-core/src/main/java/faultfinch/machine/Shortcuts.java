@@ -44,6 +44,7 @@ final class Shortcuts {
   private final long[] restAt;
   private final boolean[] restKnown;
   private boolean flushed;
+  private int[] scratch;
 
   Shortcuts(PlainCycle plain) {
     this.plain = plain;
@@ -322,11 +323,30 @@ final class Shortcuts {
     return plainly;
   }
 
-  /** Cell and mask class as a table keeps them, or -1 if the access goes the slower way. */
-  int packed(Shortcut s, int address) {
+  /**
+   * Cell and mask class as a table keeps them, or -1 if the access goes the slower way.
+   *
+   * @param index of the cell in its own memory
+   */
+  int packed(Shortcut s, int index) {
     boolean direct = s.kind() == Shortcut.Kind.MEMORY && s.maskClass() >= 0;
-    int cell = direct ? s.cell(c, address) : -1;
+    int cell = direct ? c.cellBase[s.places().parts()[0]] + index : -1;
     return cell < 0 || cell > FastBus.CELL_MASK ? -1 : s.maskClass() << FastBus.CELL_BITS | cell;
+  }
+
+  /** Room for a number per address. */
+  int[] scratch() {
+    scratch = scratch == null ? new int[ALL_LINES + 1] : scratch;
+    return scratch;
+  }
+
+  /** Whether a memory of an answer has any stuck cell. */
+  boolean anyStuck(Shortcut s) {
+    boolean any = false;
+    for (int p : s.places().parts()) {
+      any |= plain.levels.pins[p].anyStuck();
+    }
+    return any;
   }
 
   /** Whether a cell of a memory has a stuck bit. */

@@ -93,7 +93,10 @@ final class Tables {
    */
   void keep(int address, Access access, Shortcut shortcut, Shortcuts shortcuts, int[] watched) {
     clean &= shortcut.carried().clean();
-    put(address, access, shortcut, shortcuts, watched);
+    Shortcut[][] known = known(access);
+    int[] table = table(access);
+    put(known, table, address, shortcut, packed(shortcut, address, shortcuts));
+    watch(address, access, 0, watched);
     int lines = shortcut.seen().lines();
     boolean stuck = stuck(shortcut, address, shortcuts);
     if (lines == 0 || stuck) {
@@ -102,10 +105,31 @@ final class Tables {
       }
       return;
     }
+    boolean anyStuck = shortcuts.anyStuck(shortcut);
+    Places places = shortcut.places();
+    boolean cells = places.parts().length > 0;
+    int[] index = shortcuts.scratch();
+    index[0] = cells ? places.cells()[0] : 0;
     for (int some = (0 - lines) & lines; some != 0; some = (some - lines) & lines) {
+      // Each line moves the place by itself, so it is known from that for one line less.
+      int less = some & some - 1;
+      int flip = cells ? places.flips()[0][Integer.numberOfTrailingZeros(some)] : 0;
+      index[some] = index[less] ^ flip;
       int at = address ^ some;
-      if (find(at, access) == null && !stuck(shortcut, at, shortcuts)) {
-        put(at, access, shortcut, shortcuts, watched);
+      Shortcut[] page = known[at >>> 8];
+      boolean free = page == null || page[at & PAGE] == null;
+      if (free && !(anyStuck && stuck(shortcut, at, shortcuts))) {
+        put(known, table, at, shortcut, shortcuts.packed(shortcut, index[some]));
+      }
+    }
+    watch(address, access, lines, watched);
+  }
+
+  /** Sends the watched ones among these addresses the slower way. */
+  private void watch(int address, Access access, int lines, int[] watched) {
+    for (int at : watched) {
+      if (access != Access.WRITE && ((at ^ address) & ~lines) == 0) {
+        table(access)[at] = -1;
       }
     }
   }
@@ -128,14 +152,19 @@ final class Tables {
     return false;
   }
 
-  private void put(int at, Access access, Shortcut s, Shortcuts shortcuts, int[] watched) {
-    Shortcut[][] known = known(access);
-    if (known[at >>> 8] == null) {
-      known[at >>> 8] = new Shortcut[PAGE + 1];
+  private static int packed(Shortcut s, int address, Shortcuts shortcuts) {
+    boolean cells = s.places().parts().length > 0;
+    return shortcuts.packed(s, cells ? s.places().cell(0, address) : 0);
+  }
+
+  private static void put(Shortcut[][] known, int[] table, int at, Shortcut s, int packed) {
+    Shortcut[] page = known[at >>> 8];
+    if (page == null) {
+      page = new Shortcut[PAGE + 1];
+      known[at >>> 8] = page;
     }
-    known[at >>> 8][at & PAGE] = s;
-    boolean watch = access != Access.WRITE && Arrays.binarySearch(watched, at) >= 0;
-    table(access)[at] = watch ? -1 : shortcuts.packed(s, at);
+    page[at & PAGE] = s;
+    table[at] = packed;
   }
 
   /** Whether in every access known so far each driven data line was high or low. */
@@ -145,6 +174,6 @@ final class Tables {
 
   /** A watched address was fetched and needs watching no more. */
   void fetched(int address, Shortcuts shortcuts) {
-    table(Access.FETCH)[address] = shortcuts.packed(find(address, Access.FETCH), address);
+    table(Access.FETCH)[address] = packed(find(address, Access.FETCH), address, shortcuts);
   }
 }

@@ -20,6 +20,7 @@ public final class Pinout {
   private final Technology technology;
   private final String notModelled;
   private final String drawing;
+  private final long[] roles = new long[Pin.Role.values().length];
   private final List<State> words = new ArrayList<>();
   private final List<State> cells = new ArrayList<>();
 
@@ -36,6 +37,9 @@ public final class Pinout {
     this.technology = technology;
     this.notModelled = notModelled;
     this.drawing = drawing;
+    for (Pin pin : pins) {
+      roles[pin.role().ordinal()] |= pin.mask();
+    }
   }
 
   /**
@@ -89,10 +93,7 @@ public final class Pinout {
 
   /** All pins with this role as one mask. */
   public long role(Pin.Role role) {
-    return pins.stream()
-        .filter(p -> p.role() == role)
-        .mapToLong(Pin::mask)
-        .reduce(0, (a, b) -> a | b);
+    return roles[role.ordinal()];
   }
 
   public Technology technology() {

@@ -77,8 +77,8 @@ class TamariskSoundTest {
   }
 
   /**
-   * The amplifier stands on 12 V, the tone generator and the bias on the analogue regulator: without
-   * either nothing sounds, and the rest of the board goes on.
+   * The amplifier stands on 12 V, the tone generator and the bias on the analogue regulator:
+   * without either nothing sounds, and the rest of the board goes on.
    */
   @ParameterizedTest
   @ValueSource(strings = {"VR3: dead", "track C29.+-U21.VDD: open"})
