@@ -11,6 +11,7 @@ import faultfinch.part.PartCatalog;
 import faultfinch.symptom.Dots;
 import faultfinch.symptom.Glass;
 import faultfinch.symptom.Picture;
+import faultfinch.symptom.Screen;
 import faultfinch.symptom.Sound;
 import faultfinch.symptom.Symptoms;
 import faultfinch.symptom.Watching;
@@ -45,18 +46,26 @@ final class Showing {
   private record End(
       long nanoseconds, double hertz, boolean locked, Map<String, Long> milestones, Glass glass) {}
 
+  /** What was seen as the board was switched off. */
+  private record Seen(End end, Optional<Screen> screen) {}
+
+  private static final int SIZE_ON_THE_SET = 2;
+
   private final Setup setup;
   private final Words words;
   private final Watching watching;
   private final Dots font = Dots.shipped();
   private final End end;
+  private final Optional<Screen> screen;
   private final Optional<TraceFile> trace;
 
-  private Showing(Setup setup, Words words, Watching watching, End end, Optional<TraceFile> trace) {
+  private Showing(
+      Setup setup, Words words, Watching watching, Seen seen, Optional<TraceFile> trace) {
     this.setup = setup;
     this.words = words;
     this.watching = watching;
-    this.end = end;
+    this.end = seen.end();
+    this.screen = seen.screen();
     this.trace = trace;
   }
 
@@ -94,10 +103,16 @@ final class Showing {
                         traces.add(file);
                       });
             });
+    // Looking at a set plays on too: last of all.
+    List<Screen> screens = new ArrayList<>();
+    if (Screen.of(setup.board()).isPresent()) {
+      stops.get(until).add(m -> screens.add(Screen.look(m)));
+    }
     Map<Long, Consumer<Machine>> plan = new TreeMap<>();
     stops.forEach((at, all) -> plan.put(at, m -> all.forEach(what -> what.accept(m))));
     Watching watching = Watching.of(setup, wanted.kind(), plan);
-    return new Showing(setup, words, watching, ends.get(0), traces.stream().findFirst());
+    Seen seen = new Seen(ends.get(0), screens.stream().findFirst());
+    return new Showing(setup, words, watching, seen, traces.stream().findFirst());
   }
 
   /** The same board with nobody at its keys. */
@@ -148,6 +163,9 @@ final class Showing {
 
   /** The display as it was when the board was switched off. */
   Picture picture(int sizeOfADot) {
+    if (screen.isPresent()) {
+      return Picture.of(screen.get(), SIZE_ON_THE_SET);
+    }
     if (!watching.hasDisplay()) {
       throw words.misuse("run.no-display", setup.board().title());
     }
@@ -190,6 +208,7 @@ final class Showing {
     if (watching.hasDisplay()) {
       lines.add(words.say("run.display-at-end", end.glass().says(font)));
     }
+    screen.ifPresent(s -> lines.add(words.say("run.set-at-end", s.says())));
     lines.add(end.hertz() > 0 ? words.say("run.clock", hertz()) : words.say("run.no-clock"));
     if (end.locked()) {
       lines.add(words.say("run.locked"));
@@ -229,7 +248,8 @@ final class Showing {
     json.put("powerOn", setup.powerOn());
     json.put("nanoseconds", end.nanoseconds());
     json.put("shows", new LinkedHashMap<>(watching.symptoms().features()));
-    json.put("displayAtEnd", watching.hasDisplay() ? end.glass().says(font) : "");
+    String glass = watching.hasDisplay() ? end.glass().says(font) : "";
+    json.put("displayAtEnd", screen.map(Screen::says).orElse(glass));
     json.put("clockHertz", end.hertz());
     json.put("locked", end.locked());
     List<Object> steps = new ArrayList<>();

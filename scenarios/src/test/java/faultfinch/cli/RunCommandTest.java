@@ -9,7 +9,9 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
@@ -91,6 +93,25 @@ class RunCommandTest {
     try (var left = Files.list(folder)) {
       assertEquals(List.of(file), left.toList());
     }
+  }
+
+  @Test
+  void picture_ofABoardWithASet_isWhatTheSetShows() throws IOException {
+    Path file = folder.resolve("set.png");
+    Played ran = done("run", "--board", "tamarisk", "--picture", file.toString());
+    assertTrue(ran.out().contains("256 pages passed"), ran.out());
+    BufferedImage image = ImageIO.read(file.toFile());
+    // Two dots in each of 176 half cycles of a line, 320 lines, 2 pixels a dot.
+    assertEquals(2 * 176 * 2, image.getWidth());
+    assertEquals(320 * 2, image.getHeight());
+    // Seven inks on dark glass: the ribbon under the banner shows each.
+    Set<Integer> colours = new HashSet<>();
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        colours.add(image.getRGB(x, y));
+      }
+    }
+    assertEquals(8, colours.size());
   }
 
   private static long distinct(BufferedImage image, int left, int wide) {

@@ -47,6 +47,32 @@ public final class Picture {
     return picture;
   }
 
+  /** What a picture lead's three colours make on the glass, each on or off. */
+  private static final int[] INKS = {
+    GLASS, 0xFFC8553D, 0xFF7FA65A, 0xFFD9B44A, 0xFF4F7CA8, 0xFFA9669B, 0xFF5FA8A0, 0xFFEDE6D6
+  };
+
+  /**
+   * Draws what a set shows; without sync the glass stays dark.
+   *
+   * @param size of a dot in pixels, 1 to 8
+   */
+  public static Picture of(Screen screen, int size) {
+    if (size < 1 || size > 8) {
+      throw new IllegalArgumentException("found " + size + " pixels a dot, right would be 1 to 8");
+    }
+    int across = Screen.WIDTH * size;
+    int down = Screen.HEIGHT * size;
+    Picture picture = new Picture(across, down, new int[across * down]);
+    for (int y = 0; y < Screen.HEIGHT; y++) {
+      for (int x = 0; x < Screen.WIDTH; x++) {
+        int ink = screen.synced() ? screen.dot(x, y) : 0;
+        picture.fill(x * size, y * size, size, size, INKS[ink]);
+      }
+    }
+    return picture;
+  }
+
   private void cell(Dots font, int code, int left, int size) {
     for (int y = 0; y < Dots.HIGH; y++) {
       for (int x = 0; x < Dots.WIDE; x++) {

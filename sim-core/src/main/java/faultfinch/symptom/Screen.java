@@ -58,7 +58,7 @@ public final class Screen {
   }
 
   /** The reference of the board's set, if it has one. */
-  static Optional<String> of(Board board) {
+  public static Optional<String> of(Board board) {
     return board.firstOf(PartCatalog.MONITOR).map(PlacedPart::ref);
   }
 
