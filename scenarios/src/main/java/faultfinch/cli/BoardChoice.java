@@ -41,7 +41,7 @@ final class BoardChoice {
       }
     }
     if (!shipped.contains(name)) {
-      throw words.misuse("board.unknown", name, NearNames.of(name, shipped));
+      throw words.misuse("board.unknown", name, NearNames.alternatives(shipped));
     }
     return BoardReader.shipped(name);
   }
