@@ -234,6 +234,11 @@ final class Judge {
     return false;
   }
 
+  /** Pins of each part by which it could tell others of its stored state on fast nets. */
+  long[] telling() {
+    return tellers;
+  }
+
   private long[] tellers() {
     long[] tellers = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {

@@ -3,7 +3,7 @@ package faultfinch.machine;
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +20,10 @@ import java.util.stream.IntStream;
  */
 final class Shortcuts {
   private static final int KEPT = 64;
+
+  /** Numbers that say what a part tells: which pins drive and how, in halves. */
+  private static final int TOLD = 4;
+
   private static final int ALL_LINES = 0xFFFF;
 
   private final PlainCycle plain;
@@ -38,6 +42,10 @@ final class Shortcuts {
   private final Store saved;
   private final PlainCycle.Agenda agenda;
   private final int[] keyed;
+
+  /** Parts that could tell of their stored state by pins on fast nets. */
+  private final int[] telling;
+
   private final int[] holders;
   private Tables current;
   private final boolean[] onlySlow;
@@ -53,7 +61,6 @@ final class Shortcuts {
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
-    this.keyed = new int[reach.keys.length];
     this.holders = holders();
     this.isolated = isolated();
     this.onlySlow = new boolean[c.parts.length];
@@ -78,6 +85,9 @@ final class Shortcuts {
     }
     this.influence = c.cpu < 0 ? null : new Influence(plain, reach, lineDrivers);
     this.judge = new Judge(plain, reach, influence, lineDrivers, classes);
+    this.telling =
+        IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
+    this.keyed = new int[reach.keys.length + TOLD * telling.length];
   }
 
   /** Whether the wiring allows no tables at all. */
@@ -123,17 +133,15 @@ final class Shortcuts {
   /** The tables that hold while the slow levels are as they are now. */
   Tables tables() {
     boolean same = current != null;
-    for (int i = 0; same && i < keyed.length; i++) {
-      same = keyed[i] == plain.levels.mv[reach.keys[i]];
+    for (int i = 0; i < keyed.length; i++) {
+      int now = key(i);
+      same &= keyed[i] == now;
+      keyed[i] = now;
     }
     if (same) {
       return current;
     }
-    List<Integer> key = new ArrayList<>(reach.keys.length);
-    for (int i = 0; i < keyed.length; i++) {
-      keyed[i] = plain.levels.mv[reach.keys[i]];
-      key.add(keyed[i]);
-    }
+    List<Integer> key = Arrays.stream(keyed).boxed().toList();
     Tables tables = bySlow.get(key);
     if (tables == null) {
       if (bySlow.size() >= KEPT) {
@@ -144,6 +152,19 @@ final class Shortcuts {
     }
     current = tables;
     return tables;
+  }
+
+  /** Levels of the nets that tables depend on; then what parts tell by pins on fast nets. */
+  private int key(int i) {
+    Levels levels = plain.levels;
+    if (i < reach.keys.length) {
+      return levels.mv[reach.keys[i]];
+    }
+    int which = i - reach.keys.length;
+    int p = telling[which / TOLD];
+    long pins = judge.telling()[p] & levels.driven[p];
+    long told = (which & 1) == 0 ? pins : pins & levels.bits[p];
+    return (int) ((which & 2) == 0 ? told : told >>> 32);
   }
 
   /** Whether a net turned out contended since this was last asked, so that tables were dropped. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,14 @@ class FoundInTheSweepTest {
         Agreement.fromMarks(
                 sorrel("U10.1G/-U10.1A1: bridge"), SORREL.exercise(), List.of(420 * MS), 1000)
             .difference());
+  }
+
+  /** A port whose pin is bridged onto an address line becomes an output: what was known is void. */
+  @Test
+  void portOnAnAddressLine_turnedToOutput_changesWhatIsRead() {
+    Board board = GeneratedBoards.board(79);
+    Fault bridge = FaultKinds.parse("U13.1A-U13.1B: bridge", board);
+    assertAgrees(Setup.healthy(board, 79).with(List.of(bridge)), 60 * MS);
   }
 
   private static Setup sorrel(String fault) {
