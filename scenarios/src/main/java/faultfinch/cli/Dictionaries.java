@@ -75,7 +75,9 @@ final class Dictionaries {
   }
 
   private FaultDictionary built(Board board, FaultUniverse universe, Origin origin) {
-    terminal.err().println(terminal.words().say("dictionary.begins", board.title(), universe.size()));
+    terminal
+        .err()
+        .println(terminal.words().say("dictionary.begins", board.title(), universe.size()));
     FaultDictionary dictionary =
         new DictionaryBuild(origin, universe.faults(), new SharedRows(new SurveyRows(board)))
             .run(THREADS, this::told)
