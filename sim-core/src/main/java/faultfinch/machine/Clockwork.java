@@ -150,11 +150,6 @@ final class Clockwork {
     return IntStream.range(0, parts.length).filter(p -> counting[p]).toArray();
   }
 
-  /** Whether a part belongs to the clockwork as far as it only takes data. */
-  boolean anyTakers() {
-    return IntStream.range(0, parts.length).anyMatch(p -> takers[p]);
-  }
-
   static boolean stores(Circuit c, int p) {
     Pinout pinout = c.parts[p].pinout();
     return !pinout.words().isEmpty() || pinout.cellCount() > 0;

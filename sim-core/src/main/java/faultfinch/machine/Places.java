@@ -21,9 +21,4 @@ record Places(int base, int lines, int[] parts, int[] cells, int[][] flips) {
     }
     return index;
   }
-
-  /** Whether an address differs from the base on these lines only. */
-  boolean covers(int address) {
-    return ((address ^ base) & ~lines) == 0;
-  }
 }

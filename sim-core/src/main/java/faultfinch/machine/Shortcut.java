@@ -100,11 +100,6 @@ record Shortcut(
         new Carried(0, 0, true));
   }
 
-  /** Whether any other address shares this answer. */
-  boolean covers(int address) {
-    return ((address ^ seen.base()) & ~seen.lines()) == 0;
-  }
-
   /** Place among all cells of the one byte read or written, or -1 if there is none. */
   int cell(Circuit c, int address) {
     return places.parts().length == 0
