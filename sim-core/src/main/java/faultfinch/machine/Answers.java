@@ -56,7 +56,8 @@ final class Answers {
         reads && steps.length == 0 && stateless,
         new long[] {-1, 0},
         0,
-        carried(a, b));
+        carried(a, b),
+        Rows.NONE);
   }
 
   private Shortcut.Seen seen(Trial a, Trial b, int address, int lines) {
@@ -237,7 +238,8 @@ final class Answers {
         false,
         new long[] {-1, 0},
         0,
-        carried(a, b));
+        carried(a, b),
+        Rows.NONE);
   }
 
   private Shortcut wide(Trial a, Trial b, Places places, int[] follows, int and, int or) {
@@ -254,7 +256,8 @@ final class Answers {
         false,
         new long[] {-1, 0},
         0,
-        carried(a, b));
+        carried(a, b),
+        Rows.NONE);
   }
 
   /** A read that some lines take no part in; only memories or nobody may drive the rest. */
@@ -276,7 +279,8 @@ final class Answers {
         false,
         new long[] {-1, 0},
         floats,
-        carried(a, b));
+        carried(a, b),
+        Rows.NONE);
   }
 
   /** Whether a line that floats at the end carried something else before it in the same cycle. */

@@ -25,7 +25,10 @@ final class FastBus extends CycleBus {
   /** Cycles played plainly at the end of a run: every chain of latches of ours is shorter. */
   private static final int FRESH = 16;
 
+  /** Cycles until a way is looked for again; twice as many each time none was found, so often. */
   private static final int LOOKED_AGAIN = 20_000;
+
+  private static final int MOST_PATIENCE = 16;
 
   /** Cycles played plainly after slow levels moved, so that parts have seen them. */
   private static final int SETTLING = 2;
@@ -84,6 +87,8 @@ final class FastBus extends CycleBus {
 
   private boolean clockwork;
   private int[] rowMemories = new int[0];
+
+  private int patience = LOOKED_AGAIN;
 
   /** Before this cycle no way is looked for again. */
   private long lookAgainAt;
@@ -244,6 +249,9 @@ final class FastBus extends CycleBus {
     if (sync && machine.reached(address, core.cycle)) {
       tables.fetched(address, shortcuts);
     }
+    if (!s.rows().none() && s.kind() != Shortcut.Kind.PLAIN) {
+      strobe(s.rows(), address);
+    }
     switch (s.kind()) {
       case MEMORY -> {
         return memory(s, address, reads, data, sync);
@@ -329,6 +337,28 @@ final class FastBus extends CycleBus {
     return data;
   }
 
+  /** Strobes the rows of an access that need a clock, before the column of it is looked at. */
+  private void strobe(Rows rows, int address) {
+    Levels levels = plain.levels;
+    long now = levels.now;
+    levels.now = core.cycle;
+    for (int kind = 0; kind < rows.parts().length; kind++) {
+      int row = rows.at(kind, address);
+      for (int p : rows.parts()[kind]) {
+        RowMemory memory = (RowMemory) plain.circuit.parts[p];
+        if (orbit.strobed()[p][row]) {
+          continue;
+        }
+        if (orbit.pictured(p, row)) {
+          memory.strobed(levels.pins[p], row, levels.nanosecondsAt(core.cycle));
+        } else {
+          memory.strobe(levels.pins[p], row);
+        }
+      }
+    }
+    levels.now = now;
+  }
+
   private int wide(Shortcut s, int address, boolean reads, int data, boolean sync) {
     if (reads) {
       int value = s.readWide(plain, address);
@@ -344,7 +374,7 @@ final class FastBus extends CycleBus {
     catchUp(core.cycle + 1);
     if (s.steady() && s.memo()[0] == slowVersion) {
       int known = (int) s.memo()[1];
-      if (!sync) {
+      if (!sync && s.rows().none()) {
         steadyAt = address;
         steadyValue = known;
         steadyVersion = slowVersion;
@@ -403,7 +433,9 @@ final class FastBus extends CycleBus {
   private void follow(long cycle) {
     if (orbit != null && orbit.holds(cycle, shortcuts.reach().clockwork)) {
       orbit.standAt(cycle);
-      return;
+      if (orbit.current()) {
+        return;
+      }
     }
     loseOrbit();
     if (cycle >= lookAgainAt && settling == 0 && !processor.inReset()) {
@@ -416,19 +448,23 @@ final class FastBus extends CycleBus {
     if (found != null) {
       orbit = found;
       plain.levels.refreshed = found.strobed();
+      patience = LOOKED_AGAIN;
       shortcuts.forget();
       slowMoved();
     } else {
-      lookAgainAt = cycle + LOOKED_AGAIN;
+      lookAgainAt = cycle + patience;
+      patience = Math.min(2 * patience, LOOKED_AGAIN * MOST_PATIENCE);
     }
   }
 
   private void loseOrbit() {
     if (orbit != null) {
+      orbit.noteRows(plain.levels.now, true);
       for (int p : rowMemories) {
+        PartPins pins = plain.levels.pins[p];
         for (int row = 0; row < orbit.strobed()[p].length; row++) {
           if (orbit.strobed()[p][row]) {
-            ((RowMemory) plain.circuit.parts[p]).strobed(plain.levels.pins[p], row);
+            ((RowMemory) plain.circuit.parts[p]).strobed(pins, row, pins.nanoseconds());
           }
         }
       }
@@ -459,6 +495,7 @@ final class FastBus extends CycleBus {
     levels.now = cycle;
     if (orbit != null) {
       orbit.bringTo(cycle + 1);
+      orbit.noteRows(cycle + 1, false);
       rows();
     }
     levels.phase = Phase.C_END;

@@ -4,7 +4,12 @@ import faultfinch.part.BusDevice;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Bus;
 import faultfinch.signal.Pin;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -44,14 +49,17 @@ final class Judge {
    * @param held whether the access has to be played for the sake of a level that is only held
    */
   Shortcut of(Trial a, Trial b, int address, boolean reads, boolean held) {
+    Shortcut s = answer(a, b, address, reads, held);
+    if (s.kind() == Shortcut.Kind.PLAIN) {
+      return s;
+    }
+    return rows(a).map(rows -> rows.none() ? s : s.strobing(rows)).orElse(Shortcut.plain());
+  }
+
+  private Shortcut answer(Trial a, Trial b, int address, boolean reads, boolean held) {
     boolean odd = held || influence.refused() || a.stirs || b.stirs;
     odd |= !a.steps.equals(b.steps) || !sameKinds(a, b) || !dataOnly(a, b) || !stepsFollow(a, b);
-    if (odd
-        || !quiet(a)
-        || loops.closed(a.driven)
-        || tells(a)
-        || clockworkSelected(a)
-        || !rowsRefreshed(a)) {
+    if (odd || !quiet(a) || loops.closed(a.driven) || tells(a) || clockworkSelected(a)) {
       return Shortcut.plain();
     }
     if (reads && (a.read & ~b.read) != 0) {
@@ -185,25 +193,60 @@ final class Judge {
     return true;
   }
 
-  /** Whether no row that the access strobes, at any address it stands for, needs a clock. */
-  private boolean rowsRefreshed(Trial a) {
+  /**
+   * The rows that the access strobes and that need a clock; empty if which ones is not to be told
+   * from the address.
+   */
+  private Optional<Rows> rows(Trial a) {
+    Map<List<Integer>, List<Integer>> alike = new LinkedHashMap<>();
     for (int p = 0; p < c.parts.length; p++) {
-      if (a.row[p] >= 0) {
+      if (a.row[p] >= 0 && !refreshed(p, a.row[p])) {
         Bus pins = ((RowMemory) c.parts[p]).address();
-        int free = 0;
+        List<Integer> kind = new ArrayList<>();
+        int base = a.row[p];
         for (int i = 0; i < pins.width(); i++) {
-          free |= influence.atRow(p, pins.shift() + i) != 0 ? 1 << i : 0;
-        }
-        int base = a.row[p] & ~free;
-        int some = 0;
-        do {
-          if (!plain.levels.pins[p].refreshed(base | some)) {
-            return false;
+          int set = influence.atRow(p, pins.shift() + i);
+          if (set >= Influence.CLOCKWORK || Integer.bitCount(set) > 1) {
+            return Optional.empty();
           }
-          some = some - free & free;
-        } while (some != 0);
+          base &= set == 0 ? ~0 : ~(1 << i);
+          kind.add(set == 0 ? -1 : Integer.numberOfTrailingZeros(set));
+        }
+        kind.add(base);
+        alike.computeIfAbsent(kind, k -> new ArrayList<>()).add(p);
       }
     }
+    if (alike.isEmpty()) {
+      return Optional.of(Rows.NONE);
+    }
+    return Optional.of(
+        new Rows(
+            alike.values().stream().map(Judge::array).toArray(int[][]::new),
+            alike.keySet().stream().mapToInt(k -> k.get(k.size() - 1)).toArray(),
+            alike.keySet().stream()
+                .map(k -> array(k.subList(0, k.size() - 1)))
+                .toArray(int[][]::new)));
+  }
+
+  private static int[] array(List<Integer> of) {
+    return of.stream().mapToInt(i -> i).toArray();
+  }
+
+  /** Whether no row that a memory strobes, at any address the access stands for, needs a clock. */
+  private boolean refreshed(int p, int row) {
+    Bus pins = ((RowMemory) c.parts[p]).address();
+    int free = 0;
+    for (int i = 0; i < pins.width(); i++) {
+      free |= influence.atRow(p, pins.shift() + i) != 0 ? 1 << i : 0;
+    }
+    int base = row & ~free;
+    int some = 0;
+    do {
+      if (!plain.levels.pins[p].refreshed(base | some)) {
+        return false;
+      }
+      some = some - free & free;
+    } while (some != 0);
     return true;
   }
 

@@ -45,6 +45,11 @@ final class Orbit {
   /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
   private boolean[][] strobed;
 
+  private RowSchedule schedule;
+
+  /** Whether the counting parts show the addresses that their steps alone would have led to. */
+  private boolean current = true;
+
   /** What each counting part stored at that cycle. */
   private final long[][] wordsThen;
 
@@ -86,12 +91,9 @@ final class Orbit {
     start = cycle;
     at = cycle;
     remember();
-    Store store = plain.store.copy();
-    Levels levels = new Levels(c, store, 1);
-    levels.continueFrom(plain.levels);
-    levels.refreshed = everyRow();
-    levels.counted = new int[c.parts.length];
-    PlainCycle understudy = new PlainCycle(c, levels, store);
+    PlainCycle understudy = copy();
+    Levels levels = understudy.levels;
+    Store store = understudy.store;
     Influence eyes = influence.on(understudy);
     List<long[]> found = new ArrayList<>();
     List<int[]> counts = new ArrayList<>();
@@ -123,7 +125,7 @@ final class Orbit {
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
         keep(found, counts, moved);
-        return covered(swayed);
+        return covered(swayed) || scheduled();
       }
     }
     return false;
@@ -170,6 +172,39 @@ final class Orbit {
       }
     }
     return true;
+  }
+
+  /** Whether the picture strobes in time, frame by frame, what is not strobed in every round. */
+  private boolean scheduled() {
+    schedule = RowSchedule.record(plain, copy(), length, counters, strobed, start).orElse(null);
+    return schedule != null;
+  }
+
+  /** A machine that stands where this one stands, and keeps no clocks for rows. */
+  private PlainCycle copy() {
+    Store store = plain.store.copy();
+    Levels levels = new Levels(c, store, 1);
+    levels.continueFrom(plain.levels);
+    levels.refreshed = everyRow();
+    levels.counted = new int[c.parts.length];
+    return new PlainCycle(c, levels, store);
+  }
+
+  /** Notes in the memories when the picture last strobed their rows; now, or if it is time. */
+  void noteRows(long cycle, boolean now) {
+    if (schedule != null) {
+      schedule.note(plain, cycle, now);
+    }
+  }
+
+  /** Whether the picture strobes a row of a memory in time, so that it cannot run out. */
+  boolean pictured(int part, int row) {
+    return schedule != null && schedule.strobes(part, row);
+  }
+
+  /** Whether the frame is as it was written down, if it was. */
+  boolean current() {
+    return schedule == null || current;
   }
 
   private static int[] keyedOf(Levels levels, Clockwork clockwork) {
@@ -255,16 +290,21 @@ final class Orbit {
    * alone, what was found out about their next steps still holds.
    */
   void standAt(long cycle) {
-    for (int k = 0; k < counters.length && countedUntil >= 0; k++) {
+    boolean alike = true;
+    current = true;
+    for (int k = 0; k < counters.length && (countedUntil >= 0 || schedule != null); k++) {
+      Counting part = (Counting) c.parts[counters[k]];
+      PartPins pins = plain.levels.pins[counters[k]];
       long[] real = wordsOf(k);
-      byte[] cells = cellsOf(k);
-      boolean alike = Arrays.equals(cells, cellsThen[k]);
+      long[] shows = part.addressing(pins);
+      boolean cells = Arrays.equals(cellsOf(k), cellsThen[k]);
       System.arraycopy(wordsThen[k], 0, plain.store.words(), c.wordBase[counters[k]], real.length);
       advance(k, steps(k, cycle) - steps(k, at), 0);
-      alike &= Arrays.equals(real, wordsOf(k));
+      alike &= cells && Arrays.equals(real, wordsOf(k));
+      current &= cells && Arrays.equals(shows, part.addressing(pins));
       System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
-      countedUntil = alike ? countedUntil : -1;
     }
+    countedUntil = alike ? countedUntil : -1;
     at = cycle;
     remember();
   }

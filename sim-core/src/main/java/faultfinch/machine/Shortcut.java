@@ -21,6 +21,7 @@ import faultfinch.signal.State;
  * @param memo what such a read gave, behind the moment it was found
  * @param floats data lines that nobody drives
  * @param carried what the data lines carry at the end
+ * @param rows the rows it strobes whose clocks are kept
  */
 record Shortcut(
     Kind kind,
@@ -35,7 +36,8 @@ record Shortcut(
     boolean steady,
     long[] memo,
     int floats,
-    Carried carried) {
+    Carried carried,
+    Rows rows) {
 
   static final int LOW = 8;
   static final int HIGH = 9;
@@ -97,7 +99,15 @@ record Shortcut(
         false,
         NO_MEMO,
         0,
-        new Carried(0, 0, true));
+        new Carried(0, 0, true),
+        Rows.NONE);
+  }
+
+  /** The same access, which strobes these rows. */
+  Shortcut strobing(Rows strobed) {
+    return new Shortcut(
+        kind, places, and, or, maskClass, follows, driver, steps, seen, steady, memo, floats,
+        carried, strobed);
   }
 
   /** Place among all cells of the one byte read or written, or -1 if there is none. */

@@ -350,7 +350,7 @@ final class Shortcuts {
    * @param index of the cell in its own memory
    */
   int packed(Shortcut s, int index) {
-    boolean direct = s.kind() == Shortcut.Kind.MEMORY && s.maskClass() >= 0;
+    boolean direct = s.kind() == Shortcut.Kind.MEMORY && s.maskClass() >= 0 && s.rows().none();
     int cell = direct ? c.cellBase[s.places().parts()[0]] + index : -1;
     return cell < 0 || cell > FastBus.CELL_MASK ? -1 : s.maskClass() << FastBus.CELL_BITS | cell;
   }

@@ -17,4 +17,10 @@ public interface Counting extends Part {
    * @return the steps taken
    */
   long advance(Pins pins, long steps, long watched);
+
+  /**
+   * The stored words on which the addresses it shows in this and all later steps depend, while its
+   * registers stay.
+   */
+  long[] addressing(Pins pins);
 }

@@ -84,8 +84,22 @@ public final class Dram4164 implements RowMemory {
   }
 
   @Override
-  public void strobed(Pins pins, int row) {
-    pins.hold(SINCE[row], pins.nanoseconds());
+  public void strobed(Pins pins, int row, long nanoseconds) {
+    pins.hold(SINCE[row], Math.max(nanoseconds, pins.state(SINCE[row])));
+  }
+
+  @Override
+  public long strobedAt(Pins pins, int row) {
+    return pins.state(SINCE[row]);
+  }
+
+  @Override
+  public long keeps(Pins pins) {
+    return weak(pins) ? Retention.shortestDefective() : Retention.shortest();
+  }
+
+  private static boolean weak(Pins pins) {
+    return pins.defect(WEAK_CELL.name());
   }
 
   @Override
@@ -100,6 +114,7 @@ public final class Dram4164 implements RowMemory {
     if (phase == Phase.V_ROW || phase == Phase.C_ROW) {
       pins.hold(STROBED, pins.low(RAS) ? 1 : 0);
       if (pins.low(RAS)) {
+        pins.hold(ROW, pins.read(A));
         strobe(pins, pins.read(A));
       }
     } else if (pins.low(CAS) && pins.low(WE) && pins.state(STROBED) != 0) {
@@ -111,15 +126,14 @@ public final class Dram4164 implements RowMemory {
     return (int) pins.state(ROW) * COLUMNS + pins.read(A);
   }
 
-  private static void strobe(Pins pins, int row) {
-    pins.hold(ROW, row);
+  @Override
+  public void strobe(Pins pins, int row) {
     if (pins.refreshed(row)) {
       return;
     }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
-    boolean weak = pins.defect(WEAK_CELL.name());
-    if (age >= (weak ? Retention.shortestDefective() : Retention.shortest())) {
-      forget(pins, row, age, weak);
+    if (age >= keeps(pins)) {
+      forget(pins, row, age, weak(pins));
     }
     pins.hold(SINCE[row], pins.nanoseconds());
   }

@@ -20,6 +20,18 @@ public interface RowMemory extends Part {
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
 
-  /** Notes that a row has been strobed just now; called after a time without a clock for it. */
-  void strobed(Pins pins, int row);
+  /** A row is strobed now: what has run out in it is lost, and its clock begins anew. */
+  void strobe(Pins pins, int row);
+
+  /**
+   * Notes that a row was strobed at a time, unless it has been since; called after a time without a
+   * clock for it.
+   */
+  void strobed(Pins pins, int row, long nanoseconds);
+
+  /** Nanoseconds that every cell keeps at least what it holds. */
+  long keeps(Pins pins);
+
+  /** Nanoseconds since power-on at which a row was last strobed, as far as has been noted. */
+  long strobedAt(Pins pins, int row);
 }

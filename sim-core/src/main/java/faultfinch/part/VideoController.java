@@ -78,6 +78,10 @@ public final class VideoController implements BusDevice, Counting {
           FRAMES,
           WAITING);
 
+  /** Those that decide which cell is shown when; the others blink and interrupt. */
+  private static final List<State> ADDRESSING =
+      COUNTERS.stream().filter(s -> s != FRAMES && s != WAITING).toList();
+
   private static final int[] WIDTHS = {
     0x3F, 0x3F, 0x3F, 0x3F, 0x1F, 0x3F, 0x3F, 0x3F, 0x0F, 0xFF, 0x03, 0xFF, 0xF3, 0x0F
   };
@@ -120,6 +124,11 @@ public final class VideoController implements BusDevice, Counting {
   @Override
   public List<Defect> defects() {
     return List.of(LINE_SYNC_DEAD, ADDRESS_DEAD);
+  }
+
+  @Override
+  public long[] addressing(Pins pins) {
+    return ADDRESSING.stream().mapToLong(pins::state).toArray();
   }
 
   @Override
