@@ -137,12 +137,11 @@ class TamariskBoardTest {
     return dots;
   }
 
-  /** A byte of memory, bit by bit from its chips; the row is the low half of the address. */
+  /** A byte of memory, bit by bit from its chips; the row is the high half of the address. */
   private static int memory(Machine machine, int address) {
-    int cell = (address & 0xFF) << 8 | address >>> 8;
     int value = 0;
     for (int bit = 0; bit < 8; bit++) {
-      value |= machine.cell("U" + (4 + bit), Dram4164.CELLS, cell) << bit;
+      value |= machine.cell("U" + (4 + bit), Dram4164.CELLS, address) << bit;
     }
     return value;
   }
