@@ -8,6 +8,7 @@ import faultfinch.fault.Dead;
 import faultfinch.fault.ElementOpen;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
+import faultfinch.signal.Electrical;
 import faultfinch.signal.State;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -78,8 +79,8 @@ public final class Machine {
     levels.settle();
     bus = kind == Kind.FAST ? new FastBus(this) : new PlainBus(this);
     core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
-    bus.attach(core, processor);
     wakeUpCore();
+    bus.attach(core, processor);
     bus.rewired(plain);
   }
 
@@ -164,6 +165,11 @@ public final class Machine {
     core.y = Chance.below(256, setup.seed(), setup.powerOn(), part, 2);
     core.s = Chance.below(256, setup.seed(), setup.powerOn(), part, 3);
     core.pc = Chance.below(65536, setup.seed(), setup.powerOn(), part, 4);
+    int from = Electrical.figure("start.from.us");
+    int spread = Electrical.figure("start.to.us") - from;
+    long micros = from + Chance.below(spread, setup.seed(), setup.powerOn(), part, 5);
+    boolean wakesReset = Chance.below(2, setup.seed(), setup.powerOn(), part, 6) == 1;
+    processor.wakeUp(levels.cycleAfter(micros * 1000), wakesReset);
   }
 
   private void rates() {

@@ -72,6 +72,12 @@ final class PartPins implements Pins {
   }
 
   @Override
+  public long charges(long pin) {
+    Circuit c = levels.circuit;
+    return Ramp.nanoseconds(c, levels, c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]);
+  }
+
+  @Override
   public long rose() {
     return rose;
   }
