@@ -64,7 +64,10 @@ final class Answers {
     for (int p = 0; p < sways.length; p++) {
       sways[p] = new int[c.parts[p].pinout().pins().size()];
       for (int bit = 0; bit < sways[p].length; bit++) {
-        sways[p][bit] = influence.atEnd(p, bit);
+        int net = c.netOf[c.pinBase[p] + bit];
+        // What is only held there moves with accesses that are played.
+        boolean held = reach.holds[net] && a.kind[net] == Levels.FLOATS;
+        sways[p][bit] = held ? Influence.CLOCKWORK : influence.atEnd(p, bit);
       }
     }
     return new Shortcut.Seen(a.in, b.in, address, lines, sways);

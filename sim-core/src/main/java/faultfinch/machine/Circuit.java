@@ -94,6 +94,11 @@ final class Circuit {
   long[] nodeFollows;
   long[] nodeEnables;
 
+  /** Pins that each silence the node while they read high, and those that do while low. */
+  long[] silentHigh;
+
+  long[] silentLow;
+
   /** Group that a node solves anew because it is the control of an analogue switch, or -1. */
   int[] nodeGroup;
 
@@ -102,6 +107,9 @@ final class Circuit {
 
   int[] islandTo;
   boolean[] looped;
+
+  /** For the first node of an island one past the last of the islands swept with it. */
+  int[] sweepTo;
 
   /** One past the last of the nodes behind this one that one settle of their part serves. */
   int[] batchTo;

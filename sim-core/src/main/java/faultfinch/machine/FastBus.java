@@ -375,6 +375,9 @@ final class FastBus extends CycleBus {
   }
 
   private int plain(int address, boolean reads, int data, boolean sync) {
+    if (replays()) {
+      return played(address, reads, data, sync);
+    }
     catchUp(core.cycle);
     if (!interrupted()) {
       materialise();

@@ -404,7 +404,8 @@ final class Influence {
       }
     }
     if (clockwork.parts[p]) {
-      boolean silent = c.nodeEnables[node] != 0 && !letsGo && (levels.driven[p] & pins) == 0;
+      long own = pins & ~c.forceMask[p];
+      boolean silent = c.nodeEnables[node] != 0 && !letsGo && (levels.driven[p] & own) == 0;
       boolean known = alone && !clockwork.takers[p] && !clockwork.counting[p];
       out |= silent || known ? 0 : CLOCKWORK;
     } else if (alone && (pins & lineDrivers[p] & levels.driven[p]) != 0) {

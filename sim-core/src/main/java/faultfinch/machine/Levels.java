@@ -26,7 +26,6 @@ final class Levels {
   private static final int HELD_LOW_MV = 200;
   private static final int HELD_HIGH_MV = 3400;
   private static final int SCHMITT_FALLING = Electrical.figure("threshold.schmitt.falling");
-  private static final int CACHED = 64;
   private static final byte CMOS = (byte) Technology.CMOS.ordinal();
   private static final byte SCHMITT = (byte) Technology.SCHMITT.ordinal();
 
@@ -67,9 +66,11 @@ final class Levels {
   private long nextExpiry = Part.NEVER;
   private final long[] dirty;
   private final boolean[] oscillating;
+  private boolean anyOscillates;
   private final boolean[] closed;
-  private final long[][] cacheKey;
-  private final int[][] cacheMv;
+  private final NetVolts volts;
+  private final Listeners listeners;
+  private final Lanes[] lanes;
 
   /** Levels of a circuit at power-on: nothing held, everything to settle. */
   Levels(Circuit circuit, Store store, double cycleNs) {
@@ -85,13 +86,14 @@ final class Levels {
     this.bits = new long[circuit.parts.length];
     this.unnoticed = new boolean[circuit.parts.length];
     this.dirty = new long[(circuit.nodePart.length + 63) / 64];
-    this.cacheKey = new long[circuit.netCount][];
-    this.cacheMv = new int[circuit.netCount][];
+    this.volts = new NetVolts(circuit, this::solve);
     this.overruled = new long[circuit.parts.length];
     this.pins = new PartPins[circuit.parts.length];
     for (int p = 0; p < pins.length; p++) {
       pins[p] = new PartPins(p, this, store);
     }
+    this.listeners = new Listeners(circuit, pins);
+    this.lanes = new Lanes[pins.length];
     Arrays.fill(kind, FLOATS);
     everything();
   }
@@ -102,7 +104,7 @@ final class Levels {
     for (int net = 0; net < circuit.netCount; net++) {
       for (int needed : circuit.loadSwitch[net]) {
         if (needed == gate) {
-          cacheKey[net] = null;
+          volts.forget(net);
           update(net);
         }
       }
@@ -214,23 +216,24 @@ final class Levels {
         if (circuit.looped[node]) {
           sweep(node);
         } else {
-          evaluate(node, circuit.batchTo[node]);
+          evaluate(node, circuit.batchTo[node], 1);
         }
       }
     }
   }
 
-  /** An oscillating island is tried afresh every phase. */
+  /**
+   * Sweeps an island, and the islands of the same make that stand behind it and have nothing to do
+   * with it, until all are still. An oscillating island is tried afresh every phase.
+   */
   private void sweep(int node) {
     int from = circuit.islandFrom[node];
-    int to = circuit.islandTo[node];
-    int n = to - from;
+    int n = circuit.islandTo[node] - from;
+    int to = circuit.sweepTo[from];
     for (int round = 0; round < n + 1 && anyDirty(from, to); round++) {
       for (int pass = 0; pass < 2 * n + 4 && anyDirty(from, to); pass++) {
-        for (int i = from; i < to; i++) {
-          if ((dirty[i >> 6] & (1L << i)) != 0) {
-            evaluate(i, i + 1);
-          }
+        for (int i = from; i < from + n; i++) {
+          evaluateAlike(i, to, n);
         }
       }
       for (int i = from; i < to; i++) {
@@ -241,6 +244,16 @@ final class Levels {
     }
     for (int i = from; i < to; i++) {
       dirty[i >> 6] &= ~(1L << i);
+    }
+  }
+
+  /** Evaluates those marked of the nodes of one part that stand so many apart. */
+  private void evaluateAlike(int first, int to, int step) {
+    for (int i = first; i < to; i += step) {
+      if ((dirty[i >> 6] & (1L << i)) != 0) {
+        evaluate(i, to, step);
+        return;
+      }
     }
   }
 
@@ -272,12 +285,17 @@ final class Levels {
   private void oscillatesAt(int net) {
     if (!oscillating[net] && circuit.source[net] == Circuit.NO_SOURCE) {
       oscillating[net] = true;
+      anyOscillates = true;
       set(net, LS_FLOAT_MV, OSCILLATES);
     }
   }
 
   /** Lets nets that oscillated in the last phase be tried again. */
   void retryOscillating() {
+    if (!anyOscillates) {
+      return;
+    }
+    anyOscillates = false;
     for (int net = 0; net < oscillating.length; net++) {
       if (oscillating[net]) {
         oscillating[net] = false;
@@ -290,16 +308,19 @@ final class Levels {
   }
 
   /** Settles a part for those of these nodes, all its own, that are marked. */
-  private void evaluate(int node, int to) {
+  private void evaluate(int node, int to, int step) {
     long mask = 0;
-    for (int i = node; i < to; i++) {
+    for (int i = node; i < to; i += step) {
       if ((dirty[i >> 6] & 1L << i) != 0) {
         dirty[i >> 6] &= ~(1L << i);
-        mask |= circuit.nodePins[i];
+        mask |= silent(i) ? 0 : circuit.nodePins[i];
       }
     }
     if (circuit.nodeGroup[node] >= 0) {
       updateGroup(circuit.groups[circuit.nodeGroup[node]]);
+      return;
+    }
+    if (mask == 0) {
       return;
     }
     int p = circuit.nodePart[node];
@@ -319,26 +340,69 @@ final class Levels {
     long changed = ((driven[p] ^ on) | (bits[p] ^ levels)) & mask;
     driven[p] = (driven[p] & ~mask) | on;
     bits[p] = (bits[p] & ~mask) | levels;
-    while (changed != 0) {
-      int bit = Long.numberOfTrailingZeros(changed);
-      changed &= changed - 1;
-      update(circuit.netOf[circuit.pinBase[p] + bit]);
+    if (changed != 0) {
+      carry(p, changed, on, levels);
     }
+  }
+
+  /** These pins of a part drive something else: so do their nets, and so read those on them. */
+  private void carry(int p, long changed, long on, long levels) {
+    Lanes to = lanes[p];
+    if (to == null) {
+      to = new Lanes(circuit, p, pins, listeners);
+      lanes[p] = to;
+    }
+    int base = circuit.pinBase[p];
+    long high = 0;
+    long low = 0;
+    for (long left = changed; left != 0; left &= left - 1) {
+      int bit = Long.numberOfTrailingZeros(left);
+      int pin = base + bit;
+      int net = circuit.netOf[pin];
+      if (!volts.drives(pin, net, driveState(pin, on >>> bit, levels >>> bit))) {
+        continue;
+      }
+      if ((to.apart >>> bit & 1) != 0) {
+        int all = renewed(net);
+        high |= all == Listeners.HIGH ? 1L << bit : 0;
+        low |= all == Listeners.LOW ? 1L << bit : 0;
+      } else {
+        update(net);
+      }
+    }
+    if ((high | low) != 0) {
+      to.tell(high, low, dirty, counted);
+    }
+  }
+
+  /** Whether an output drives nothing and, by an enable pin, goes on driving nothing. */
+  private boolean silent(int node) {
+    int p = circuit.nodePart[node];
+    long in = pins[p].in;
+    return (in & circuit.silentHigh[node] | ~in & circuit.silentLow[node]) != 0
+        && (driven[p] & circuit.nodePins[node]) == 0;
   }
 
   private void update(int net) {
     int group = circuit.groupOf[net];
     if (group >= 0) {
       updateGroup(circuit.groups[group]);
-    } else if (circuit.source[net] != Circuit.NO_SOURCE) {
-      set(net, circuit.sourceMv[net], DRIVEN);
-    } else if (!oscillating[net]) {
-      int[] drivers = circuit.drivers[net];
-      long key = 0;
-      for (int i = 0; i < drivers.length; i++) {
-        key = key << 2 | driveState(drivers[i]);
-      }
-      store(net, cached(net, key));
+    } else {
+      tell(net, renewed(net));
+    }
+  }
+
+  /** Works a net out anew; what all its readers are to be told of it, see {@link #moved}. */
+  private int renewed(int net) {
+    if (circuit.source[net] != Circuit.NO_SOURCE) {
+      return moved(net, circuit.sourceMv[net], DRIVEN);
+    }
+    return oscillating[net] ? Listeners.EACH : stored(net, volts.of(net));
+  }
+
+  private void tell(int net, int all) {
+    if (all != Listeners.EACH) {
+      listeners.tell(net, all == Listeners.HIGH, dirty, counted);
     }
   }
 
@@ -346,30 +410,15 @@ final class Levels {
   private int driveState(int pin) {
     int p = circuit.partOf[pin];
     int bit = circuit.bitOf[pin];
-    if ((driven[p] >>> bit & 1) == 0) {
-      return 0;
-    }
-    int high = (int) (bits[p] >>> bit) & 1;
-    return circuit.collector[pin] && high == 1 ? 0 : 2 | high;
+    return driveState(pin, driven[p] >>> bit, bits[p] >>> bit);
   }
 
-  private int cached(int net, long key) {
-    if (circuit.drivers[net].length > 31) {
-      return solve(net);
+  /** The same of a pin that drives, if at all, the level of the lowest bit. */
+  private int driveState(int pin, long on, long level) {
+    if ((on & 1) == 0) {
+      return 0;
     }
-    long[] keys = cacheKey[net];
-    if (keys == null) {
-      keys = new long[CACHED];
-      Arrays.fill(keys, -1);
-      cacheKey[net] = keys;
-      cacheMv[net] = new int[CACHED];
-    }
-    int slot = (int) ((key * 0x9E3779B97F4A7C15L) >>> 58);
-    if (keys[slot] != key) {
-      cacheMv[net][slot] = solve(net);
-      keys[slot] = key;
-    }
-    return cacheMv[net][slot];
+    return (level & 1) == 0 ? 2 : circuit.collector[pin] ? 0 : 3;
   }
 
   private int solve(int net) {
@@ -433,18 +482,25 @@ final class Levels {
   }
 
   private void store(int net, int millivolts) {
+    tell(net, stored(net, millivolts));
+  }
+
+  private int stored(int net, int millivolts) {
     if (millivolts != NetSolver.FLOATING) {
-      set(net, millivolts, DRIVEN);
-    } else if (circuit.lsInputs[net] > 0) {
-      set(net, LS_FLOAT_MV, FLOATS_ON_LS);
-    } else if (kind[net] != FLOATS) {
-      releasedAt[net] = now;
-      int held = held(mv[net]);
-      if (held >= MID_FROM) {
-        nextExpiry = Math.min(nextExpiry, now + holdCycles());
-      }
-      set(net, held, FLOATS);
+      return moved(net, millivolts, DRIVEN);
     }
+    if (circuit.lsInputs[net] > 0) {
+      return moved(net, LS_FLOAT_MV, FLOATS_ON_LS);
+    }
+    if (kind[net] == FLOATS) {
+      return Listeners.EACH;
+    }
+    releasedAt[net] = now;
+    int held = held(mv[net]);
+    if (held >= MID_FROM) {
+      nextExpiry = Math.min(nextExpiry, now + holdCycles());
+    }
+    return moved(net, held, FLOATS);
   }
 
   /** A floating net keeps a clean level; only a mid one keeps its millivolts. */
@@ -519,20 +575,38 @@ final class Levels {
   }
 
   private void set(int net, int millivolts, byte how) {
-    if (mv[net] == millivolts && kind[net] == how) {
-      return;
-    }
-    boolean moves = mv[net] != millivolts;
+    tell(net, moved(net, millivolts, how));
+  }
+
+  /**
+   * Puts a net at a level. Answers what all its readers read now, if they read alike and are yet to
+   * be told; else they have been told each by itself, or need not be.
+   */
+  private int moved(int net, int millivolts, byte how) {
+    int had = mv[net];
+    byte was = kind[net];
     mv[net] = millivolts;
     kind[net] = how;
-    for (int pin : circuit.receivers[net]) {
-      receive(pin, reads(pin, millivolts, how));
-      if (moves && circuit.level[pin]) {
-        for (int node : circuit.followers[pin]) {
-          mark(node);
+    if (had == millivolts && (was == how || followsVolts(was) && followsVolts(how))) {
+      return Listeners.EACH;
+    }
+    int all = followsVolts(how) ? listeners.all(net, millivolts) : listeners.others(net, how);
+    if (all == Listeners.EACH) {
+      for (int pin : circuit.receivers[net]) {
+        receive(pin, reads(pin, millivolts, how));
+        if (had != millivolts && circuit.level[pin]) {
+          for (int node : circuit.followers[pin]) {
+            mark(node);
+          }
         }
       }
     }
+    return all;
+  }
+
+  /** Whether pins read a net in this state by its millivolts and nothing else. */
+  private static boolean followsVolts(byte how) {
+    return how == DRIVEN || how == FLOATS;
   }
 
   private boolean reads(int pin, int millivolts, byte how) {
@@ -587,6 +661,7 @@ final class Levels {
     private final long[] rose;
     private final long[] fell;
     private final boolean[] oscillating;
+    private final long[] keys;
     private long now;
     private long nextExpiry;
     private Phase phase;
@@ -598,6 +673,7 @@ final class Levels {
       kind = new byte[nets];
       releasedAt = new long[nets];
       oscillating = new boolean[nets];
+      keys = new long[nets];
       driven = new long[parts];
       bits = new long[parts];
       in = new long[parts];
@@ -614,6 +690,7 @@ final class Levels {
     System.arraycopy(driven, 0, copy.driven, 0, driven.length);
     System.arraycopy(bits, 0, copy.bits, 0, bits.length);
     System.arraycopy(oscillating, 0, copy.oscillating, 0, oscillating.length);
+    volts.save(copy.keys);
     for (int p = 0; p < pins.length; p++) {
       copy.in[p] = pins[p].in;
       copy.before[p] = pins[p].before;
@@ -632,6 +709,8 @@ final class Levels {
     System.arraycopy(copy.driven, 0, driven, 0, driven.length);
     System.arraycopy(copy.bits, 0, bits, 0, bits.length);
     System.arraycopy(copy.oscillating, 0, oscillating, 0, oscillating.length);
+    anyOscillates = true;
+    volts.load(copy.keys);
     for (int p = 0; p < pins.length; p++) {
       pins[p].in = copy.in[p];
       pins[p].before = copy.before[p];

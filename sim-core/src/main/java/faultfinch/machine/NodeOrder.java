@@ -54,6 +54,7 @@ final class NodeOrder {
       feeds.add(fedBy(n, followers));
     }
     components();
+    new NodeGrouping(components, before(), n -> nodes.get(n)[0]).arrange();
     store(followers);
   }
 
@@ -74,28 +75,57 @@ final class NodeOrder {
   }
 
   private List<Integer> fedBy(int node, List<List<Integer>> followers) {
-    int p = nodes.get(node)[0];
     Set<Integer> fed = new LinkedHashSet<>();
-    if (nodes.get(node)[1] >= 0) {
-      reach(c.groups[nodes.get(node)[1]].nets(), followers, fed);
-    }
-    for (Pin pin : c.parts[p].pinout().pins()) {
-      if ((outputs.get(node).pins() & pin.mask()) != 0) {
-        int net = c.netOf[c.pinBase[p] + pin.bit()];
-        int group = c.groupOf[net];
-        int[] reached = group < 0 ? new int[] {net} : c.groups[group].nets();
-        reach(reached, followers, fed);
+    for (int net : driven(node)) {
+      for (int g : c.receivers[net]) {
+        fed.addAll(followers.get(g));
       }
     }
     return List.copyOf(fed);
   }
 
-  private void reach(int[] nets, List<List<Integer>> followers, Set<Integer> fed) {
-    for (int net : nets) {
-      for (int g : c.receivers[net]) {
-        fed.addAll(followers.get(g));
+  /** The nets an output drives, and all that are coupled to them. */
+  private Set<Integer> driven(int node) {
+    int p = nodes.get(node)[0];
+    Set<Integer> driven = new LinkedHashSet<>();
+    if (nodes.get(node)[1] >= 0) {
+      addAll(driven, c.groups[nodes.get(node)[1]].nets());
+    }
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      if ((outputs.get(node).pins() & pin.mask()) != 0) {
+        int net = c.netOf[c.pinBase[p] + pin.bit()];
+        int group = c.groupOf[net];
+        addAll(driven, group < 0 ? new int[] {net} : c.groups[group].nets());
       }
     }
+    return driven;
+  }
+
+  private static void addAll(Set<Integer> to, int[] nets) {
+    for (int net : nets) {
+      to.add(net);
+    }
+  }
+
+  /** Per node those that come after it: what it feeds, and later drivers of the nets it drives. */
+  private List<Set<Integer>> before() {
+    List<Set<Integer>> after = new ArrayList<>();
+    for (List<Integer> fed : feeds) {
+      after.add(new LinkedHashSet<>(fed));
+    }
+    int[] lastOn = new int[c.netCount];
+    Arrays.fill(lastOn, -1);
+    for (List<Integer> component : components) {
+      for (int node : component) {
+        for (int net : driven(node)) {
+          if (lastOn[net] >= 0) {
+            after.get(lastOn[net]).add(node);
+          }
+          lastOn[net] = node;
+        }
+      }
+    }
+    return after;
   }
 
   private void components() {
@@ -145,6 +175,8 @@ final class NodeOrder {
     c.nodePins = new long[n];
     c.nodeFollows = new long[n];
     c.nodeEnables = new long[n];
+    c.silentHigh = new long[n];
+    c.silentLow = new long[n];
     c.islandFrom = new int[n];
     c.islandTo = new int[n];
     c.looped = new boolean[n];
@@ -158,13 +190,16 @@ final class NodeOrder {
         c.nodePins[at] = outputs.get(node).pins();
         c.nodeFollows[at] = outputs.get(node).follows();
         c.nodeEnables[at] = outputs.get(node).enables();
+        silence(at);
         c.islandFrom[at] = from;
         c.islandTo[at] = from + component.size();
         c.looped[at] = component.size() > 1 || feeds.get(node).contains(node);
         at++;
       }
     }
-    c.batchTo = batches(rank);
+    boolean[][] fed = fed(rank);
+    c.batchTo = batches(fed);
+    c.sweepTo = sweeps(fed);
     c.nodesOf = new int[c.parts.length][];
     for (int p = 0; p < c.parts.length; p++) {
       c.nodesOf[p] = nodesOf(p);
@@ -181,17 +216,36 @@ final class NodeOrder {
     }
   }
 
-  /** For each node one past the last of those behind it that one settle of their part serves. */
-  private int[] batches(int[] rank) {
+  private boolean[][] fed(int[] rank) {
     int n = rank.length;
-    boolean[][] fed = new boolean[n][];
-    int[] batchTo = new int[n];
+    boolean[][] fed = new boolean[n][n];
     for (int node = 0; node < n; node++) {
-      fed[rank[node]] = new boolean[n];
       for (int other : feeds.get(node)) {
         fed[rank[node]][rank[other]] = true;
       }
     }
+    return fed;
+  }
+
+  // A driver that a fault holds on, or that has a defect inside, may never be silent.
+  private void silence(int node) {
+    int p = c.nodePart[node];
+    if (c.nodeGroup[node] < 0 && sound(node)) {
+      c.silentHigh[node] = c.parts[p].pinout().silentWhileHigh(c.nodeEnables[node]);
+      c.silentLow[node] = c.parts[p].pinout().silentWhileLow(c.nodeEnables[node]);
+    }
+  }
+
+  private boolean sound(int node) {
+    int p = c.nodePart[node];
+    return (c.forceMask[p] & c.nodePins[node]) == 0
+        && c.harm.defects.getOrDefault(c.refs[p], Set.of()).isEmpty();
+  }
+
+  /** For each node one past the last of those behind it that one settle of their part serves. */
+  private int[] batches(boolean[][] fed) {
+    int n = fed.length;
+    int[] batchTo = new int[n];
     for (int from = 0; from < n; from++) {
       int to = from + 1;
       while (to < n && joins(from, to, fed)) {
@@ -200,6 +254,35 @@ final class NodeOrder {
       batchTo[from] = to;
     }
     return batchTo;
+  }
+
+  /** For the first node of an island one past the last of those that can be swept with it. */
+  private int[] sweeps(boolean[][] fed) {
+    int[] sweepTo = c.islandTo.clone();
+    for (int from = 0; from < sweepTo.length; from++) {
+      int to = sweepTo[from];
+      while (c.looped[from] && to < sweepTo.length && alike(from, to, fed)) {
+        to = c.islandTo[to];
+      }
+      sweepTo[from] = to;
+    }
+    return sweepTo;
+  }
+
+  /** Whether the island that begins at a node is made like another and strange to all since. */
+  private boolean alike(int from, int other, boolean[][] fed) {
+    int n = c.islandTo[from] - from;
+    boolean alike = c.looped[other] && c.islandTo[other] - other == n;
+    for (int i = 0; alike && i < n; i++) {
+      alike =
+          c.nodePart[from + i] == c.nodePart[other + i]
+              && c.nodeGroup[from + i] < 0
+              && c.nodeGroup[other + i] < 0;
+      for (int earlier = from; alike && earlier < other; earlier++) {
+        alike = !fed[earlier][other + i] && !fed[other + i][earlier];
+      }
+    }
+    return alike;
   }
 
   private boolean joins(int from, int to, boolean[][] fed) {

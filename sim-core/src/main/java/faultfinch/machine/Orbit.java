@@ -317,8 +317,9 @@ final class Orbit {
   /** First cycle from the one at hand in which something moves that shows. */
   long nextShown(long cycle) {
     long next = Long.MAX_VALUE;
+    long from = Math.max(cycle, start);
     for (int i = 0; shows && i < length && next == Long.MAX_VALUE; i++) {
-      next = moves[index(cycle + i)] ? cycle + i : next;
+      next = moves[index(from + i)] ? from + i : next;
     }
     if (countedUntil < cycle) {
       countedUntil = counted();

@@ -5,6 +5,7 @@ import faultfinch.part.M6502;
 import faultfinch.part.Part;
 import faultfinch.signal.Bus;
 import faultfinch.signal.Phase;
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -24,7 +25,7 @@ final class PlainCycle {
   private final int[] edged;
   private final int[] devices;
   private final int[] phased;
-  private final int[] living;
+  private final int[] timed;
 
   /** Cycle at which a part can next change by itself. */
   long nextEvent;
@@ -54,7 +55,9 @@ final class PlainCycle {
     this.levels = levels;
     this.store = store;
     this.nextOf = new long[circuit.parts.length];
-    this.living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
+    int[] living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
+    this.timed = IntStream.of(living).filter(p -> circuit.parts[p].keepsTime()).toArray();
+    Arrays.fill(nextOf, Part.NEVER);
     this.committing =
         IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
     this.edged = IntStream.of(living).filter(p -> circuit.edgePins(p) != 0).toArray();
@@ -74,7 +77,7 @@ final class PlainCycle {
     schedulings++;
     nextEvent = Part.NEVER;
     nextStored = Part.NEVER;
-    for (int p : living) {
+    for (int p : timed) {
       nextOf[p] = circuit.parts[p].nextChange(levels.pins[p]);
       nextEvent = Math.min(nextEvent, nextOf[p]);
       nextStored = Math.min(nextStored, circuit.parts[p].nextStored(levels.pins[p]));
@@ -86,7 +89,7 @@ final class PlainCycle {
   /** The one part that changes by itself by this cycle, or -1 if it is not one alone. */
   int dueAlone(long cycle) {
     int due = -1;
-    for (int p : living) {
+    for (int p : timed) {
       if (nextOf[p] <= cycle) {
         if (due >= 0) {
           return -1;
@@ -128,7 +131,7 @@ final class PlainCycle {
     if (levels.now < nextEvent) {
       return;
     }
-    for (int p : living) {
+    for (int p : timed) {
       if (nextOf[p] <= levels.now) {
         circuit.parts[p].elapse(levels.pins[p]);
         levels.touch(p);

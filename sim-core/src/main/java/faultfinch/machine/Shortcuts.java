@@ -34,6 +34,7 @@ final class Shortcuts {
   private final MaskClasses classes = new MaskClasses();
   private final Influence influence;
   private final Judge judge;
+  private final Actors actors;
   private final boolean[] drivenOnce;
   private final boolean[] floatedOnce;
   private final boolean[] contended;
@@ -85,6 +86,7 @@ final class Shortcuts {
     }
     this.influence = c.cpu < 0 ? null : new Influence(plain, reach, lineDrivers);
     this.judge = new Judge(plain, reach, influence, lineDrivers, classes);
+    this.actors = new Actors(c);
     this.telling =
         IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
     this.keyed = new int[reach.keys.length + TOLD * telling.length];
@@ -317,28 +319,26 @@ final class Shortcuts {
 
   /**
    * Whether this access has to be played for the sake of a level that is only held. A net that
-   * something could have driven and that somebody reads must not float in a remembered access: what
-   * it holds is not known there. Where nobody reads it, what it holds shows on a probe all the
-   * same; then the accesses that drive it are played, so that its last level is always at hand.
+   * something could have driven must not float in a remembered access in which somebody acts on
+   * what he reads there: what it holds is not known. Where nobody does, what it holds shows on a
+   * probe all the same; then the accesses that drive it are played, so that its last level is
+   * always at hand.
    */
   private boolean heldMatters(Trial a) {
     boolean plainly = false;
     for (int net = 0; net < c.netCount; net++) {
       if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
-        if (Reach.isRead(c, net)) {
-          plainly |= floats;
-        } else {
-          floatedOnce[net] |= floats;
-          drivenOnce[net] |= !floats;
-          if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
-            contended[net] = true;
-            flushed = true;
-            bySlow.clear();
-            current = null;
-          }
-          plainly |= !floats && contended[net];
+        plainly |= floats && actors.any(net, a);
+        floatedOnce[net] |= floats;
+        drivenOnce[net] |= !floats;
+        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
+          contended[net] = true;
+          flushed = true;
+          bySlow.clear();
+          current = null;
         }
+        plainly |= !floats && contended[net];
       }
     }
     return plainly;

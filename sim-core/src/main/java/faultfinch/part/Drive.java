@@ -340,6 +340,11 @@ public final class Drive implements Part {
   }
 
   @Override
+  public boolean keepsTime() {
+    return true;
+  }
+
+  @Override
   public long nextChange(Pins pins) {
     int hand = (int) pins.state(HAND);
     return hand == SEEN || hand == LET_GO

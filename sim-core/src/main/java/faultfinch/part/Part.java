@@ -44,6 +44,11 @@ public interface Part {
   /** State at power-on; cells and words are zero before this is called. */
   default void powerOn(Pins pins, PowerOn chance) {}
 
+  /** Whether time alone can change the part: only then is {@link #nextChange} asked. */
+  default boolean keepsTime() {
+    return false;
+  }
+
   /** Bus cycle at which the outputs can next change by themselves, or {@link #NEVER}. */
   default long nextChange(Pins pins) {
     return NEVER;

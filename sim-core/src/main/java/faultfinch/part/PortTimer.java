@@ -136,6 +136,11 @@ public final class PortTimer implements BusDevice {
   }
 
   @Override
+  public boolean keepsTime() {
+    return true;
+  }
+
+  @Override
   public long nextChange(Pins pins) {
     long ends = pins.state(ENDS);
     long next = ends == 0 ? NEVER : ends;

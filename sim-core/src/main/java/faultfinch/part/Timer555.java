@@ -57,6 +57,11 @@ public final class Timer555 implements Part {
   }
 
   @Override
+  public boolean keepsTime() {
+    return true;
+  }
+
+  @Override
   public long nextChange(Pins pins) {
     if (pins.state(DONE) != 0) {
       return NEVER;

@@ -230,6 +230,11 @@ public final class ToneGenerator implements BusDevice {
   }
 
   @Override
+  public boolean keepsTime() {
+    return true;
+  }
+
+  @Override
   public long nextChange(Pins pins) {
     long next = Math.min(turn(pins, HALF_A, FROM_A), turn(pins, HALF_B, FROM_B));
     long step = pins.state(NOISE) * NOISE_STEP;

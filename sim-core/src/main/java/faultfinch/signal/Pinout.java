@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A package as its page draws it. The drawing is the declaration: it names the pins, the lines
@@ -94,6 +95,25 @@ public final class Pinout {
   /** All pins with this role as one mask. */
   public long role(Pin.Role role) {
     return roles[role.ordinal()];
+  }
+
+  /** Of these enable pins those that, each by itself, let an output go while they read high. */
+  public long silentWhileHigh(long enables) {
+    return sum(p -> p.activeLow() && p.role() != Pin.Role.WRITE, enables);
+  }
+
+  /** Of these enable pins those that, each by itself, let an output go while they read low. */
+  public long silentWhileLow(long enables) {
+    return sum(p -> p.activeLow() == (p.role() == Pin.Role.WRITE), enables);
+  }
+
+  // A direction pin lets one side go and has the other drive.
+  private long sum(Predicate<Pin> which, long of) {
+    return pins.stream()
+        .filter(p -> (p.mask() & of) != 0 && p.role() != Pin.Role.DIRECTION)
+        .filter(which)
+        .mapToLong(Pin::mask)
+        .reduce(0, (a, b) -> a | b);
   }
 
   public Technology technology() {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class FoundInTheSweepTest {
   private static final Board SORREL = BoardReader.shipped("sorrel");
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final long MS = 1_000_000;
 
   /** A timer's output can be read through a buffer, and is, one cycle after it moved. */
@@ -51,6 +52,17 @@ class FoundInTheSweepTest {
     Board board = GeneratedBoards.board(79);
     Fault bridge = FaultKinds.parse("U13.1A-U13.1B: bridge", board);
     assertAgrees(Setup.healthy(board, 79).with(List.of(bridge)), 60 * MS);
+  }
+
+  /** A way found at the end of a cycle begins with the next, and something in it shows. */
+  @Test
+  void wayThatShows_isFollowedFromTheCycleItWasFoundIn() {
+    Setup slow =
+        Setup.healthy(TAMARISK, 1)
+            .with(List.of(FaultKinds.parse("X1: off frequency at 900 per mille", TAMARISK)));
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(slow, TAMARISK.exercise(), List.of(925 * MS), 500).difference());
   }
 
   private static Setup sorrel(String fault) {

@@ -1,0 +1,117 @@
+package faultfinch.machine;
+
+import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
+
+/**
+ * Millivolts of each net by what its drivers do now, worked out once per set of active drivers and
+ * kept.
+ *
+ * <p>Two bits a driver make the key of a net: 0 lets go, 2 drives low, 3 drives high. The key is
+ * kept up to date as drivers move, so that looking a net up costs nothing for its silent drivers.
+ */
+final class NetVolts {
+  /** The widest key of a net that is simply an index. */
+  private static final int DIRECT = 3;
+
+  /** Drivers whose states fit a key; nets with more are worked out each time. */
+  private static final int KEYED = 31;
+
+  private static final int SLOTS = 64;
+  private static final int PROBES = 4;
+  private static final int NOT_KNOWN = Integer.MAX_VALUE;
+
+  private final Circuit circuit;
+  private final IntUnaryOperator solve;
+
+  /** Per driving pin where its state stands in the key of its net. */
+  private final byte[] shift;
+
+  private final long[] key;
+  private final int[][] known;
+  private final long[][] knownFor;
+
+  /** Volts of a circuit's nets; {@code solve} works out one net from what its drivers do now. */
+  NetVolts(Circuit circuit, IntUnaryOperator solve) {
+    this.circuit = circuit;
+    this.solve = solve;
+    this.shift = new byte[circuit.partOf.length];
+    this.key = new long[circuit.netCount];
+    this.known = new int[circuit.netCount][];
+    this.knownFor = new long[circuit.netCount][];
+    for (int[] drivers : circuit.drivers) {
+      for (int i = 0; i < drivers.length; i++) {
+        shift[drivers[i]] = (byte) (i < KEYED ? 2 * i : 0);
+      }
+    }
+  }
+
+  /** A driving pin of a net does this now; false if that makes no difference to the net. */
+  boolean drives(int pin, int net, int state) {
+    long was = key[net];
+    long now = was & ~(3L << shift[pin]) | (long) state << shift[pin];
+    key[net] = now;
+    return now != was || circuit.drivers[net].length > KEYED;
+  }
+
+  /** What holds a net has changed otherwise: nothing is known of it any more. */
+  void forget(int net) {
+    known[net] = null;
+    knownFor[net] = null;
+  }
+
+  /** Millivolts of a net, or {@link NetSolver#FLOATING}. */
+  int of(int net) {
+    int drivers = circuit.drivers[net].length;
+    if (drivers <= DIRECT) {
+      int[] direct = known[net];
+      if (direct == null) {
+        direct = new int[1 << 2 * drivers];
+        Arrays.fill(direct, NOT_KNOWN);
+        known[net] = direct;
+      }
+      int at = (int) key[net];
+      if (direct[at] == NOT_KNOWN) {
+        direct[at] = solve.applyAsInt(net);
+      }
+      return direct[at];
+    }
+    return drivers > KEYED ? solve.applyAsInt(net) : lookedUp(net);
+  }
+
+  private int lookedUp(int net) {
+    long[] keys = knownFor[net];
+    if (keys == null) {
+      keys = new long[SLOTS];
+      Arrays.fill(keys, -1);
+      knownFor[net] = keys;
+      known[net] = new int[SLOTS];
+    }
+    long wanted = key[net];
+    int first = (int) ((wanted * 0x9E3779B97F4A7C15L) >>> 58);
+    for (int i = 0; i < PROBES; i++) {
+      int slot = (first + i) % SLOTS;
+      if (keys[slot] == wanted) {
+        return known[net][slot];
+      }
+      if (keys[slot] == -1) {
+        return learn(net, slot);
+      }
+    }
+    return learn(net, first);
+  }
+
+  private int learn(int net, int slot) {
+    known[net][slot] = solve.applyAsInt(net);
+    knownFor[net][slot] = key[net];
+    return known[net][slot];
+  }
+
+  void save(long[] keys) {
+    System.arraycopy(key, 0, keys, 0, key.length);
+  }
+
+  void load(long[] keys) {
+    System.arraycopy(keys, 0, key, 0, key.length);
+  }
+}
