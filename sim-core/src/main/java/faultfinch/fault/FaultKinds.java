@@ -212,8 +212,8 @@ public enum FaultKinds {
   BRICK(
       "failed brick",
       Form.SUPPLY,
-      "sags|low|dead",
-      "sags|low|dead",
+      "sags|low|dead|ripples",
+      "sags|low|dead|ripples",
       "brick: sags",
       BrickFault::read,
       BrickFault::sites),

@@ -56,6 +56,9 @@ public interface Harm {
   /** The brick has other no-load millivolts and source milliohms than it should. */
   void brick(int noLoadMillivolts, int milliohms);
 
+  /** The capacitor inside the brick has only so many per cent left. */
+  void brickCapacitor(int percent);
+
   /** A regulator's output is fixed at this many millivolts, or follows its input less dropout. */
   void regulator(String ref, RegulatorHarm harm);
 

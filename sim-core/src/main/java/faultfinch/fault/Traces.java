@@ -134,6 +134,11 @@ final class Traces implements Harm {
   }
 
   @Override
+  public void brickCapacitor(int percent) {
+    said.add("brick capacitor " + percent);
+  }
+
+  @Override
   public void regulator(String ref, RegulatorHarm harm) {
     said.add("regulator " + ref + " " + harm);
   }

@@ -42,6 +42,7 @@ final class HarmNotes implements Harm {
   boolean clockDead;
   int clockPerMille = 1000;
   Optional<Brick> brick = Optional.empty();
+  int brickCapacitorPercent = 100;
   final Map<String, RegulatorHarm> regulators = new LinkedHashMap<>();
   boolean supplyOpen;
 
@@ -133,6 +134,11 @@ final class HarmNotes implements Harm {
   @Override
   public void brick(int noLoadMillivolts, int milliohms) {
     brick = Optional.of(new Brick(noLoadMillivolts, milliohms));
+  }
+
+  @Override
+  public void brickCapacitor(int percent) {
+    brickCapacitorPercent = percent;
   }
 
   @Override

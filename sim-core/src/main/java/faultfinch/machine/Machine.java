@@ -52,6 +52,10 @@ public final class Machine {
   private ClockRates rates;
   private double processorHertz;
   private final Power power;
+
+  /** What too few volts do to sound parts. */
+  private final List<Fault> margins;
+
   private Heat heat;
   private long heatAt = -1;
 
@@ -65,6 +69,7 @@ public final class Machine {
     this.setup = Showing.of(asked);
     this.kind = kind;
     power = Power.of(setup);
+    margins = Margins.of(setup, power);
     this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
@@ -88,6 +93,7 @@ public final class Machine {
     setup = from.setup;
     kind = Kind.PLAIN;
     power = from.power;
+    margins = from.margins;
     closed.addAll(from.closed);
     milestones.putAll(from.milestones);
     unreached = from.unreached.clone();
@@ -125,6 +131,7 @@ public final class Machine {
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
+    all.addAll(margins);
     power.blown().stream()
         .filter(this::feedsFromARail)
         .forEach(ref -> all.add(new ElementOpen(ref)));
