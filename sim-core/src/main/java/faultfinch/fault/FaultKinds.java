@@ -149,6 +149,22 @@ public enum FaultKinds {
       "U8: defect timer-dead",
       DefectInside::read,
       DefectInside::sites),
+  SLOW(
+      "memory of too slow a grade",
+      Form.PART,
+      "slow at N ns",
+      "slow at (\\d{1,4}) ns",
+      "U4: slow at 150 ns",
+      Slow::read,
+      Slow::sites),
+  RACE(
+      "memory that takes its column too soon",
+      Form.PART,
+      "races at N ns",
+      "races at (\\d{1,4}) ns",
+      "U4: races at 105 ns",
+      Race::read,
+      Race::sites),
   ELEMENT_OPEN(
       "open part", Form.PART, "open", "open", "R2: open", ElementOpen::read, ElementOpen::sites),
   ELEMENT_SHORT(

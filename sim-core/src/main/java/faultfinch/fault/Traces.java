@@ -104,6 +104,16 @@ final class Traces implements Harm {
   }
 
   @Override
+  public void slow(String ref, int nanoseconds) {
+    said.add("slow " + ref + " " + nanoseconds);
+  }
+
+  @Override
+  public void race(String ref, int nanoseconds) {
+    said.add("race " + ref + " " + nanoseconds);
+  }
+
+  @Override
   public void elementOpen(String ref) {
     said.add(elementOpenTrace(ref));
   }

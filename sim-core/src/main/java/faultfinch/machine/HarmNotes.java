@@ -36,6 +36,8 @@ final class HarmNotes implements Harm {
   final List<Cell> cells = new ArrayList<>();
   final List<Programmed> programmed = new ArrayList<>();
   final Map<String, Set<String>> defects = new LinkedHashMap<>();
+  final Map<String, Integer> slow = new LinkedHashMap<>();
+  final Map<String, Integer> races = new LinkedHashMap<>();
   final Set<String> elementsOpen = new LinkedHashSet<>();
   final Map<String, Integer> elementsShort = new LinkedHashMap<>();
   final Map<String, Integer> elementsDrift = new LinkedHashMap<>();
@@ -104,6 +106,16 @@ final class HarmNotes implements Harm {
   @Override
   public void defect(String ref, String name) {
     defects.computeIfAbsent(ref, k -> new LinkedHashSet<>()).add(name);
+  }
+
+  @Override
+  public void slow(String ref, int nanoseconds) {
+    slow.put(ref, nanoseconds);
+  }
+
+  @Override
+  public void race(String ref, int nanoseconds) {
+    races.put(ref, nanoseconds);
   }
 
   @Override

@@ -81,7 +81,9 @@ public final class Machine {
     levels.clock(cycleNanoseconds());
     plain = new PlainCycle(circuit, levels, store);
     levels.settle();
-    bus = kind == Kind.FAST ? new FastBus(this) : new PlainBus(this);
+    // What a late part drives depends on phases gone by, which no table holds.
+    boolean tabled = kind == Kind.FAST && circuit.delays.isEmpty();
+    bus = tabled ? new FastBus(this) : new PlainBus(this);
     core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
     bus.attach(core, processor);
     wakeUpCore();
@@ -135,7 +137,10 @@ public final class Machine {
     power.blown().stream()
         .filter(this::feedsFromARail)
         .forEach(ref -> all.add(new ElementOpen(ref)));
-    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    Circuit made =
+        Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    made.delays = Delays.of(made, setup, power);
+    return made;
   }
 
   private boolean feedsFromARail(String fuse) {

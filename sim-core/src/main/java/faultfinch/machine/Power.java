@@ -156,8 +156,7 @@ public final class Power {
   private double[] at(int offset, Feed.Brick brick, long seed) {
     int millivolts = Math.max(0, brick.noLoadMillivolts() + offset);
     Feed then = new Feed.Brick(millivolts, brick.milliohms());
-    return new SupplySolver(
-            SupplyChain.of(board, harm, nodes, then, blown, seed), nodes.count())
+    return new SupplySolver(SupplyChain.of(board, harm, nodes, then, blown, seed), nodes.count())
         .volts;
   }
 
@@ -351,9 +350,7 @@ public final class Power {
       return new int[0];
     }
     List<double[]> all = swing.isEmpty() ? List.of(volts) : swing;
-    return all.stream()
-        .mapToInt(v -> whole(v[supply.getAsInt()] - v[ground.getAsInt()]))
-        .toArray();
+    return all.stream().mapToInt(v -> whole(v[supply.getAsInt()] - v[ground.getAsInt()])).toArray();
   }
 
   private int lowest(Pad one, Pad other) {
