@@ -146,7 +146,8 @@ final class Patient {
           switch (f.condition().kind()) {
             case WARM, COLD -> WARM_AFTER_MINUTES;
             case AFTER_MINUTES -> f.condition().figure();
-            case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN -> 0;
+            case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN ->
+                f.kind().followsHeat() ? WARM_AFTER_MINUTES : 0;
           };
       mark = waits <= minutesOn ? Math.max(mark, waits) : mark;
     }

@@ -272,6 +272,11 @@ public enum FaultKinds {
     return title;
   }
 
+  /** Whether its figures move with the part's own temperature. */
+  public boolean followsHeat() {
+    return this == SLOW || this == RACE;
+  }
+
   /** The form of its text: place, colon, words with choices between strokes. */
   public String grammar() {
     return Places.example(form) + ": " + says;

@@ -290,14 +290,14 @@ public final class Power {
     return milliamps;
   }
 
-  /** The band the rail is in. */
+  /** The band the mean of the logic rail is in. */
   public Band band() {
     return Band.of(railMillivolts());
   }
 
-  /** Whether parts on the rail can work. */
+  /** Whether parts on the logic rail can work. */
   public boolean railUp() {
-    return band() != Band.DEAD;
+    return up().contains(board.supply().railNet());
   }
 
   /**

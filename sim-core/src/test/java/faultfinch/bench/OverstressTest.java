@@ -88,6 +88,20 @@ class OverstressTest {
     assertEquals(List.of("U2: slow at 350 ns"), remaining(bench));
   }
 
+  /** Cases settle in four minutes: from then on a slow part is looked at as warm as it gets. */
+  @Test
+  void slowPart_afterFourMinutesOn_isRunWarm() {
+    List<Fault> slow = List.of(FaultKinds.parse("U2: slow at 350 ns", TAMARISK));
+    Patient patient = new Patient(new Job(TAMARISK, slow, 1, Intake.none(), Prices.shipped()));
+    patient.switchOn();
+    patient.pass(3);
+    assertEquals(0, patient.setup().surroundings().minutes());
+    patient.pass(1);
+    assertEquals(4, patient.setup().surroundings().minutes());
+    patient.switchOff();
+    assertEquals(0, patient.setup().surroundings().minutes());
+  }
+
   /** Sorrel leaves time enough for the slower grade: there it is no fault. */
   @Test
   void exchangeOnASlowBoard_bySlowerGrade_isAsGood() throws IOException {
