@@ -53,6 +53,10 @@ public final class Machine {
   private ClockRates rates;
   private double processorHertz;
   private final Power power;
+
+  /** What too few volts do to sound parts. */
+  private final List<Fault> margins;
+
   private Heat heat;
   private long heatAt = -1;
 
@@ -66,6 +70,7 @@ public final class Machine {
     this.setup = Showing.of(asked);
     this.kind = kind;
     power = Power.of(setup);
+    margins = Margins.of(setup, power);
     this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
@@ -77,7 +82,9 @@ public final class Machine {
     levels.clock(cycleNanoseconds());
     plain = new PlainCycle(circuit, levels, store);
     levels.settle();
-    bus = kind == Kind.FAST ? new FastBus(this) : new PlainBus(this);
+    // What a late part drives depends on phases gone by, which no table holds.
+    boolean tabled = kind == Kind.FAST && circuit.delays.isEmpty();
+    bus = tabled ? new FastBus(this) : new PlainBus(this);
     core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
     wakeUpCore();
     bus.attach(core, processor);
@@ -89,6 +96,7 @@ public final class Machine {
     setup = from.setup;
     kind = Kind.PLAIN;
     power = from.power;
+    margins = from.margins;
     closed.addAll(from.closed);
     milestones.putAll(from.milestones);
     unreached = from.unreached.clone();
@@ -126,10 +134,14 @@ public final class Machine {
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
+    all.addAll(margins);
     power.blown().stream()
         .filter(this::feedsFromARail)
         .forEach(ref -> all.add(new ElementOpen(ref)));
-    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    Circuit made =
+        Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    made.delays = Delays.of(made, setup, power);
+    return made;
   }
 
   private boolean feedsFromARail(String fuse) {

@@ -79,6 +79,11 @@ public final class Dram4164 implements RowMemory {
   }
 
   @Override
+  public boolean restsHigh(int cell) {
+    return cell >= ROWS / 2 * COLUMNS;
+  }
+
+  @Override
   public boolean strobes(long in) {
     return (in & RAS) == 0;
   }
@@ -111,7 +116,7 @@ public final class Dram4164 implements RowMemory {
     return (int) pins.state(ROW) * COLUMNS + pins.read(A);
   }
 
-  private static void strobe(Pins pins, int row) {
+  private void strobe(Pins pins, int row) {
     pins.hold(ROW, row);
     if (pins.refreshed(row)) {
       return;
@@ -124,10 +129,10 @@ public final class Dram4164 implements RowMemory {
     pins.hold(SINCE[row], pins.nanoseconds());
   }
 
-  private static void forget(Pins pins, int row, long age, boolean weak) {
+  private void forget(Pins pins, int row, long age, boolean weak) {
     long grain = pins.state(GRAIN);
     int weakCell = weak ? Retention.weakCell(grain, CELLS.count()) : -1;
-    int rest = row < ROWS / 2 ? 0 : 1;
+    int rest = restsHigh(row * COLUMNS) ? 1 : 0;
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
           cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);

@@ -20,6 +20,9 @@ public interface RowMemory extends Part {
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
 
+  /** Whether a cell without charge reads high. */
+  boolean restsHigh(int cell);
+
   /** Notes that a row has been strobed just now; called after a time without a clock for it. */
   void strobed(Pins pins, int row);
 }

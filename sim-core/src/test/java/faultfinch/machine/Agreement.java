@@ -139,7 +139,7 @@ final class Agreement {
     Machine plain = pair.plain;
     long cycle = plain.setup().board().cycleNanoseconds();
     // Where a picture half runs by itself, a run ends with cycles played; so it must be longer.
-    boolean clockwork = ((FastBus) fast.bus()).reach().clockwork.any();
+    boolean clockwork = fast.bus() instanceof FastBus bus && bus.reach().clockwork.any();
     long stride = clockwork ? LONGER * cycle : cycle;
     for (long at = end - LAST_CYCLES * cycle; at <= end; at += stride) {
       plain.runTo(at);
