@@ -1,6 +1,7 @@
 package faultfinch.cli;
 
 import faultfinch.board.Board;
+import faultfinch.board.KeyPress;
 import faultfinch.board.Milestone;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.Fault;
@@ -110,7 +111,7 @@ final class Showing {
     }
     Map<Long, Consumer<Machine>> plan = new TreeMap<>();
     stops.forEach((at, all) -> plan.put(at, m -> all.forEach(what -> what.accept(m))));
-    Watching watching = Watching.of(setup, wanted.kind(), plan);
+    Watching watching = Watching.ofEveryKey(setup, wanted.kind(), plan);
     Seen seen = new Seen(ends.get(0), screens.stream().findFirst());
     return new Showing(setup, words, watching, seen, traces.stream().findFirst());
   }
@@ -196,15 +197,11 @@ final class Showing {
         lines.add(words.say("run.shows." + name, symptoms.feature(name)));
       }
     }
-    symptoms
-        .features()
-        .tailMap(Symptoms.KEY)
-        .forEach(
-            (name, feature) -> {
-              if (name.startsWith(Symptoms.KEY)) {
-                lines.add(words.say("run.key", name.substring(Symptoms.KEY.length()), feature));
-              }
-            });
+    setup.board().exercise().stream()
+        .map(KeyPress::ref)
+        .distinct()
+        .filter(ref -> !symptoms.feature(Symptoms.KEY + ref).isEmpty())
+        .forEach(ref -> lines.add(pressed(symptoms, ref)));
     if (watching.hasDisplay()) {
       lines.add(words.say("run.display-at-end", end.glass().says(font)));
     }
@@ -220,6 +217,17 @@ final class Showing {
       all.forEach(m -> lines.add(step(m)));
     }
     return lines;
+  }
+
+  /** What a key brought about; on a board with a set also in its picture. */
+  private String pressed(Symptoms symptoms, String ref) {
+    String feature = symptoms.feature(Symptoms.KEY + ref);
+    String picture = symptoms.feature(Symptoms.PICTURE + ref);
+    if (picture.isEmpty()) {
+      return words.say("run.key", ref, feature);
+    }
+    String role = setup.board().part(ref).map(PlacedPart::role).orElse("");
+    return words.say("run.key-on-the-set", ref, role, picture, feature);
   }
 
   private String headline() {

@@ -56,6 +56,15 @@ class RunCommandTest {
     assertTrue(!out.contains("not reached"), out);
   }
 
+  /** The exercise of the board types FILES; its disc holds three. */
+  @Test
+  void keys_playedOnABoardWithASet_changeThePicture() {
+    String out = done("run", "--board", "tamarisk", "--keys").out();
+    assertTrue(out.contains("K18 (key F) pressed: 'f' appears, no sound."), out);
+    assertTrue(out.contains("K4 (key ENTER) pressed: 'NOTES' appears, 'STAIRS' appears"), out);
+    assertTrue(out.indexOf("K18 (key F)") < out.indexOf("K11 (key I)"), "in the order of presses");
+  }
+
   @Test
   void openDataContact_ofTheDisplay_clearsOneBitOfEachLetter() {
     // D0 reads low: S 53 -> R 52, O 4F -> N 4E, E 45 -> D 44, R 52 and L 4C have it low already.

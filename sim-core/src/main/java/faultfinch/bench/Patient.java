@@ -4,14 +4,18 @@ import faultfinch.bench.Prices.Chances;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.fault.ClockDead;
 import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
 import faultfinch.fault.Open;
 import faultfinch.fault.RepairAction;
 import faultfinch.fault.Seat;
+import faultfinch.fault.Slow;
 import faultfinch.machine.Chance;
+import faultfinch.machine.Power;
 import faultfinch.machine.Setup;
 import faultfinch.machine.Surroundings;
+import faultfinch.machine.Wear;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -52,6 +56,10 @@ final class Patient {
   private final Set<Pad> lifted = new LinkedHashSet<>();
   private final Set<String> socketed = new LinkedHashSet<>();
   private final Map<String, Integer> times = new LinkedHashMap<>();
+
+  /** Millivolt-minutes above what a part stands, by reference. */
+  private final Map<String, Long> borne = new LinkedHashMap<>();
+
   private int powerOns;
   private int minutesOn;
   private Optional<Setup> seenOf = Optional.empty();
@@ -138,7 +146,8 @@ final class Patient {
           switch (f.condition().kind()) {
             case WARM, COLD -> WARM_AFTER_MINUTES;
             case AFTER_MINUTES -> f.condition().figure();
-            case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN -> 0;
+            case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN ->
+                f.kind().followsHeat() ? WARM_AFTER_MINUTES : 0;
           };
       mark = waits <= minutesOn ? Math.max(mark, waits) : mark;
     }
@@ -161,6 +170,7 @@ final class Patient {
       plugged |= source == Source.OWN;
       powerOns++;
       minutesOn = 0;
+      suffer(0);
     }
   }
 
@@ -173,7 +183,27 @@ final class Patient {
   void pass(int minutes) {
     if (powered) {
       minutesOn += minutes;
+      suffer(minutes);
     }
+  }
+
+  /** What too many volts have killed stays dead, whatever feeds the board later. */
+  private void suffer(int minutes) {
+    Power power = Power.of(setup());
+    power.killed().forEach(this::lose);
+    power
+        .strained()
+        .forEach(
+            (ref, over) -> {
+              long sum = borne.merge(ref, (long) over * minutes, Long::sum);
+              if (Wear.killed(board.part(ref).orElseThrow(), job.seed(), sum)) {
+                lose(ref);
+              }
+            });
+  }
+
+  private void lose(String ref) {
+    faults.add(ref.equals(board.crystal()) ? new ClockDead(ref) : new Dead(ref));
   }
 
   /** Whatever was changed with the power on starts the board anew. */
@@ -233,7 +263,10 @@ final class Patient {
     renewed.add(ref);
     if (happens(Chances.NEW_PART_BAD, ref)) {
       faults.add(new Dead(ref));
+    } else if (happens(Chances.NEW_PART_UNSUITABLE, ref)) {
+      Slow.grade(board, board.part(ref).orElseThrow()).ifPresent(faults::add);
     }
+    borne.remove(ref);
     seated(ref, Chances.RESEATING_CURES);
   }
 

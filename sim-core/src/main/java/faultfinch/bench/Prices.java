@@ -19,6 +19,7 @@ public final class Prices {
     RESEATING_CURES("reseating cures a contact"),
     CLEANING_CURES("cleaning cures a contact"),
     NEW_PART_BAD("a new part is bad"),
+    NEW_PART_UNSUITABLE("a new part is of too slow a grade"),
     HOT_CHIP_LOST("a chip moved with the power on is lost"),
     PAD_TEARS("a pad tears when a chip is desoldered");
 

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param height of the outline in millimetres
  * @param rightDisplay what the display shows when all is well
  * @param worthTakingOut references of chips worth a run without them
+ * @param brickMicrofarads capacitor inside the brick; 0 for a brick taken as smooth
  */
 public record Board(
     String name,
@@ -34,7 +35,8 @@ public record Board(
     List<Milestone> milestones,
     List<KeyPress> exercise,
     String rightDisplay,
-    List<String> worthTakingOut) {
+    List<String> worthTakingOut,
+    int brickMicrofarads) {
 
   public Board {
     phaseNanoseconds = List.copyOf(phaseNanoseconds);
@@ -44,6 +46,46 @@ public record Board(
     milestones = List.copyOf(milestones);
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
+  }
+
+  /** A board on a smooth brick. */
+  public Board(
+      String name,
+      String title,
+      String maker,
+      String about,
+      int hertz,
+      String crystal,
+      List<Integer> phaseNanoseconds,
+      double width,
+      double height,
+      List<PlacedPart> parts,
+      List<Net> nets,
+      Supply supply,
+      List<Firmware> firmware,
+      List<Milestone> milestones,
+      List<KeyPress> exercise,
+      String rightDisplay,
+      List<String> worthTakingOut) {
+    this(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        parts,
+        nets,
+        supply,
+        firmware,
+        milestones,
+        exercise,
+        rightDisplay,
+        worthTakingOut,
+        0);
   }
 
   /** Length of one processor cycle as the board was designed, in nanoseconds. */

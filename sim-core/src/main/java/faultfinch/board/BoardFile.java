@@ -68,7 +68,8 @@ final class BoardFile {
         list("milestones").stream().map(this::milestone).toList(),
         list("exercise").stream().map(this::press).toList(),
         root.find("right").map(BoardFile::display).orElse(""),
-        worthTakingOut());
+        worthTakingOut(),
+        brickMicrofarads());
   }
 
   private List<Located> list(String key) {
@@ -105,7 +106,9 @@ final class BoardFile {
 
   private Supply supply(Located power) {
     Located brick =
-        power.get("brick").keys(List.of("noLoadVolts", "ohms"), List.of("volts", "amps"));
+        power
+            .get("brick")
+            .keys(List.of("noLoadVolts", "ohms"), List.of("volts", "amps", "microfarads"));
     brick.find("volts").ifPresent(v -> v.number("0.001", "1000"));
     brick.find("amps").ifPresent(a -> a.number("0.001", "1000"));
     Located plug = power.get("supply").keys(List.of("net", "jack"), List.of());
@@ -151,6 +154,11 @@ final class BoardFile {
         jack,
         thousandths(pole.get("noLoadVolts")),
         thousandths(pole.get("ohms")));
+  }
+
+  private int brickMicrofarads() {
+    Located brick = root.get("power").get("brick");
+    return brick.find("microfarads").map(v -> v.whole(1, 1_000_000)).orElse(0);
   }
 
   /** Volts to millivolts, ohms to milliohms. */

@@ -1,5 +1,6 @@
 package faultfinch.fault;
 
+import faultfinch.board.Board;
 import faultfinch.board.Supply;
 import java.util.Arrays;
 import java.util.List;
@@ -7,7 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A brick that sags under load, gives too little, or gives nothing.
+ * A brick that sags under load, gives too little, ripples because its capacitor has dried out, or
+ * gives nothing.
  *
  * @param noLoadMillivolts what it gives with nothing drawn
  * @param milliohms its source resistance
@@ -18,7 +20,8 @@ public record BrickFault(Way way, int noLoadMillivolts, int milliohms) implement
   public enum Way {
     SAGS,
     LOW,
-    DEAD
+    DEAD,
+    RIPPLES
   }
 
   static Optional<Fault> read(Words words) {
@@ -27,8 +30,11 @@ public record BrickFault(Way way, int noLoadMillivolts, int milliohms) implement
   }
 
   static List<Fault> sites(Anatomy anatomy) {
-    Supply supply = anatomy.board().supply();
-    return Arrays.stream(Way.values()).<Fault>map(w -> of(w, supply)).toList();
+    Board board = anatomy.board();
+    return Arrays.stream(Way.values())
+        .filter(w -> w != Way.RIPPLES || board.brickMicrofarads() > 0)
+        .<Fault>map(w -> of(w, board.supply()))
+        .toList();
   }
 
   private static BrickFault of(Way way, Supply supply) {
@@ -42,6 +48,7 @@ public record BrickFault(Way way, int noLoadMillivolts, int milliohms) implement
         yield new BrickFault(way, volts, supply.ohms());
       }
       case DEAD -> new BrickFault(way, 0, supply.ohms());
+      case RIPPLES -> new BrickFault(way, supply.noLoadVolts(), supply.ohms());
     };
   }
 
@@ -72,6 +79,10 @@ public record BrickFault(Way way, int noLoadMillivolts, int milliohms) implement
 
   @Override
   public void applyTo(Harm harm) {
-    harm.brick(noLoadMillivolts, milliohms);
+    if (way == Way.RIPPLES) {
+      harm.brickCapacitor(Figures.number("brick.ripples.percent"));
+    } else {
+      harm.brick(noLoadMillivolts, milliohms);
+    }
   }
 }

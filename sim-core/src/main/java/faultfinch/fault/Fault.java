@@ -21,6 +21,8 @@ public sealed interface Fault
         MisProgrammed,
         CellStuck,
         DefectInside,
+        Slow,
+        Race,
         ElementOpen,
         ElementShort,
         StuckClosed,

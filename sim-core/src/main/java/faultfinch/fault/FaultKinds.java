@@ -149,6 +149,22 @@ public enum FaultKinds {
       "U8: defect timer-dead",
       DefectInside::read,
       DefectInside::sites),
+  SLOW(
+      "memory of too slow a grade",
+      Form.PART,
+      "slow at N ns",
+      "slow at (\\d{1,4}) ns",
+      "U4: slow at 150 ns",
+      Slow::read,
+      Slow::sites),
+  RACE(
+      "memory that takes its column too soon",
+      Form.PART,
+      "races at N ns",
+      "races at (\\d{1,4}) ns",
+      "U4: races at 105 ns",
+      Race::read,
+      Race::sites),
   ELEMENT_OPEN(
       "open part", Form.PART, "open", "open", "R2: open", ElementOpen::read, ElementOpen::sites),
   ELEMENT_SHORT(
@@ -212,8 +228,8 @@ public enum FaultKinds {
   BRICK(
       "failed brick",
       Form.SUPPLY,
-      "sags|low|dead",
-      "sags|low|dead",
+      "sags|low|dead|ripples",
+      "sags|low|dead|ripples",
       "brick: sags",
       BrickFault::read,
       BrickFault::sites),
@@ -254,6 +270,11 @@ public enum FaultKinds {
   /** The kind's name for people, such as {@code dry joint}. */
   public String title() {
     return title;
+  }
+
+  /** Whether its figures move with the part's own temperature. */
+  public boolean followsHeat() {
+    return this == SLOW || this == RACE;
   }
 
   /** The form of its text: place, colon, words with choices between strokes. */

@@ -38,6 +38,12 @@ public interface Harm {
   /** The part has one of the defects its page lists. */
   void defect(String ref, String name);
 
+  /** The part's outputs follow its inputs this many nanoseconds late, at 25 degrees and 5 V. */
+  void slow(String ref, int nanoseconds);
+
+  /** The part's column strobe follows its row strobe by so little, at 25 degrees and 5 V. */
+  void race(String ref, int nanoseconds);
+
   /** A two-terminal element no longer joins anything. */
   void elementOpen(String ref);
 
@@ -55,6 +61,9 @@ public interface Harm {
 
   /** The brick has other no-load millivolts and source milliohms than it should. */
   void brick(int noLoadMillivolts, int milliohms);
+
+  /** The capacitor inside the brick has only so many per cent left. */
+  void brickCapacitor(int percent);
 
   /** A regulator's output is fixed at this many millivolts, or follows its input less dropout. */
   void regulator(String ref, RegulatorHarm harm);

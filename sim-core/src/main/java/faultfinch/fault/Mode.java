@@ -16,6 +16,7 @@ enum Mode {
   FUNCTION((a, f) -> f instanceof DefectInside),
   UNSELECTED((a, f) -> f instanceof DrivesStuck d && a.pin(d.pin()).role() == Pin.Role.DATA),
   BITS_LOST((a, f) -> f instanceof CellStuck || f instanceof MisProgrammed),
+  SLOW((a, f) -> f instanceof Slow || f instanceof Race),
   OPEN((a, f) -> f instanceof ElementOpen || (f instanceof SupplyBreak && f.seat() == Seat.INSIDE)),
   SHORT((a, f) -> f instanceof ElementShort || f instanceof CapacitorShort),
   LEAKY((a, f) -> f instanceof CapacitorLeak),

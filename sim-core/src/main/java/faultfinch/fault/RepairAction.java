@@ -63,9 +63,8 @@ public record RepairAction(Kind kind, String place) {
               : 0;
       case RESEAT -> part && seat == Seat.SEATING ? SURE : part && seat == Seat.CONTACT ? HALF : 0;
       case NEW_SOCKET ->
-          sure(part && (seat == Seat.CONTACT || seat == Seat.JOINT || seat == Seat.SEATING));
-      case DESOLDER_AND_SOCKET ->
-          sure(part && (inPart(seat) || seat == Seat.JOINT || seat == Seat.BETWEEN_PADS));
+          sure(part && (seat == Seat.CONTACT || seat == Seat.SEATING || underSocket(seat)));
+      case DESOLDER_AND_SOCKET -> sure(part && (inPart(seat) || underSocket(seat)));
       case EXCHANGE_SMALL -> sure(part && (inPart(seat) || seat == Seat.JOINT));
       case LINK_TRACK ->
           sure((spot && seat == Seat.TRACK) || (seat == Seat.JOINT && endsAt(fault.spot())));
@@ -106,6 +105,11 @@ public record RepairAction(Kind kind, String place) {
 
   private static boolean inPart(Seat seat) {
     return seat == Seat.INSIDE || seat == Seat.LEG;
+  }
+
+  /** What is made good when everything is unsoldered: a bridge under it too. */
+  private static boolean underSocket(Seat seat) {
+    return seat == Seat.JOINT || seat == Seat.BETWEEN_PADS;
   }
 
   private boolean endsAt(String pad) {

@@ -104,6 +104,16 @@ final class Traces implements Harm {
   }
 
   @Override
+  public void slow(String ref, int nanoseconds) {
+    said.add("slow " + ref + " " + nanoseconds);
+  }
+
+  @Override
+  public void race(String ref, int nanoseconds) {
+    said.add("race " + ref + " " + nanoseconds);
+  }
+
+  @Override
   public void elementOpen(String ref) {
     said.add(elementOpenTrace(ref));
   }
@@ -131,6 +141,11 @@ final class Traces implements Harm {
   @Override
   public void brick(int noLoadMillivolts, int milliohms) {
     said.add("brick " + noLoadMillivolts + " " + milliohms);
+  }
+
+  @Override
+  public void brickCapacitor(int percent) {
+    said.add("brick capacitor " + percent);
   }
 
   @Override

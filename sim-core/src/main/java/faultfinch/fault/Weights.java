@@ -4,6 +4,7 @@ import faultfinch.board.PlacedPart;
 import faultfinch.part.Element;
 import faultfinch.part.Memory;
 import faultfinch.part.PartCatalog;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Technology;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -97,6 +98,9 @@ final class Weights {
     }
     if (part.type().part() instanceof Memory) {
       return "memory";
+    }
+    if (part.type().part() instanceof RowMemory) {
+      return "dram";
     }
     boolean bipolar = part.type().part().pinout().technology() == Technology.LS;
     return bipolar ? "bipolar" : "lsi";

@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.board.Board;
 import faultfinch.part.Part;
+import java.util.Optional;
 
 /**
  * A board with its faults as flat arrays, made by {@link Wiring} and never changed.
@@ -19,6 +20,9 @@ final class Circuit {
 
   Board board;
   HarmNotes harm;
+
+  /** Delays that matter; none on most boards. */
+  Optional<Delays> delays = Optional.empty();
 
   String[] refs;
   Part[] parts;

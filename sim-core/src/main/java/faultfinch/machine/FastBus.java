@@ -23,7 +23,7 @@ final class FastBus extends CycleBus {
   private static final int MARGIN = 8;
 
   /** Cycles played plainly at the end of a run: every chain of latches of ours is shorter. */
-  private static final int FRESH = 16;
+  private static final int FRESH = 24;
 
   /** Cycles until a way is looked for again; twice as many each time none was found, so often. */
   private static final int LOOKED_AGAIN = 20_000;

@@ -36,12 +36,15 @@ final class HarmNotes implements Harm {
   final List<Cell> cells = new ArrayList<>();
   final List<Programmed> programmed = new ArrayList<>();
   final Map<String, Set<String>> defects = new LinkedHashMap<>();
+  final Map<String, Integer> slow = new LinkedHashMap<>();
+  final Map<String, Integer> races = new LinkedHashMap<>();
   final Set<String> elementsOpen = new LinkedHashSet<>();
   final Map<String, Integer> elementsShort = new LinkedHashMap<>();
   final Map<String, Integer> elementsDrift = new LinkedHashMap<>();
   boolean clockDead;
   int clockPerMille = 1000;
   Optional<Brick> brick = Optional.empty();
+  int brickCapacitorPercent = 100;
   final Map<String, RegulatorHarm> regulators = new LinkedHashMap<>();
   boolean supplyOpen;
 
@@ -106,6 +109,16 @@ final class HarmNotes implements Harm {
   }
 
   @Override
+  public void slow(String ref, int nanoseconds) {
+    slow.put(ref, nanoseconds);
+  }
+
+  @Override
+  public void race(String ref, int nanoseconds) {
+    races.put(ref, nanoseconds);
+  }
+
+  @Override
   public void elementOpen(String ref) {
     elementsOpen.add(ref);
   }
@@ -133,6 +146,11 @@ final class HarmNotes implements Harm {
   @Override
   public void brick(int noLoadMillivolts, int milliohms) {
     brick = Optional.of(new Brick(noLoadMillivolts, milliohms));
+  }
+
+  @Override
+  public void brickCapacitor(int percent) {
+    brickCapacitorPercent = percent;
   }
 
   @Override

@@ -32,6 +32,10 @@ final class Levels {
   final Circuit circuit;
   final PartPins[] pins;
   final NetSolver solver;
+
+  /** Lateness of slow parts; null where none is. */
+  final Timing timing;
+
   final int[] mv;
   final byte[] kind;
   final long[] releasedAt;
@@ -94,6 +98,7 @@ final class Levels {
     }
     this.listeners = new Listeners(circuit, pins);
     this.lanes = new Lanes[pins.length];
+    timing = circuit.delays.map(d -> new Timing(this, d)).orElse(null);
     Arrays.fill(kind, FLOATS);
     everything();
   }
@@ -118,6 +123,9 @@ final class Levels {
     startCycle = earlier.startCycle;
     cycleNs = earlier.cycleNs;
     phase = earlier.phase;
+    if (timing != null) {
+      timing.continueFrom(earlier.timing);
+    }
     for (int gate = 0; gate < closed.length; gate++) {
       int was = earlier.circuit.railSwitch(circuit.railSwitches[gate]);
       if (was >= 0 && earlier.closed[was]) {
@@ -146,6 +154,9 @@ final class Levels {
     Copy copy = new Copy(other);
     other.save(copy);
     load(copy);
+    if (timing != null) {
+      timing.continueFrom(other.timing);
+    }
     startNs = other.startNs;
     startCycle = other.startCycle;
     cycleNs = other.cycleNs;
@@ -327,7 +338,11 @@ final class Levels {
     PartPins view = pins[p];
     view.driven = 0;
     view.bits = 0;
-    circuit.parts[p].settle(view);
+    if (timing != null && timing.plays(p)) {
+      timing.settle(p, view);
+    } else {
+      circuit.parts[p].settle(view);
+    }
     long on = view.driven & mask;
     long levels = view.bits & on;
     if (overrule >= 0) {

@@ -8,6 +8,7 @@ import faultfinch.fault.Dead;
 import faultfinch.fault.ElementOpen;
 import faultfinch.fault.Fault;
 import faultfinch.part.mpu6502.Mpu6502;
+import faultfinch.signal.Electrical;
 import faultfinch.signal.State;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -52,6 +53,10 @@ public final class Machine {
   private ClockRates rates;
   private double processorHertz;
   private final Power power;
+
+  /** What too few volts do to sound parts. */
+  private final List<Fault> margins;
+
   private Heat heat;
   private long heatAt = -1;
 
@@ -65,6 +70,7 @@ public final class Machine {
     this.setup = Showing.of(asked);
     this.kind = kind;
     power = Power.of(setup);
+    margins = Margins.of(setup, power);
     this.unreached =
         setup.board().milestones().stream().mapToInt(Milestone::address).sorted().toArray();
     circuit = compile();
@@ -76,10 +82,12 @@ public final class Machine {
     levels.clock(cycleNanoseconds());
     plain = new PlainCycle(circuit, levels, store);
     levels.settle();
-    bus = kind == Kind.FAST ? new FastBus(this) : new PlainBus(this);
+    // What a late part drives depends on phases gone by, which no table holds.
+    boolean tabled = kind == Kind.FAST && circuit.delays.isEmpty();
+    bus = tabled ? new FastBus(this) : new PlainBus(this);
     core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
-    bus.attach(core, processor);
     wakeUpCore();
+    bus.attach(core, processor);
     bus.rewired(plain);
   }
 
@@ -88,6 +96,7 @@ public final class Machine {
     setup = from.setup;
     kind = Kind.PLAIN;
     power = from.power;
+    margins = from.margins;
     closed.addAll(from.closed);
     milestones.putAll(from.milestones);
     unreached = from.unreached.clone();
@@ -125,10 +134,14 @@ public final class Machine {
   private Circuit compile() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
+    all.addAll(margins);
     power.blown().stream()
         .filter(this::feedsFromARail)
         .forEach(ref -> all.add(new ElementOpen(ref)));
-    return Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    Circuit made =
+        Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
+    made.delays = Delays.of(made, setup, power);
+    return made;
   }
 
   private boolean feedsFromARail(String fuse) {
@@ -164,6 +177,11 @@ public final class Machine {
     core.y = Chance.below(256, setup.seed(), setup.powerOn(), part, 2);
     core.s = Chance.below(256, setup.seed(), setup.powerOn(), part, 3);
     core.pc = Chance.below(65536, setup.seed(), setup.powerOn(), part, 4);
+    int from = Electrical.figure("start.from.us");
+    int spread = Electrical.figure("start.to.us") - from;
+    long micros = from + Chance.below(spread, setup.seed(), setup.powerOn(), part, 5);
+    boolean wakesReset = Chance.below(2, setup.seed(), setup.powerOn(), part, 6) == 1;
+    processor.wakeUp(levels.cycleAfter(micros * 1000), wakesReset);
   }
 
   private void rates() {

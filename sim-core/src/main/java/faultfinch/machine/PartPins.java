@@ -6,6 +6,8 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.Arrays;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** One part's view of the machine's arrays. */
 final class PartPins implements Pins {
@@ -19,7 +21,7 @@ final class PartPins implements Pins {
   private final Set<String> defects;
   private final long dataPins;
 
-  /** Stuck cells: index, bits cleared, bits set; empty on most parts. */
+  /** Stuck cells by ascending index: bits cleared, bits set; empty on most parts. */
   private final int[] stuckAt;
 
   private final int[] stuckClear;
@@ -43,13 +45,17 @@ final class PartPins implements Pins {
     this.cellMask = c.cellMask[part];
     this.defects = Set.copyOf(c.harm.defects.getOrDefault(c.refs[part], Set.of()));
     this.dataPins = c.parts[part].pinout().role(Pin.Role.DATA);
-    HarmNotes.Cell[] stuck =
-        c.harm.cells.stream()
-            .filter(s -> s.ref().equals(c.refs[part]))
-            .toArray(HarmNotes.Cell[]::new);
-    this.stuckAt = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::index).toArray();
-    this.stuckClear = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::clear).toArray();
-    this.stuckSet = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::set).toArray();
+    SortedMap<Integer, int[]> stuck = new TreeMap<>();
+    for (HarmNotes.Cell cell : c.harm.cells) {
+      if (cell.ref().equals(c.refs[part])) {
+        int[] bits = stuck.computeIfAbsent(cell.index(), k -> new int[2]);
+        bits[0] |= cell.clear();
+        bits[1] = bits[1] & ~cell.clear() | cell.set();
+      }
+    }
+    this.stuckAt = stuck.keySet().stream().mapToInt(Integer::intValue).toArray();
+    this.stuckClear = stuck.values().stream().mapToInt(bits -> bits[0]).toArray();
+    this.stuckSet = stuck.values().stream().mapToInt(bits -> bits[1]).toArray();
   }
 
   @Override
@@ -69,6 +75,12 @@ final class PartPins implements Pins {
       return (c.readBits[part] & pin) != 0 ? Wiring.RAIL_MILLIVOLTS : 0;
     }
     return levels.mv[c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]];
+  }
+
+  @Override
+  public long charges(long pin) {
+    Circuit c = levels.circuit;
+    return Ramp.nanoseconds(c, levels, c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]);
   }
 
   @Override
@@ -107,12 +119,8 @@ final class PartPins implements Pins {
     int at = cells.offset() + index;
     levels.recorder.looked(part, at);
     int value = (store.cells()[cellBase + at] & cellMask) >>> cellShift;
-    for (int i = 0; i < stuckAt.length; i++) {
-      if (stuckAt[i] == at) {
-        value = (value & ~stuckClear[i]) | stuckSet[i];
-      }
-    }
-    return value;
+    int i = stuckAt.length == 0 ? -1 : Arrays.binarySearch(stuckAt, at);
+    return i < 0 ? value : (value & ~stuckClear[i]) | stuckSet[i];
   }
 
   boolean anyStuck() {
@@ -120,12 +128,7 @@ final class PartPins implements Pins {
   }
 
   boolean stuck(int cell) {
-    for (int at : stuckAt) {
-      if (at == cell) {
-        return true;
-      }
-    }
-    return false;
+    return Arrays.binarySearch(stuckAt, cell) >= 0;
   }
 
   @Override

@@ -196,6 +196,9 @@ final class PlainCycle {
 
   private void phase(Phase phase) {
     levels.phase = phase;
+    if (levels.timing != null) {
+      levels.timing.begin(phase);
+    }
     levels.retryOscillating();
     if (circuit.cpu >= 0 && phase != Phase.V_COL && phase != Phase.V_LATCH) {
       levels.touch(circuit.cpu);
@@ -224,7 +227,11 @@ final class PlainCycle {
   /** Commits a phase on its settled levels, then follows clock edges until none is left. */
   private void commit(Phase phase) {
     for (int p : committing) {
-      circuit.parts[p].commit(levels.pins[p], phase);
+      if (levels.timing != null && levels.timing.plays(p)) {
+        levels.timing.commit(p, levels.pins[p], phase);
+      } else {
+        circuit.parts[p].commit(levels.pins[p], phase);
+      }
       levels.pins[p].rose = 0;
       levels.pins[p].fell = 0;
     }

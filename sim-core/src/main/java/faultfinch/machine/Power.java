@@ -8,12 +8,13 @@ import faultfinch.fault.Fault;
 import faultfinch.fault.SupplyBreak;
 import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
-import faultfinch.signal.Technology;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -21,9 +22,9 @@ import java.util.Set;
  * What the supply makes of a board at rest: volts at its nodes, current at the jack, heat in each
  * part, fuses blown and parts killed. Whole millivolts, milliamperes and milliwatts.
  *
- * <p>Not modelled: ripple, the slow fall of a warm brick, a regulator that shuts down hot, signal
- * currents (see {@link Heat}), age added between 6 and 7 V. A marginal rail so far changes nothing
- * but what a meter shows.
+ * <p>What a meter shows are means; ripple stands beside them as what each millisecond of its period
+ * brings. Not modelled: the slow fall of a warm brick, a regulator that shuts down hot, signal
+ * currents (see {@link Heat}). What a marginal rail does to parts is told by {@link Margins}.
  */
 public final class Power {
 
@@ -60,8 +61,13 @@ public final class Power {
   private final SupplyNodes nodes;
   private final Set<String> blown = new LinkedHashSet<>();
   private final Set<String> killed = new LinkedHashSet<>();
+  private final Map<String, Integer> strained = new LinkedHashMap<>();
   private final Map<String, Integer> milliwatts = new LinkedHashMap<>();
   private final double[] volts;
+
+  /** Volts at the end of each millisecond of the ripple, the last the lowest; or none. */
+  private final List<double[]> swing;
+
   private final int milliamps;
 
   private Power(Setup setup, HarmNotes harm, Feed feed) {
@@ -79,8 +85,9 @@ public final class Power {
         branches.isEmpty() || !(branches.get(0) instanceof Branch.Source)
             ? 0
             : whole(solved.currents[0]);
+    swing = swing(setup.seed(), feed);
     heat(branches, solved);
-    kill(branches, setup.seed());
+    kill(branches, setup);
   }
 
   /** The board on its own brick. */
@@ -124,6 +131,35 @@ public final class Power {
         .toList();
   }
 
+  private List<double[]> swing(long seed, Feed feed) {
+    Ripple ripple = Ripple.of(board, harm, nodes, milliamps);
+    if (!(feed instanceof Feed.Brick brick) || !ripple.any()) {
+      return List.of();
+    }
+    double[] lowest = at(ripple.offset(Ripple.PERIOD_MS - 1), brick, seed);
+    boolean reachesParts =
+        board.supply().rails().stream()
+            .map(r -> nodes.node(new Pad(r.regulator(), "OUT"), true))
+            .flatMapToInt(OptionalInt::stream)
+            .anyMatch(n -> whole(lowest[n]) != whole(volts[n]));
+    if (!reachesParts) {
+      return List.of();
+    }
+    List<double[]> all = new ArrayList<>();
+    for (int ms = 0; ms < Ripple.PERIOD_MS - 1; ms++) {
+      all.add(at(ripple.offset(ms), brick, seed));
+    }
+    all.add(lowest);
+    return all;
+  }
+
+  private double[] at(int offset, Feed.Brick brick, long seed) {
+    int millivolts = Math.max(0, brick.noLoadMillivolts() + offset);
+    Feed then = new Feed.Brick(millivolts, brick.milliohms());
+    return new SupplySolver(SupplyChain.of(board, harm, nodes, then, blown, seed), nodes.count())
+        .volts;
+  }
+
   private boolean blows(List<Branch> branches, SupplySolver solved) {
     for (int b = 0; b < branches.size(); b++) {
       String ref = branches.get(b).ref();
@@ -165,13 +201,17 @@ public final class Power {
   }
 
   /** Who dies is this board's chance, the same at every power-on. */
-  private void kill(List<Branch> branches, long seed) {
+  private void kill(List<Branch> branches, Setup setup) {
+    long seed = setup.seed();
     for (Branch branch : branches) {
+      if (branch instanceof Branch.Draw) {
+        wear(branch, setup);
+      }
       double over = volts[branch.from()] - volts[branch.to()] - above(branch.ref());
       if (branch instanceof Branch.Draw && over > 0) {
         PlacedPart part = board.part(branch.ref()).orElseThrow();
         double chance =
-            PowerFigures.figure("dies." + frailty(part))
+            PowerFigures.figure("dies." + Wear.frailty(part))
                 + over / 1000 * PowerFigures.figure("dies.per-volt");
         int drawn = Chance.below(100, seed, Chance.of(part.ref()), Chance.of("overvolted"));
         if (drawn < chance) {
@@ -192,12 +232,19 @@ public final class Power {
     return above;
   }
 
-  private static String frailty(PlacedPart part) {
-    if (part.type() == PartCatalog.DRAM_4164) {
-      return "dram";
+  /** Between 6 and 7 V a part ages with every minute. */
+  private void wear(Branch branch, Setup setup) {
+    int most = PowerFigures.figure("wear.above");
+    int above = above(branch.ref());
+    int from = (int) ((long) above * most / PowerFigures.figure("dies.above"));
+    int over = whole(volts[branch.from()] - volts[branch.to()]) - from;
+    if (over > 0) {
+      strained.put(branch.ref(), over);
+      PlacedPart part = board.part(branch.ref()).orElseThrow();
+      if (Wear.killed(part, setup.seed(), (long) over * setup.surroundings().minutes())) {
+        killed.add(part.ref());
+      }
     }
-    List<Pin> pins = part.type().part().pinout().pins();
-    return pins.stream().anyMatch(p -> p.technology() == Technology.LS) ? "ls" : "other";
   }
 
   private static int whole(double figure) {
@@ -243,22 +290,25 @@ public final class Power {
     return milliamps;
   }
 
-  /** The band the rail is in. */
+  /** The band the mean of the logic rail is in. */
   public Band band() {
     return Band.of(railMillivolts());
   }
 
-  /** Whether parts on the rail can work. */
+  /** Whether parts on the logic rail can work. */
   public boolean railUp() {
-    return band() != Band.DEAD;
+    return up().contains(board.supply().railNet());
   }
 
-  /** Names of the nets from which parts can be fed: rails and poles that are not dead. */
+  /**
+   * Names of the nets from which parts can be fed: rails and poles that are not dead. A rail that
+   * falls below with every ripple is dead: nothing comes out of reset in ten milliseconds.
+   */
   public Set<String> up() {
     Set<String> up = new LinkedHashSet<>();
     for (Supply.Rail rail : board.supply().rails()) {
       String ref = rail.regulator();
-      if (Band.of(between(new Pad(ref, "OUT"), new Pad(ref, "GND"))) != Band.DEAD) {
+      if (Band.of(lowest(new Pad(ref, "OUT"), new Pad(ref, "GND"))) != Band.DEAD) {
         up.add(rail.net());
       }
     }
@@ -277,7 +327,40 @@ public final class Power {
     return Collections.unmodifiableSet(blown);
   }
 
-  /** References of parts that more than 7 V killed soon after power-on. */
+  /** References of parts that stand above 6 V, with the millivolts more that each ages by. */
+  public Map<String, Integer> strained() {
+    return Collections.unmodifiableMap(strained);
+  }
+
+  /** The lowest millivolts between a part's supply and ground; empty where it has neither. */
+  OptionalInt least(String ref) {
+    int[] steps = milliseconds(ref);
+    return steps.length == 0 ? OptionalInt.empty() : OptionalInt.of(steps[steps.length - 1]);
+  }
+
+  /**
+   * Millivolts between a part's supply and ground at the end of each millisecond of the ripple, the
+   * first after a charge; one figure where nothing ripples, none for a part without supply.
+   */
+  public int[] milliseconds(String ref) {
+    Optional<PlacedPart> part = board.part(ref);
+    OptionalInt supply = part.map(p -> nodes.node(p, Pin.Role.SUPPLY)).orElse(OptionalInt.empty());
+    OptionalInt ground = part.map(p -> nodes.node(p, Pin.Role.GROUND)).orElse(OptionalInt.empty());
+    if (supply.isEmpty() || ground.isEmpty()) {
+      return new int[0];
+    }
+    List<double[]> all = swing.isEmpty() ? List.of(volts) : swing;
+    return all.stream().mapToInt(v -> whole(v[supply.getAsInt()] - v[ground.getAsInt()])).toArray();
+  }
+
+  private int lowest(Pad one, Pad other) {
+    OptionalInt a = nodes.node(one, true);
+    OptionalInt b = nodes.node(other, true);
+    double[] v = swing.isEmpty() ? volts : swing.get(swing.size() - 1);
+    return a.isPresent() && b.isPresent() ? whole(v[a.getAsInt()] - v[b.getAsInt()]) : 0;
+  }
+
+  /** References of parts that more than 7 V killed soon after power-on, or minutes above 6 V. */
   public Set<String> killed() {
     return Collections.unmodifiableSet(killed);
   }

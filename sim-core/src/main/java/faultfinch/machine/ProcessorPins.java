@@ -19,6 +19,18 @@ final class ProcessorPins {
   private long was = NMI | SO;
   private boolean inReset = true;
 
+  /** A reset that ends before this cycle came before the processor's own clock ran. */
+  private long startsAt;
+
+  /** Whether it woke up as if it had been reset. */
+  private boolean wakesReset;
+
+  /** Chance of this power-on: a processor that was not reset goes on from wherever it woke up. */
+  void wakeUp(long startsAt, boolean wakesReset) {
+    this.startsAt = startsAt;
+    this.wakesReset = wakesReset;
+  }
+
   /** Reads the pins as they stand at the end of a cycle; the cycle's number is {@code cycle}. */
   void sample(long in, Mpu6502 core, long cycle) {
     boolean irqLow = (in & IRQ) == 0;
@@ -37,7 +49,9 @@ final class ProcessorPins {
       inReset = true;
     } else if (inReset) {
       inReset = false;
-      core.requestReset();
+      if (cycle >= startsAt || wakesReset) {
+        core.requestReset();
+      }
     }
     was = in;
   }
@@ -45,6 +59,8 @@ final class ProcessorPins {
   void continueFrom(ProcessorPins other) {
     was = other.was;
     inReset = other.inReset;
+    startsAt = other.startsAt;
+    wakesReset = other.wakesReset;
   }
 
   boolean inReset() {

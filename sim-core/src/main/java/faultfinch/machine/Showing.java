@@ -22,12 +22,17 @@ final class Showing {
         showing.add(f.base());
       }
     }
-    if (Power.of(setup.with(showing)).railMillivolts() < LOW_BELOW_MILLIVOLTS) {
-      setup.faults().stream()
-          .filter(f -> f.condition().kind() == Condition.Kind.LOW_VOLTS)
-          .forEach(f -> showing.add(f.base()));
-    }
+    Power power = Power.of(setup.with(showing));
+    setup.faults().stream()
+        .filter(f -> f.condition().kind() == Condition.Kind.LOW_VOLTS)
+        .filter(f -> volts(f, power) < LOW_BELOW_MILLIVOLTS)
+        .forEach(f -> showing.add(f.base()));
     return setup.with(showing);
+  }
+
+  /** At the part itself, at the lowest point of the ripple; for a track, at the logic rail. */
+  private static int volts(Fault fault, Power power) {
+    return power.least(fault.place()).orElse(power.railMillivolts());
   }
 
   private static boolean drawn(Fault f, Setup setup) {

@@ -1,6 +1,8 @@
 package faultfinch.machine;
 
+import faultfinch.board.Pad;
 import faultfinch.fault.Condition;
+import java.util.Set;
 
 /**
  * What a board is exposed to while it runs; faults with a condition wait for it.
@@ -8,8 +10,17 @@ import faultfinch.fault.Condition;
  * @param minutes how long it has been on before this run began
  * @param air what is done to its temperature by hand
  * @param shaken whether it is pressed or flexed
+ * @param probes where a probe is held to a pin while it runs
  */
-public record Surroundings(int minutes, Air air, boolean shaken) {
+public record Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes) {
+  public Surroundings {
+    probes = Set.copyOf(probes);
+  }
+
+  /** Nothing held to it. */
+  public Surroundings(int minutes, Air air, boolean shaken) {
+    this(minutes, air, shaken, Set.of());
+  }
 
   /** A board switched on at room temperature and left alone. */
   public static final Surroundings BENCH = new Surroundings(0, Air.ROOM, false);
@@ -17,11 +28,24 @@ public record Surroundings(int minutes, Air air, boolean shaken) {
   /** Minutes after which a board counts as warm: cases settle in about four. */
   private static final int WARM_AFTER = 4;
 
+  private static final int SECONDS = 60;
+
   /** Air at the parts. */
   public enum Air {
     ROOM,
     COOLED,
     WARMED
+  }
+
+  /** Case temperature of a part in tenths of a degree, by its own heat and the air at it. */
+  int caseTenths(String ref, Heat heat) {
+    int above = heat.caseTenths(ref, minutes * SECONDS) - PowerFigures.figure("air.tenths");
+    return above
+        + switch (air) {
+          case ROOM -> PowerFigures.figure("air.tenths");
+          case COOLED -> PowerFigures.figure("air.cooled.tenths");
+          case WARMED -> PowerFigures.figure("air.warmed.tenths");
+        };
   }
 
   /** Whether a fault that waits for this shows now; chance and volts are the machine's to say. */

@@ -79,6 +79,11 @@ public final class Dram4164 implements RowMemory {
   }
 
   @Override
+  public boolean restsHigh(int cell) {
+    return cell >= ROWS / 2 * COLUMNS;
+  }
+
+  @Override
   public boolean strobes(long in) {
     return (in & RAS) == 0;
   }
@@ -138,10 +143,10 @@ public final class Dram4164 implements RowMemory {
     pins.hold(SINCE[row], pins.nanoseconds());
   }
 
-  private static void forget(Pins pins, int row, long age, boolean weak) {
+  private void forget(Pins pins, int row, long age, boolean weak) {
     long grain = pins.state(GRAIN);
     int weakCell = weak ? Retention.weakCell(grain, CELLS.count()) : -1;
-    int rest = row < ROWS / 2 ? 0 : 1;
+    int rest = restsHigh(row * COLUMNS) ? 1 : 0;
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
           cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);

@@ -34,4 +34,7 @@ public interface RowMemory extends Part {
 
   /** Nanoseconds since power-on at which a row was last strobed, as far as has been noted. */
   long strobedAt(Pins pins, int row);
+
+  /** Whether a cell without charge reads high. */
+  boolean restsHigh(int cell);
 }

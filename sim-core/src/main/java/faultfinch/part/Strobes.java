@@ -6,7 +6,8 @@ import faultfinch.signal.Pins;
 
 /**
  * Makes the strobes of dynamic memory out of a divided dot clock: row, column, address switch and
- * picture latch, for the video half and for the processor half. While EN is low it makes none.
+ * picture latch, for the video half and for the processor half. While EN is low it makes none. MUX
+ * is high while the row is on the address pins.
  */
 public final class Strobes implements Part {
 
@@ -39,7 +40,7 @@ public final class Strobes implements Part {
     pins.drive(RAS, !runs);
     pins.drive(VIDEO_COLUMN, !runs || row || phase.processorHalf());
     pins.drive(PROCESSOR_COLUMN, !runs || row || !phase.processorHalf());
-    pins.drive(MUX, runs && !row);
+    pins.drive(MUX, runs && row);
     pins.drive(PICTURE, runs && phase == Phase.V_LATCH);
   }
 

@@ -23,7 +23,7 @@ public final class Switch4066 implements Part {
          +---------+
   CMOS; terminal 1A 1B 2A 2B 3A 3B 4A 4B; input 1C 2C 3C 4C; supply VDD; ground VSS
   Not modelled: how the closed resistance moves with the signal, leakage of an open switch, terminals
-  outside the rails.""");
+  outside the rails, a dead rail that is fed from an input.""");
 
   private static final List<Way> WAYS =
       List.of(

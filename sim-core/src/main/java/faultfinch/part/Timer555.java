@@ -22,11 +22,7 @@ public final class Timer555 implements Part {
           +---------+
   NMOS; input TRIG THR RES/; terminal CV; supply VCC; ground GND;
   OUT drives LS buffer; DIS drives LS buffer open collector; OUT follows RES/; DIS follows RES/
-  Not modelled: the shape of the charging curve (a fixed time stands for the fitted resistor and
-  capacitor), the control voltage pin.""");
-
-  /** Nanoseconds the fitted resistor and capacitor take: 1.1 x 100 kohm x 0.5 uF. */
-  static final long CHARGING = 55_000_000;
+  Not modelled: discharge through DIS (TRIG low starts anew from 0 V), the control voltage pin.""");
 
   private static final State DONE = PINOUT.state("done", 1);
   private static final State SINCE = PINOUT.state("since", 63);
@@ -50,9 +46,7 @@ public final class Timer555 implements Part {
         pins.hold(DONE, 0);
         pins.hold(SINCE, pins.nanoseconds());
       }
-    } else if (pins.state(DONE) == 0
-        && pins.high(THR)
-        && pins.nanoseconds() >= pins.state(SINCE) + CHARGING) {
+    } else if (pins.state(DONE) == 0 && pins.high(THR) && pins.nanoseconds() >= ends(pins)) {
       pins.hold(DONE, 1);
     }
   }
@@ -72,8 +66,14 @@ public final class Timer555 implements Part {
     if (pins.state(DONE) != 0) {
       return NEVER;
     }
-    long at = pins.cycleAfter(pins.state(SINCE) + CHARGING);
+    long ends = ends(pins);
+    long at = ends == NEVER ? NEVER : pins.cycleAfter(ends);
     return at > pins.now() ? at : NEVER;
+  }
+
+  private static long ends(Pins pins) {
+    long charges = pins.charges(THR);
+    return charges == Long.MAX_VALUE ? NEVER : pins.state(SINCE) + charges;
   }
 
   @Override

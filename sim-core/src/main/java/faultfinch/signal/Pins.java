@@ -12,6 +12,12 @@ public interface Pins {
   /** Millivolts at one pin whose role is to take them. */
   int millivolts(long pin);
 
+  /**
+   * Nanoseconds in which the capacitor at a pin charges to two thirds of the rail through what
+   * pulls there; {@link Long#MAX_VALUE} if it never does.
+   */
+  long charges(long pin);
+
   /** The pins that rose since the part last saw a clock edge. Used in commit only. */
   long rose();
 

@@ -66,11 +66,21 @@ public final class Picture {
     Picture picture = new Picture(across, down, new int[across * down]);
     for (int y = 0; y < Screen.HEIGHT; y++) {
       for (int x = 0; x < Screen.WIDTH; x++) {
-        int ink = screen.synced() ? screen.dot(x, y) : 0;
-        picture.fill(x * size, y * size, size, size, INKS[ink]);
+        int from = x - screen.later(y);
+        int ink = screen.synced() && from >= 0 ? screen.dot(from, y) : 0;
+        int colour = ink == 0 ? GLASS : dimmed(INKS[ink], screen.brightness(y));
+        picture.fill(x * size, y * size, size, size, colour);
       }
     }
     return picture;
+  }
+
+  private static int dimmed(int argb, int percent) {
+    int colour = 0xFF;
+    for (int shift = 16; shift >= 0; shift -= 8) {
+      colour = colour << 8 | (argb >>> shift & 0xFF) * percent / 100;
+    }
+    return colour;
   }
 
   private void cell(Dots font, int code, int left, int size) {

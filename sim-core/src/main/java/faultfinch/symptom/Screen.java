@@ -50,11 +50,13 @@ public final class Screen {
   private final boolean synced;
   private final byte[] dots;
   private final Map<Long, Character> letters;
+  private final Bars bars;
 
-  private Screen(boolean synced, byte[] dots, Map<Long, Character> letters) {
+  private Screen(boolean synced, byte[] dots, Map<Long, Character> letters, Bars bars) {
     this.synced = synced;
     this.dots = dots;
     this.letters = letters;
+    this.bars = bars;
   }
 
   /** The reference of the board's set, if it has one. */
@@ -74,7 +76,7 @@ public final class Screen {
       dots[2 * i] = (byte) (two & 7);
       dots[2 * i + 1] = (byte) (two >>> 3);
     }
-    return new Screen(follows(machine, ref), dots, letters(machine.board()));
+    return new Screen(follows(machine, ref), dots, letters(machine.board()), Bars.of(machine, ref));
   }
 
   private static boolean follows(Machine machine, String ref) {
@@ -131,6 +133,16 @@ public final class Screen {
   /** The colour of a dot: bit 0 red, 1 green, 2 blue. */
   public int dot(int x, int y) {
     return dots[y * WIDTH + x];
+  }
+
+  /** How bright a line is, in per cent: less where the rail of the colours dips. */
+  public int brightness(int y) {
+    return bars.percent(y);
+  }
+
+  /** Dots by which a line stands further right than it should: its sync was found late. */
+  public int later(int y) {
+    return bars.later(y);
   }
 
   /** Whether no dot is lit. */
@@ -222,12 +234,16 @@ public final class Screen {
       return "dark";
     }
     String text = String.join(" | ", rows().stream().filter(r -> !r.isEmpty()).toList());
-    return "'" + text + "' in " + String.join(", ", inks());
+    String says = "'" + text + "' in " + String.join(", ", inks());
+    return bars.says().isEmpty() ? says : says + ", " + bars.says();
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Screen s && s.synced == synced && Arrays.equals(s.dots, dots);
+    return other instanceof Screen s
+        && s.synced == synced
+        && Arrays.equals(s.dots, dots)
+        && s.bars.says().equals(bars.says());
   }
 
   @Override

@@ -25,6 +25,9 @@ public final class Symptoms {
   /** Before the reference of a key: what its presses bring about. */
   public static final String KEY = "key ";
 
+  /** Before the reference of a key: what its presses change in the picture, if somebody looked. */
+  public static final String PICTURE = "picture after ";
+
   /** A display that shows something else this shortly before is moving. */
   private static final int STILL_MS = 100;
 
@@ -55,6 +58,13 @@ public final class Symptoms {
       int to = i + 1 < presses.size() ? presses.get(i + 1).atMilliseconds() : end;
       features.merge(
           KEY + presses.get(i).ref(), press(seen, font, from, to), (a, b) -> a + ", then " + b);
+    }
+    for (int i = 0; i < seen.afterKeys().size(); i++) {
+      Screen before = i == 0 ? seen.screen().orElseThrow() : seen.afterKeys().get(i - 1);
+      features.merge(
+          PICTURE + presses.get(i).ref(),
+          PictureChange.between(before, seen.afterKeys().get(i)),
+          (a, b) -> a + ", then " + b);
     }
   }
 

@@ -53,11 +53,14 @@ public final class Watching {
   private final Optional<Speaker> speaker;
   private Optional<List<Heard>> heard = Optional.empty();
   private Optional<Screen> screen = Optional.empty();
+  private final boolean everyKey;
+  private final List<Screen> afterKeys = new ArrayList<>();
   private final List<Glass> glasses = new ArrayList<>();
   private final List<Boolean> lit = new ArrayList<>();
 
-  private Watching(Machine machine) {
+  private Watching(Machine machine, boolean everyKey) {
     this.machine = machine;
+    this.everyKey = everyKey;
     board = machine.board();
     display = board.firstOf(PartCatalog.CHAR_DISPLAY).map(PlacedPart::ref);
     lamp = board.firstOf(PartCatalog.LED).map(PlacedPart::ref);
@@ -82,7 +85,15 @@ public final class Watching {
 
   /** The same on a machine of one's choice. */
   public static Watching of(Setup setup, Machine.Kind kind, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(new Machine(setup, kind));
+    Watching watching = new Watching(new Machine(setup, kind), false);
+    watching.run(stops);
+    return watching;
+  }
+
+  /** The same with a look at the set after every key, each of which plays two frames. */
+  public static Watching ofEveryKey(
+      Setup setup, Machine.Kind kind, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(new Machine(setup, kind), true);
     watching.run(stops);
     return watching;
   }
@@ -112,7 +123,7 @@ public final class Watching {
     for (int ms = 0; ms <= endMilliseconds(board) && speaker.isPresent(); ms += Speaker.SAMPLE_MS) {
       add(plan, ms * MILLISECOND, speaker.get()::look);
     }
-    if (Screen.of(board).isPresent()) {
+    if (hasScreen()) {
       long at = (readyMilliseconds(board) - Screen.LOOK_MS) * MILLISECOND;
       add(plan, at, m -> screen = Optional.of(Screen.look(m)));
     }
@@ -121,12 +132,23 @@ public final class Watching {
       add(plan, at, m -> m.hold(k.ref(), true));
       add(plan, at + k.forMilliseconds() * MILLISECOND, m -> m.hold(k.ref(), false));
     }
+    // After the keys: a look that is due when a key is let go comes after it was.
+    List<KeyPress> presses = everyKey && hasScreen() ? board.exercise() : List.of();
+    for (int i = 0; i < presses.size(); i++) {
+      boolean last = i + 1 == presses.size();
+      int to = last ? endMilliseconds(board) : presses.get(i + 1).atMilliseconds();
+      add(plan, (to - Screen.LOOK_MS) * MILLISECOND, m -> afterKeys.add(Screen.look(m)));
+    }
     stops.forEach((at, what) -> add(plan, at, what));
     plan.forEach(
         (at, all) -> {
           machine.runTo(at);
           all.forEach(what -> what.accept(machine));
         });
+  }
+
+  private boolean hasScreen() {
+    return Screen.of(board).isPresent();
   }
 
   private static void add(
@@ -181,6 +203,11 @@ public final class Watching {
   /** What the set showed before the first key; empty if the board has none. */
   public Optional<Screen> screen() {
     return screen;
+  }
+
+  /** What the set showed after each press of the exercise; empty if nobody looked. */
+  List<Screen> afterKeys() {
+    return List.copyOf(afterKeys);
   }
 
   /** Whether the board has a character display. */

@@ -24,6 +24,8 @@ class RepairActionTest {
     "RESEAT,U2,U2.D0: open pin,0",
     "NEW_SOCKET,U2,U2.D0: open contact,100",
     "NEW_SOCKET,U2,U2.D0: open joint,100",
+    "NEW_SOCKET,U2,U2.A1-U2.A0: bridge,100",
+    "EXCHANGE,U2,U2.A1-U2.A0: bridge,0",
     "NEW_SOCKET,U2,U2: dead,0",
     "DESOLDER_AND_SOCKET,U4,U4.Y0/: drives low,100",
     "DESOLDER_AND_SOCKET,U4,U4.Y0/: open joint,100",

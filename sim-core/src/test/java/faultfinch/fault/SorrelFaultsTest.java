@@ -1,12 +1,12 @@
 package faultfinch.fault;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.board.PlacedPart;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The whole universe of the first board. */
@@ -23,8 +23,11 @@ class SorrelFaultsTest {
   }
 
   @Test
-  void kinds_all_haveSites() {
-    ALL.byKind().forEach((kind, faults) -> assertFalse(faults.isEmpty(), kind.title()));
+  void kinds_allButThoseOfAFastBoardWithDynamicMemory_haveSites() {
+    // Half a cycle is 407 ns: a ROM of 350 is in time even at 50 degrees and 4.7 V (402 ns).
+    Set<FaultKinds> none = Set.of(FaultKinds.SLOW, FaultKinds.RACE);
+    ALL.byKind()
+        .forEach((kind, faults) -> assertEquals(none.contains(kind), faults.isEmpty(), kind + ""));
   }
 
   @Test

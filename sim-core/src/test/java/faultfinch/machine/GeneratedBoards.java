@@ -78,6 +78,9 @@ final class GeneratedBoards {
     String timer = s.part("555", "");
     s.on("5V", timer + ".RES/");
     s.on("RAMP", s.part("R", "100k") + ".2 " + timer + ".TRIG " + timer + ".THR");
+    String ramp = s.part("C", "500n");
+    s.on("RAMP", ramp + ".1");
+    s.on("GND", ramp + ".2");
     s.on("5V", "R1.1");
     String reset = s.gate("74LS04", "START");
     s.on("START", timer + ".OUT");

@@ -32,10 +32,13 @@ final class PinReports {
 
   /** From here on the plain machine runs ahead of the fast one, by as many cycles as are kept. */
   void begin(Machine fast, Machine plain) {
-    this.fast = fast;
     fromCycle = fast.cycles();
     byPhases = fast.byPhases();
-    tables = ((FastBus) fast.bus()).tables();
+    if (!(fast.bus() instanceof FastBus bus)) {
+      return; // Played plainly throughout: there are no tables to ask.
+    }
+    this.fast = fast;
+    tables = bus.tables();
     Levels levels = plain.plain().levels;
     plain
         .plain()

@@ -47,6 +47,9 @@ final class SeamBoard {
     String timer = s.part("555", "");
     s.on("CLK", s.part("OSC", "") + ".OUT U1.PHI0");
     s.on("RAMP", s.part("R", "100k") + ".2 " + timer + ".TRIG " + timer + ".THR");
+    String ramp = s.part("C", "500n");
+    s.on("RAMP", ramp + ".1");
+    s.on("GND", ramp + ".2");
     s.on("5V", "R1.1 U1.SO " + timer + ".RES/ " + rom + ".VPP " + rom + ".PGM/");
     s.on("START", timer + ".OUT");
     s.on(s.gate("74LS04", "START"), "U1.RES/");

@@ -87,6 +87,9 @@ class SoundAndLinkAgreementTest {
     String timer = s.part("555", "");
     s.on("CLK", s.part("OSC", "") + ".OUT U1.PHI0");
     s.on("RAMP", s.part("R", "100k") + ".2 " + timer + ".TRIG " + timer + ".THR");
+    String ramp = s.part("C", "500n");
+    s.on("RAMP", ramp + ".1");
+    s.on("GND", ramp + ".2");
     s.on("5V", "R1.1 U1.SO " + timer + ".RES/ " + rom + ".VPP " + rom + ".PGM/");
     for (int i = 0; i < 16; i++) {
       s.on("A" + i, "U1.A" + i);

@@ -20,6 +20,7 @@ import java.util.SplittableRandom;
  */
 final class BenchPins implements Pins {
   private static final int CYCLE_NANOSECONDS = 1_000;
+  private static final long CHARGES = 55_000_000;
   private static final int LOW_MILLIVOLTS = 50;
   private static final int HIGH_MILLIVOLTS = 3_400;
 
@@ -298,6 +299,11 @@ final class BenchPins implements Pins {
   @Override
   public Phase phase() {
     return phase;
+  }
+
+  @Override
+  public long charges(long pin) {
+    return CHARGES;
   }
 
   @Override

@@ -10,12 +10,12 @@ class StrobesTest {
 
   @Test
   void strobes_enabled_followThePhases() {
-    assertEquals("", low(Phase.V_ROW, "RAS/", "MUX", "PIC"));
-    assertEquals("", low(Phase.V_COL, "RAS/", "VCAS/", "PIC"));
-    assertEquals("", low(Phase.V_LATCH, "RAS/", "VCAS/"));
-    assertEquals("", low(Phase.C_ROW, "RAS/", "MUX", "PIC"));
-    assertEquals("", low(Phase.C_COL, "RAS/", "CCAS/", "PIC"));
-    assertEquals("", low(Phase.C_END, "RAS/", "CCAS/", "PIC"));
+    assertEquals("", low(Phase.V_ROW, "RAS/", "PIC"));
+    assertEquals("", low(Phase.V_COL, "RAS/", "VCAS/", "MUX", "PIC"));
+    assertEquals("", low(Phase.V_LATCH, "RAS/", "VCAS/", "MUX"));
+    assertEquals("", low(Phase.C_ROW, "RAS/", "PIC"));
+    assertEquals("", low(Phase.C_COL, "RAS/", "CCAS/", "MUX", "PIC"));
+    assertEquals("", low(Phase.C_END, "RAS/", "CCAS/", "MUX", "PIC"));
   }
 
   /** Names the pins that are not as said: low the ones given, high the others. */

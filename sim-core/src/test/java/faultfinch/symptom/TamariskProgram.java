@@ -4,25 +4,37 @@ import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.board.Firmware;
 import faultfinch.fault.FaultKinds;
+import faultfinch.machine.HandedOver;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
-/** A few bytes at E000 in place of Tamarisk's firmware, run on the plain machine. */
+/** A few bytes in place of Tamarisk's firmware, with a glyph of its own bits for every code. */
 final class TamariskProgram {
   private static final Board SHIPPED = BoardReader.shipped("tamarisk");
   private static final int BASE = 0xE000;
+
+  /** Reset lasts 55 ms and needs no plain machine. */
+  private static final long IN_RESET = 54;
+
   private static final int RESET_VECTOR = 0xFFFC;
   private static final int NOP = 0xEA;
   private final byte[] rom = new byte[0x2000];
-  private int at = BASE;
+  private int at;
 
+  /** One that begins at E000. */
   TamariskProgram() {
+    this(BASE);
+  }
+
+  /** One that begins at this address; all other bytes are NOP. */
+  TamariskProgram(int from) {
+    at = from;
     Arrays.fill(rom, (byte) NOP);
-    rom[RESET_VECTOR - BASE] = 0;
-    rom[RESET_VECTOR + 1 - BASE] = (byte) (BASE >>> 8);
+    rom[RESET_VECTOR - BASE] = (byte) from;
+    rom[RESET_VECTOR + 1 - BASE] = (byte) (from >>> 8);
   }
 
   TamariskProgram bytes(int... bytes) {
@@ -42,8 +54,13 @@ final class TamariskProgram {
     return bytes(0x4C, at & 0xFF, at >>> 8);
   }
 
-  /** Runs on a board with these faults from power-on. */
-  Machine run(long milliseconds, String... faults) {
+  /** Runs on a board with these faults; the plain machine takes over before reset ends. */
+  Machine run(Machine.Kind kind, long milliseconds, String... faults) {
+    return run(kind, Math.min(IN_RESET, milliseconds), milliseconds, faults);
+  }
+
+  /** Runs on a board with these faults; the machine asked for plays from a moment on. */
+  Machine run(Machine.Kind kind, long from, long milliseconds, String... faults) {
     Firmware first = new Firmware(SHIPPED.firmware().get(0).ref(), rom, Map.of());
     Board board =
         new Board(
@@ -67,7 +84,9 @@ final class TamariskProgram {
     Setup setup = Setup.healthy(board, 1);
     List<faultfinch.fault.Fault> harm =
         Arrays.stream(faults).map(f -> FaultKinds.parse(f, board)).toList();
-    Machine machine = new Machine(setup.with(harm), Machine.Kind.PLAIN);
+    Machine fast = new Machine(setup.with(harm), Machine.Kind.FAST);
+    fast.runTo(from * 1_000_000);
+    Machine machine = HandedOver.to(kind, fast);
     machine.runTo(milliseconds * 1_000_000);
     return machine;
   }

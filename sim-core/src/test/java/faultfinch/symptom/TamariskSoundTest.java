@@ -7,8 +7,8 @@ import faultfinch.machine.SoundNet;
 import faultfinch.part.Dram4164;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -19,14 +19,14 @@ class TamariskSoundTest {
   private static final int SOUNDING = 57;
   private static final long HALF_A_SECOND = 500_000_000;
 
-  private static String heard(String... faults) {
+  private static String heard(Machine.Kind kind, String... faults) {
     Machine machine =
         new TamariskProgram()
             .store(0xA200, 195)
             .store(0xA202, 155)
             .store(0xA205, 0xFF)
             .stop()
-            .run(SOUNDING, faults);
+            .run(kind, SOUNDING, faults);
     Speaker speaker = Speaker.of(machine.board()).orElseThrow();
     speaker.look(machine);
     long from = machine.nanoseconds();
@@ -35,33 +35,38 @@ class TamariskSoundTest {
     return heard.isEmpty() ? "silent" : heard.get(0).says();
   }
 
-  @Test
-  void chord_healthy_isLoudAndClear() {
-    assertEquals("loud and clear long chord of 440 and 554 Hz", heard());
+  @ParameterizedTest
+  @EnumSource
+  void chord_healthy_isLoudAndClear(Machine.Kind kind) {
+    assertEquals("loud and clear long chord of 440 and 554 Hz", heard(kind));
   }
 
-  @Test
-  void chord_oneVoiceDead_isTheOtherAlone() {
-    assertEquals("loud and clear long 554 Hz", heard("U34: defect voice-a-dead"));
+  @ParameterizedTest
+  @EnumSource
+  void chord_oneVoiceDead_isTheOtherAlone(Machine.Kind kind) {
+    assertEquals("loud and clear long 554 Hz", heard(kind, "U34: defect voice-a-dead"));
   }
 
   /**
    * C21 holds the amplifier's gain down above 2.3 kHz; without it overtones are lifted by 13 dB.
    */
-  @Test
-  void chord_filterCapacitorOpen_isShrill() {
-    assertEquals("loud and shrill long chord of 440 and 554 Hz", heard("C21: open"));
+  @ParameterizedTest
+  @EnumSource
+  void chord_filterCapacitorOpen_isShrill(Machine.Kind kind) {
+    assertEquals("loud and shrill long chord of 440 and 554 Hz", heard(kind, "C21: open"));
   }
 
   /** C20 carries the overtones round 33k; without it they fall from 2.3 kHz on. */
-  @Test
-  void chord_capacitorAcrossTheInputOpen_isDull() {
-    assertEquals("loud and dull long chord of 440 and 554 Hz", heard("C20: open"));
+  @ParameterizedTest
+  @EnumSource
+  void chord_capacitorAcrossTheInputOpen_isDull(Machine.Kind kind) {
+    assertEquals("loud and dull long chord of 440 and 554 Hz", heard(kind, "C20: open"));
   }
 
-  @Test
-  void chord_couplingCapacitorOpen_isSilent() {
-    assertEquals("silent", heard("C26: open"));
+  @ParameterizedTest
+  @EnumSource
+  void chord_couplingCapacitorOpen_isSilent(Machine.Kind kind) {
+    assertEquals("silent", heard(kind, "C26: open"));
   }
 
   /**
@@ -73,7 +78,8 @@ class TamariskSoundTest {
   @ValueSource(
       strings = {"R5: open", "U34.SUM: open pin", "U35.V+: open pin", "C25: leaks through 470"})
   void chord_pathBroken_isSilent(String fault) {
-    assertEquals("silent", heard(fault));
+    Machine.Kind kind = Machine.Kind.FAST;
+    assertEquals("silent", heard(kind, fault));
   }
 
   /**
@@ -83,13 +89,15 @@ class TamariskSoundTest {
   @ParameterizedTest
   @ValueSource(strings = {"VR3: dead", "track C29.+-U21.VDD: open"})
   void chord_aRailOfTheSoundSideMissing_isSilent(String fault) {
-    assertEquals("silent", heard(fault));
+    Machine.Kind kind = Machine.Kind.FAST;
+    assertEquals("silent", heard(kind, fault));
   }
 
   /** Without the analogue regulator nobody answers at A208: both reads give what the lines held. */
-  @Test
-  void levels_analogueRegulatorDead_bothReadTheSameAndNoStickMoves() {
-    Machine machine = reading("VR3: dead");
+  @ParameterizedTest
+  @EnumSource
+  void levels_analogueRegulatorDead_bothReadTheSameAndNoStickMoves(Machine.Kind kind) {
+    Machine machine = reading(kind, "VR3: dead");
     List<Integer> before = read(machine);
     assertEquals(before.get(0), before.get(1));
     machine.hold("RV1", true);
@@ -98,23 +106,24 @@ class TamariskSoundTest {
   }
 
   /** A track of the sum that a defect loads with 150 ohms: 600 ohms drive a fifth of it. */
-  @Test
-  void chord_sumClamped_isSofter() {
+  @ParameterizedTest
+  @EnumSource
+  void chord_sumClamped_isSofter(Machine.Kind kind) {
     assertEquals(
         "soft and clear long chord of 440 and 554 Hz",
-        heard("U34.SUM: clamps to ground through 150"));
+        heard(kind, "U34.SUM: clamps to ground through 150"));
   }
 
   /** What a program reads at both level inputs. */
-  private static List<Integer> levels(String... faults) {
-    return read(reading(faults));
+  private static List<Integer> levels(Machine.Kind kind, String... faults) {
+    return read(reading(kind, faults));
   }
 
-  private static Machine reading(String... faults) {
+  private static Machine reading(Machine.Kind kind, String... faults) {
     TamariskProgram program = new TamariskProgram().store(0xA20A, 2);
     int back = 5;
     program.bytes(0xAD, 0x08, 0xA2, 0x85, 0x10, 0xAD, 0x09, 0xA2, 0x85, 0x11, 0x4C, back, 0xE0);
-    return program.run(SOUNDING, faults);
+    return program.run(kind, SOUNDING, faults);
   }
 
   private static List<Integer> read(Machine machine) {
@@ -122,18 +131,18 @@ class TamariskSoundTest {
   }
 
   private static int memory(Machine machine, int address) {
-    int cell = (address & 0xFF) << 8 | address >>> 8;
     int value = 0;
     for (int bit = 0; bit < 8; bit++) {
-      value |= machine.cell("U" + (4 + bit), Dram4164.CELLS, cell) << bit;
+      value |= machine.cell("U" + (4 + bit), Dram4164.CELLS, address) << bit;
     }
     return value;
   }
 
   /** 2500 of 5000 mV are 32 of 64 steps; a wiper at its stop stands a hundredth below: 63. */
-  @Test
-  void levels_stickLetGoAndPushed_readTheMiddleAndTheEnd() {
-    Machine machine = reading();
+  @ParameterizedTest
+  @EnumSource
+  void levels_stickLetGoAndPushed_readTheMiddleAndTheEnd(Machine.Kind kind) {
+    Machine machine = reading(kind);
     assertEquals(List.of(32, 32), read(machine));
     machine.hold("RV1", true);
     machine.runTo((SOUNDING + 1) * 1_000_000L);
@@ -141,44 +150,48 @@ class TamariskSoundTest {
   }
 
   /** Nothing leads to the input: it stands at 0 V, and only this stick is stuck at an end. */
-  @Test
-  void levels_oneInputCutOff_stickBlamed() {
-    assertEquals(List.of(0, 32), levels("R17: open"));
+  @ParameterizedTest
+  @EnumSource
+  void levels_oneInputCutOff_stickBlamed(Machine.Kind kind) {
+    assertEquals(List.of(0, 32), levels(kind, "R17: open"));
   }
 
   /** Without its reference every level is above full scale: both sticks at their end. */
-  @Test
-  void levels_referenceOpen_bothAtTheEnd() {
-    assertEquals(List.of(63, 63), levels("U34.REF: open pin"));
+  @ParameterizedTest
+  @EnumSource
+  void levels_referenceOpen_bothAtTheEnd(Machine.Kind kind) {
+    assertEquals(List.of(63, 63), levels(kind, "U34.REF: open pin"));
   }
 
   /**
    * The wiper sees 5k to 5 V, and 5k beside 1k + 4k7, which are 2.66k, to ground: 1738 mV. Of that
    * 4.7 of 5.7 stand at the input, 1433 mV: 18 of 64 steps.
    */
-  @Test
-  void levels_leakAtTheInput_readsTooLow() {
-    assertEquals(18, levels("U34.LV1: leaks to ground through 4700").get(0));
+  @ParameterizedTest
+  @EnumSource
+  void levels_leakAtTheInput_readsTooLow(Machine.Kind kind) {
+    assertEquals(18, levels(kind, "U34.LV1: leaks to ground through 4700").get(0));
   }
 
   /** Asks the drive whether it is there; 1,280 cycles are 0.93 ms, a byte takes 0.4. */
-  private static int driveSays(String... faults) {
+  private static int driveSays(Machine.Kind kind, String... faults) {
     TamariskProgram program =
         new TamariskProgram().store(0x0010, 0).store(0xA101, 2).store(0xA100, 0x40);
     wait(program);
     program.store(0xA101, 0x01);
     wait(program);
     program.bytes(0xAD, 0x00, 0xA1, 0x85, 0x10).stop();
-    return memory(program.run(SOUNDING + 2, faults), 0x10);
+    return memory(program.run(kind, SOUNDING + 2, faults), 0x10);
   }
 
   private static void wait(TamariskProgram program) {
     program.bytes(0xA2, 0x00, 0xCA, 0xD0, 0xFD);
   }
 
-  @Test
-  void drive_healthyLink_saysItIsThere() {
-    assertEquals(0x5A, driveSays());
+  @ParameterizedTest
+  @EnumSource
+  void drive_healthyLink_saysItIsThere(Machine.Kind kind) {
+    assertEquals(0x5A, driveSays(kind));
   }
 
   /**
@@ -188,30 +201,34 @@ class TamariskSoundTest {
   @Tag("sweep")
   @ValueSource(strings = {"U33.2Y: open pin", "U32.ACK/: open pin", "DRV1: dead", "F2: open"})
   void drive_linkBroken_doesNotAnswer(String fault) {
-    assertEquals(0, driveSays(fault));
+    Machine.Kind kind = Machine.Kind.FAST;
+    assertEquals(0, driveSays(kind, fault));
   }
 
-  @Test
-  void drive_strobeDriverOpen_doesNotAnswer() {
-    assertEquals(0, driveSays("U33.1Y: open pin"));
+  @ParameterizedTest
+  @EnumSource
+  void drive_strobeDriverOpen_doesNotAnswer(Machine.Kind kind) {
+    assertEquals(0, driveSays(kind, "U33.1Y: open pin"));
   }
 
   /** With the data line cut at the buffer the command arrives as 00, which the drive ignores. */
-  @Test
-  void drive_dataDriverOpen_hearsNoCommand() {
-    assertEquals(0, driveSays("U33.3Y: open pin"));
+  @ParameterizedTest
+  @EnumSource
+  void drive_dataDriverOpen_hearsNoCommand(Machine.Kind kind) {
+    assertEquals(0, driveSays(kind, "U33.3Y: open pin"));
   }
 
   /** Pins put out on the side port, read back at the pins. */
-  private static int sidePort(String... faults) {
+  private static int sidePort(Machine.Kind kind, String... faults) {
     TamariskProgram program = new TamariskProgram().store(0xA104, 0xFF).store(0xA103, 0xA5);
     program.bytes(0xAD, 0x03, 0xA1, 0x85, 0x10).stop();
-    return memory(program.run(SOUNDING, faults), 0x10);
+    return memory(program.run(kind, SOUNDING, faults), 0x10);
   }
 
-  @Test
-  void sidePort_oneBitClamped_isTheBitThatReadsBackWrong() {
-    assertEquals(0xA5, sidePort());
-    assertEquals(0xA4, sidePort("U32.SP0: clamps to ground through 1"));
+  @ParameterizedTest
+  @EnumSource
+  void sidePort_oneBitClamped_isTheBitThatReadsBackWrong(Machine.Kind kind) {
+    assertEquals(0xA5, sidePort(kind));
+    assertEquals(0xA4, sidePort(kind, "U32.SP0: clamps to ground through 1"));
   }
 }
