@@ -82,6 +82,11 @@ public final class Bench {
     return patient.out();
   }
 
+  /** Whether the board stands as it came: every part in its place and nothing on it. */
+  public boolean asItCame() {
+    return patient.untouched();
+  }
+
   /** The job as it came. */
   public Job job() {
     return job;

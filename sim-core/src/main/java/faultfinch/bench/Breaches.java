@@ -44,6 +44,12 @@ final class Breaches {
           add(broken, patient.powered, "power on while soldering");
       case POWER_ON, HOLD, QUICK_CHECK, RETEST, SOAK ->
           add(broken, !patient.powered && isUnchecked(patient), "supply not checked");
+      case BENCH_ROM -> {
+        add(broken, patient.powered && !patient.rig.benchRom(), "plug with the power on");
+        add(broken, !patient.powered && isUnchecked(patient), "supply not checked");
+      }
+      case RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF ->
+          add(broken, patient.powered, "plug with the power on");
       case LOOK -> look(patient, move.asLook(), broken);
       case ASK,
           INSPECT,

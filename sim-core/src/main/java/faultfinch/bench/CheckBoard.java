@@ -20,9 +20,10 @@ record CheckBoard(Depth depth) implements Act {
     SOAK
   }
 
+  /** What stands on the board for a while must be off it. */
   @Override
   public List<String> places(Patient patient) {
-    return List.of("");
+    return patient.rig.empty() ? List.of("") : List.of();
   }
 
   @Override

@@ -6,49 +6,167 @@ import java.util.Optional;
 
 /** Every kind of move at the bench: looks first, then what changes the board, cheap before dear. */
 public enum Moves {
-  LOOK("look", new LookAct()),
-  ASK("ask", new AskOwner()),
-  INSPECT("inspect", new Inspect()),
-  SUPPLY_OFF_LOAD("supply off load", new SupplyCheck(false)),
-  SUPPLY_ON_DUMMY("supply on dummy load", new SupplyCheck(true)),
-  BENCH_SUPPLY("bench supply", new ChooseSupply(Patient.Source.BENCH)),
-  SWAP_SUPPLY("swap the supply", new ChooseSupply(Patient.Source.BORROWED)),
-  OWN_SUPPLY("own supply", new ChooseSupply(Patient.Source.OWN)),
-  WRIST_STRAP("wrist strap", new WristStrap()),
-  POWER_ON("power on", new PowerSwitch(PowerSwitch.Way.ON)),
-  POWER_OFF("power off", new PowerSwitch(PowerSwitch.Way.OFF)),
-  POWER_CYCLE("power cycle", new PowerSwitch(PowerSwitch.Way.CYCLE)),
-  SCOPE("scope", new Scope()),
-  HOLD("hold", new HoldLine()),
-  LIFT("lift", new LiftPin()),
-  RESEAT("reseat", new Reseat(Prices.Chances.RESEATING_CURES)),
-  CLEAN_CONTACTS("clean contacts", new Reseat(Prices.Chances.CLEANING_CURES)),
-  TAKE_OUT("take out", new ChipMove(ChipMove.Way.TAKE_OUT)),
-  PUT_BACK("put back", new ChipMove(ChipMove.Way.PUT_BACK)),
-  FIT_NEW("fit new", new ChipMove(ChipMove.Way.FIT_NEW)),
-  EXCHANGE("exchange", new ChipMove(ChipMove.Way.EXCHANGE)),
-  STRAIGHTEN("straighten", new Repair(RepairAction.Kind.STRAIGHTEN_LEG)),
-  SWAP_BACK("swap back", new Repair(RepairAction.Kind.SWAP_BACK)),
-  SET_LINK("set link", new Repair(RepairAction.Kind.SET_LINK)),
-  CLEAN_BOARD("clean board", new Repair(RepairAction.Kind.CLEAN)),
-  CLEAR_BRIDGE("clear bridge", new Repair(RepairAction.Kind.CLEAR_BRIDGE)),
-  REFLOW("reflow", new Repair(RepairAction.Kind.REFLOW)),
-  LINK_TRACK("link track", new Repair(RepairAction.Kind.LINK_TRACK)),
-  EXCHANGE_SMALL("exchange small part", new Repair(RepairAction.Kind.EXCHANGE_SMALL)),
-  NEW_SUPPLY("new supply", new Repair(RepairAction.Kind.SUPPLY)),
-  NEW_SOCKET("new socket", new Repair(RepairAction.Kind.NEW_SOCKET)),
-  DESOLDER("desolder and socket", new Repair(RepairAction.Kind.DESOLDER_AND_SOCKET)),
-  QUICK_CHECK("quick check", new CheckBoard(CheckBoard.Depth.QUICK)),
-  RETEST("retest all", new CheckBoard(CheckBoard.Depth.ALL)),
-  SOAK("soak", new CheckBoard(CheckBoard.Depth.SOAK));
+  LOOK("look", Use.LOOK, "a look that changes nothing", new LookAct()),
+  ASK("ask", Use.LOOK, "what the owner answers to one question", new AskOwner()),
+  INSPECT(
+      "inspect",
+      Use.LOOK,
+      "what can be seen with the eye, on the whole or at one part",
+      new Inspect()),
+  SUPPLY_OFF_LOAD(
+      "supply off load",
+      Use.LOOK,
+      "volts of the board's own supply with nothing on it",
+      new SupplyCheck(false)),
+  SUPPLY_ON_DUMMY(
+      "supply on dummy load",
+      Use.LOOK,
+      "volts of the board's own supply on a resistor",
+      new SupplyCheck(true)),
+  BENCH_SUPPLY(
+      "bench supply",
+      Use.HANDLE,
+      "current the board takes from a supply with a limit",
+      new ChooseSupply(Patient.Source.BENCH)),
+  SWAP_SUPPLY(
+      "swap the supply",
+      Use.HANDLE,
+      "nothing by itself: a supply known to be good feeds the board",
+      new ChooseSupply(Patient.Source.BORROWED)),
+  OWN_SUPPLY(
+      "own supply",
+      Use.HANDLE,
+      "nothing by itself: the board's own supply feeds it again",
+      new ChooseSupply(Patient.Source.OWN)),
+  WRIST_STRAP(
+      "wrist strap",
+      Use.HANDLE,
+      "nothing by itself: the hand is at the board's potential",
+      new WristStrap()),
+  POWER_ON("power on", Use.HANDLE, "nothing by itself", new PowerSwitch(PowerSwitch.Way.ON)),
+  POWER_OFF("power off", Use.HANDLE, "nothing by itself", new PowerSwitch(PowerSwitch.Way.OFF)),
+  POWER_CYCLE(
+      "power cycle",
+      Use.HANDLE,
+      "nothing by itself: memories wake up otherwise",
+      new PowerSwitch(PowerSwitch.Way.CYCLE)),
+  BENCH_ROM(
+      "bench ROM",
+      Use.HANDLE,
+      "what a module's program reads back, on screen, lamp and speaker",
+      new BenchRomMove(BenchRomMove.Way.PLUG_IN)),
+  RETURN_LEADS(
+      "return leads",
+      Use.HANDLE,
+      "nothing by itself: ports are joined for the bench ROM",
+      new BenchRomMove(BenchRomMove.Way.LEADS_ON)),
+  BENCH_ROM_OFF(
+      "take off the bench ROM",
+      Use.HANDLE,
+      "nothing by itself",
+      new BenchRomMove(BenchRomMove.Way.TAKE_OFF)),
+  LEADS_OFF(
+      "take off the return leads",
+      Use.HANDLE,
+      "nothing by itself",
+      new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
+  SCOPE("scope", Use.LOOK, "levels over time on up to eight pins", new Scope()),
+  HOLD("hold", Use.HANDLE, "what shows while 1 k holds a line to ground or supply", new HoldLine()),
+  LIFT("lift", Use.HANDLE, "nothing by itself: one pin is off its pad", new LiftPin()),
+  RESEAT(
+      "reseat",
+      Use.MEND,
+      "nothing by itself: contacts may touch again",
+      new Reseat(Prices.Chances.RESEATING_CURES)),
+  CLEAN_CONTACTS(
+      "clean contacts",
+      Use.MEND,
+      "nothing by itself: contacts likely touch again",
+      new Reseat(Prices.Chances.CLEANING_CURES)),
+  TAKE_OUT(
+      "take out",
+      Use.MEND,
+      "nothing by itself: a chip is out of its socket",
+      new ChipMove(ChipMove.Way.TAKE_OUT)),
+  PUT_BACK("put back", Use.MEND, "nothing by itself", new ChipMove(ChipMove.Way.PUT_BACK)),
+  FIT_NEW("fit new", Use.MEND, "nothing by itself", new ChipMove(ChipMove.Way.FIT_NEW)),
+  EXCHANGE(
+      "exchange",
+      Use.MEND,
+      "nothing by itself: a chip of the drawer is in the socket",
+      new ChipMove(ChipMove.Way.EXCHANGE)),
+  STRAIGHTEN(
+      "straighten", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.STRAIGHTEN_LEG)),
+  SWAP_BACK("swap back", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SWAP_BACK)),
+  SET_LINK("set link", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SET_LINK)),
+  CLEAN_BOARD("clean board", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.CLEAN)),
+  CLEAR_BRIDGE(
+      "clear bridge", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.CLEAR_BRIDGE)),
+  REFLOW("reflow", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.REFLOW)),
+  LINK_TRACK(
+      "link track", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.LINK_TRACK)),
+  EXCHANGE_SMALL(
+      "exchange small part",
+      Use.REPAIR,
+      "nothing by itself",
+      new Repair(RepairAction.Kind.EXCHANGE_SMALL)),
+  NEW_SUPPLY("new supply", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SUPPLY)),
+  NEW_SOCKET(
+      "new socket", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.NEW_SOCKET)),
+  DESOLDER(
+      "desolder and socket",
+      Use.REPAIR,
+      "nothing by itself",
+      new Repair(RepairAction.Kind.DESOLDER_AND_SOCKET)),
+  QUICK_CHECK(
+      "quick check",
+      Use.LOOK,
+      "whether screen, sound and lamp are as they should be",
+      new CheckBoard(CheckBoard.Depth.QUICK)),
+  RETEST(
+      "retest all",
+      Use.HANDLE,
+      "whether all it does is as it should be",
+      new CheckBoard(CheckBoard.Depth.ALL)),
+  SOAK(
+      "soak",
+      Use.HANDLE,
+      "the same, warm and over several power-ons",
+      new CheckBoard(CheckBoard.Depth.SOAK));
+
+  /** What a move does to the board. */
+  public enum Use {
+    /** Nothing: it only tells. */
+    LOOK,
+    /** Something that can be taken back. */
+    HANDLE,
+    /** Something that may have cured it. */
+    MEND,
+    /** What cures one thing, if that was wrong. */
+    REPAIR
+  }
 
   private final String word;
 
+  private final Use use;
+  private final String says;
   private final Act act;
 
-  Moves(String word, Act act) {
+  Moves(String word, Use use, String says, Act act) {
     this.word = word;
+    this.use = use;
+    this.says = says;
     this.act = act;
+  }
+
+  /** What it does to the board. */
+  public Use use() {
+    return use;
+  }
+
+  /** What it tells, in plain words. */
+  public String says() {
+    return says;
   }
 
   Act act() {

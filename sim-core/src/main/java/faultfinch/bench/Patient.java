@@ -43,7 +43,9 @@ final class Patient {
   /** All looks the board offers, in order. */
   final Set<Look> looks;
 
-  private Optional<Survey> survey = Optional.empty();
+  /** What stands on the board besides what came with it. */
+  final Rig rig;
+
   private final Set<Fault> faults;
   private final Set<Fault> dormant = new LinkedHashSet<>();
   private final Set<String> out = new LinkedHashSet<>();
@@ -68,17 +70,15 @@ final class Patient {
   Patient(Job job) {
     this.job = job;
     board = job.board();
+    rig = new Rig(board);
     looks = Collections.unmodifiableSet(new LinkedHashSet<>(Looks.passive(board)));
     faults = new LinkedHashSet<>(job.faults());
     board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));
   }
 
-  /** All looks at this board; readied when first asked, which takes one run of a healthy board. */
+  /** All looks at this board as it stands. */
   Survey survey() {
-    if (survey.isEmpty()) {
-      survey = Optional.of(Survey.on(board));
-    }
-    return survey.get();
+    return rig.survey();
   }
 
   /** What is still wrong with the board as it came or was made. */
@@ -102,6 +102,11 @@ final class Patient {
     return aside.containsKey(ref);
   }
 
+  /** Whether every part is in its place and nothing on the board that did not come with it. */
+  boolean untouched() {
+    return out.isEmpty() && lifted.isEmpty() && rig.empty();
+  }
+
   Set<Pad> lifted() {
     return Set.copyOf(lifted);
   }
@@ -117,7 +122,7 @@ final class Patient {
     lifted.forEach(p -> all.add(new Open(p, Open.Break.LEG)));
     all.addAll(List.of(more));
     return new Setup(
-        board,
+        rig.board(),
         all,
         out,
         job.seed(),

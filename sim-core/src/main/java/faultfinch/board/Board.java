@@ -1,6 +1,7 @@
 package faultfinch.board;
 
 import faultfinch.part.PartCatalog;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,9 @@ import java.util.Optional;
  * @param height of the outline in millimetres
  * @param rightDisplay what the display shows when all is well
  * @param worthTakingOut references of chips worth a run without them
+ * @param contacts of what is plugged into it
+ * @param readyMilliseconds when it is ready if no key is pressed, since power-on
+ * @param benchRom the module that speaks for it, if there is one
  */
 public record Board(
     String name,
@@ -34,7 +38,13 @@ public record Board(
     List<Milestone> milestones,
     List<KeyPress> exercise,
     String rightDisplay,
-    List<String> worthTakingOut) {
+    List<String> worthTakingOut,
+    List<Contact> contacts,
+    int readyMilliseconds,
+    Optional<BenchRom> benchRom) {
+
+  /** When a board whose file does not say so is ready, in milliseconds since power-on. */
+  public static final int USUALLY_READY_MS = 1000;
 
   public Board {
     phaseNanoseconds = List.copyOf(phaseNanoseconds);
@@ -44,6 +54,95 @@ public record Board(
     milestones = List.copyOf(milestones);
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
+    contacts = List.copyOf(contacts);
+  }
+
+  /** A board with nothing plugged in, and without a bench ROM. */
+  public Board(
+      String name,
+      String title,
+      String maker,
+      String about,
+      int hertz,
+      String crystal,
+      List<Integer> phaseNanoseconds,
+      double width,
+      double height,
+      List<PlacedPart> parts,
+      List<Net> nets,
+      Supply supply,
+      List<Firmware> firmware,
+      List<Milestone> milestones,
+      List<KeyPress> exercise,
+      String rightDisplay,
+      List<String> worthTakingOut) {
+    this(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        parts,
+        nets,
+        supply,
+        firmware,
+        milestones,
+        exercise,
+        rightDisplay,
+        worthTakingOut,
+        List.of(),
+        USUALLY_READY_MS,
+        Optional.empty());
+  }
+
+  /** The same board with something on it. */
+  public Board with(Plug plug) {
+    return changed(plug, milestones, exercise, readyMilliseconds);
+  }
+
+  /** The same board with its bench ROM plugged in, which then runs first; nobody is at its keys. */
+  public Board withBenchRom() {
+    BenchRom rom = benchRom.orElseThrow();
+    return changed(rom.plug(), rom.milestones(), List.of(), rom.reportMilliseconds());
+  }
+
+  /** The same board with other hands at its keys. */
+  public Board exercised(List<KeyPress> presses) {
+    return changed(Plug.leads(List.of()), milestones, presses, readyMilliseconds);
+  }
+
+  private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
+    return new Board(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        both(parts, plug.parts()),
+        both(nets, plug.nets()),
+        supply,
+        both(firmware, plug.firmware()),
+        steps,
+        presses,
+        rightDisplay,
+        worthTakingOut,
+        both(contacts, plug.contacts()),
+        ready,
+        benchRom);
+  }
+
+  private static <T> List<T> both(List<T> own, List<T> more) {
+    List<T> all = new ArrayList<>(own);
+    all.addAll(more);
+    return all;
   }
 
   /** Length of one processor cycle as the board was designed, in nanoseconds. */
