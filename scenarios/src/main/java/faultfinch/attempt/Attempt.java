@@ -29,6 +29,10 @@ import java.util.OptionalInt;
 public final class Attempt {
   private static final int LAST_FREE_TWIN = 5;
 
+  /** What a hand has put on the board, or off it, and a retest does not want there. */
+  private static final List<Moves> TAKING_BACK =
+      List.of(Moves.BENCH_ROM_OFF, Moves.LEADS_OFF, Moves.PIGGYBACK_OFF, Moves.PLUG_IN);
+
   private final Case job;
   private final Later<Bench> bench;
   private final Prices prices = Prices.shipped();
@@ -401,10 +405,11 @@ public final class Attempt {
 
   /** Everything in its place, and the board on its own supply, which is tried first. */
   private void makeReady() {
-    for (Moves takesOff : List.of(Moves.BENCH_ROM_OFF, Moves.LEADS_OFF)) {
-      if (bench.get().can(new Move(takesOff, ""))) {
+    for (Moves takesBack : TAKING_BACK) {
+      for (Move move : bench.get().possible(takesBack)) {
         makeIf(Moves.POWER_OFF);
-        make(takesOff, "");
+        makeIf(Moves.WRIST_STRAP);
+        make(move.kind(), move.place());
       }
     }
     for (String ref : bench.get().out().stream().sorted().toList()) {

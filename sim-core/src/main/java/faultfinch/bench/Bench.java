@@ -67,6 +67,11 @@ public final class Bench {
     return List.copyOf(offers);
   }
 
+  /** The moves of one kind that can be made now, in board order. */
+  public List<Move> possible(Moves kind) {
+    return kind.act().places(patient).stream().map(place -> new Move(kind, place)).toList();
+  }
+
   /** What all moves so far have cost. */
   public Price spent() {
     return spent;

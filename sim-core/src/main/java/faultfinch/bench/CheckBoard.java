@@ -28,12 +28,7 @@ record CheckBoard(Depth depth) implements Act {
 
   @Override
   public Reading perform(Patient patient, String place) {
-    Set<String> wrong = new LinkedHashSet<>();
-    patient.out().stream().sorted().forEach(ref -> wrong.add(ref + " is not in its place"));
-    patient.lifted().stream()
-        .map(Pad::text)
-        .sorted()
-        .forEach(pin -> wrong.add(pin + " is off its pad"));
+    Set<String> wrong = new LinkedHashSet<>(patient.notBack());
     SortedMap<Look, Reading> healthy =
         patient.survey().readings(Setup.healthy(patient.board, patient.job.seed()));
     patient.switchOn();

@@ -14,6 +14,7 @@ final class Dial {
   private static final int SUPPLY_TO_MV = 5250;
   private static final String SUPPLY = "5 V";
   private static final int CURRENT_MA = 50;
+  private static final int CELSIUS = 5;
   private static final int[] OHMS = {10, 100, 1_000, 10_000, 100_000};
   private static final String[] OHM_STEPS = {
     "under 10 ohms", "10 to 100 ohms", "100 ohms to 1 k", "1 k to 10 k", "10 k to 100 k"
@@ -44,6 +45,13 @@ final class Dial {
   static Amount current(int milliamperes) {
     int from = milliamperes / CURRENT_MA * CURRENT_MA;
     return new Amount(milliamperes + " mA", from + " to " + (from + CURRENT_MA) + " mA");
+  }
+
+  /** Tenths of a degree Celsius in steps of 5 degrees with fixed edges. */
+  static Amount celsius(int tenths) {
+    int from = Math.floorDiv(tenths, 10 * CELSIUS) * CELSIUS;
+    return new Amount(
+        Math.round(tenths / 10.0f) + " degrees", from + " to " + (from + CELSIUS) + " degrees");
   }
 
   /** Hertz in three figures. */

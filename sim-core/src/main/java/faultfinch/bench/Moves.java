@@ -38,6 +38,22 @@ public enum Moves {
       Use.HANDLE,
       "nothing by itself: the board's own supply feeds it again",
       new ChooseSupply(Patient.Source.OWN)),
+  SUPPLY_MARGIN(
+      "supply up and down",
+      Use.LOOK,
+      "what shows with the rails five per cent low, and high",
+      new SupplyMargin()),
+  CHECK_LEADS(
+      "check leads and switches",
+      Use.LOOK,
+      "whether the leads pass and which switches are closed",
+      new CheckLeads()),
+  UNPLUG(
+      "unplug",
+      Use.HANDLE,
+      "nothing by itself: a thing with a lead is off the board",
+      new Unplug(true)),
+  PLUG_IN("plug in", Use.HANDLE, "nothing by itself", new Unplug(false)),
   WRIST_STRAP(
       "wrist strap",
       Use.HANDLE,
@@ -50,6 +66,12 @@ public enum Moves {
       Use.HANDLE,
       "nothing by itself: memories wake up otherwise",
       new PowerSwitch(PowerSwitch.Way.CYCLE)),
+  COLD_STARTS(
+      "cold starts",
+      Use.LOOK,
+      "what shows in five starts from cold, and how often",
+      new ColdStarts()),
+  INFRA_RED("infra-red", Use.LOOK, "degrees on the case of a part", new InfraRed()),
   BENCH_ROM(
       "bench ROM",
       Use.HANDLE,
@@ -72,7 +94,31 @@ public enum Moves {
       new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
   SCOPE("scope", Use.LOOK, "levels over time on up to eight pins", new Scope()),
   HOLD("hold", Use.HANDLE, "what shows while 1 k holds a line to ground or supply", new HoldLine()),
+  LOAD("load", Use.LOOK, "what shows while the input of a probe loads a line", new LoadLine()),
+  PRESS(
+      "press",
+      Use.LOOK,
+      "what shows while a part is pressed, or the whole board flexed",
+      new Treat(Treat.Way.PRESS)),
+  SPRAY("spray", Use.LOOK, "what shows while one part is sprayed cold", new Treat(Treat.Way.SPRAY)),
+  WARM_AIR(
+      "warm air",
+      Use.LOOK,
+      "what shows while one part is blown warm",
+      new Treat(Treat.Way.WARM_AIR)),
+  PIGGYBACK(
+      "piggyback",
+      Use.HANDLE,
+      "nothing by itself: a sound chip stands on a fitted one",
+      new Piggyback(true)),
+  PIGGYBACK_OFF("take the chip off", Use.HANDLE, "nothing by itself", new Piggyback(false)),
   LIFT("lift", Use.HANDLE, "nothing by itself: one pin is off its pad", new LiftPin()),
+  CUT("cut track", Use.HANDLE, "nothing by itself: a piece of track is cut", new CutTrack()),
+  REFIT_CHECK(
+      "refit check",
+      Use.LOOK,
+      "whether all that was out is in its place and sits right",
+      new RefitCheck()),
   RESEAT(
       "reseat",
       Use.MEND,
@@ -95,6 +141,11 @@ public enum Moves {
       Use.MEND,
       "nothing by itself: a chip of the drawer is in the socket",
       new ChipMove(ChipMove.Way.EXCHANGE)),
+  EXCHANGE_TWO(
+      "exchange two",
+      Use.MEND,
+      "nothing by itself: two like chips have changed places",
+      new ExchangeTwo()),
   STRAIGHTEN(
       "straighten", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.STRAIGHTEN_LEG)),
   SWAP_BACK("swap back", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SWAP_BACK)),

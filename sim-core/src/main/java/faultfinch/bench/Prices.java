@@ -18,6 +18,7 @@ public final class Prices {
   enum Chances {
     RESEATING_CURES("reseating cures a contact"),
     CLEANING_CURES("cleaning cures a contact"),
+    PRESSING_CLOSES("pressing closes a contact"),
     NEW_PART_BAD("a new part is bad"),
     HOT_CHIP_LOST("a chip moved with the power on is lost"),
     PAD_TEARS("a pad tears when a chip is desoldered");

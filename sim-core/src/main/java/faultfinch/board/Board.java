@@ -115,7 +115,24 @@ public record Board(
     return changed(Plug.leads(List.of()), milestones, presses, readyMilliseconds);
   }
 
+  /** The same board with these parts in place of those of the same reference. */
+  public Board refitted(List<PlacedPart> others) {
+    Map<String, PlacedPart> byRef = new LinkedHashMap<>();
+    others.forEach(p -> byRef.put(p.ref(), p));
+    List<PlacedPart> refitted = parts.stream().map(p -> byRef.getOrDefault(p.ref(), p)).toList();
+    return changed(refitted, Plug.leads(List.of()), milestones, exercise, readyMilliseconds);
+  }
+
   private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
+    return changed(parts, plug, steps, presses, ready);
+  }
+
+  private Board changed(
+      List<PlacedPart> fitted,
+      Plug plug,
+      List<Milestone> steps,
+      List<KeyPress> presses,
+      int ready) {
     return new Board(
         name,
         title,
@@ -126,7 +143,7 @@ public record Board(
         phaseNanoseconds,
         width,
         height,
-        both(parts, plug.parts()),
+        both(fitted, plug.parts()),
         both(nets, plug.nets()),
         supply,
         both(firmware, plug.firmware()),

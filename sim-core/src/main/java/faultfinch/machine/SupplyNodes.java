@@ -126,7 +126,7 @@ final class SupplyNodes {
     Integer one = places.get(contact.one());
     Integer other = places.get(contact.other());
     if (one != null && other != null) {
-      unite(2 * one + 1, 2 * other + 1);
+      unite(2 * one + (contact.onTrack() ? 0 : 1), 2 * other + 1);
     }
   }
 

@@ -260,7 +260,7 @@ final class Wiring {
       couple(padOf(pin(b.one())), padOf(pin(b.other())), b.ohms(), false);
     }
     for (Contact c : board.contacts()) {
-      unite(pin(c.one()), pin(c.other()));
+      unite(c.onTrack() ? padOf(pin(c.one())) : pin(c.one()), pin(c.other()));
     }
     elements();
     analogueSwitches();
