@@ -53,6 +53,8 @@ final class Breaches {
         add(broken, patient.powered, "power on while a chip moves");
         add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
       }
+      case CHIP_TEST, CHIP_LOOP, READ_OUT, REFERENCE ->
+          add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
       case EXCHANGE_TWO -> {
         add(broken, patient.powered, "power on while a chip moves");
         boolean mos = Arrays.stream(move.place().split("-")).anyMatch(r -> isMos(patient, r));

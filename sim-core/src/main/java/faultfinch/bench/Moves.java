@@ -169,6 +169,23 @@ public enum Moves {
       Use.REPAIR,
       "nothing by itself",
       new Repair(RepairAction.Kind.DESOLDER_AND_SOCKET)),
+  CHIP_TEST(
+      "chip tester",
+      Use.LOOK,
+      "whether a pulled chip does all it should, in one pass",
+      new ChipTest(false)),
+  CHIP_LOOP(
+      "chip tester looping",
+      Use.LOOK,
+      "the same warm, at low volts and again and again",
+      new ChipTest(true)),
+  READ_OUT(
+      "ROM read-out", Use.LOOK, "whether a pulled ROM holds what its listing says", new ReadOut()),
+  REFERENCE(
+      "reference board",
+      Use.LOOK,
+      "whether a pulled chip works in a good board",
+      new ReferenceBoard()),
   QUICK_CHECK(
       "quick check",
       Use.LOOK,
