@@ -63,7 +63,8 @@ final class Breaches {
       case RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF, UNPLUG, PLUG_IN ->
           add(broken, patient.powered, "plug with the power on");
       case LOOK -> look(patient, move.asLook(), broken);
-      case ASK, INSPECT, REFIT_CHECK, CHECK_LEADS, INFRA_RED, SCOPE -> {
+      case MILLIOHMS -> add(broken, patient.powered, "ohms with the power on");
+      case ASK, INSPECT, REFIT_CHECK, MILLIVOLTS, CHECK_LEADS, INFRA_RED, SCOPE -> {
         // These only look.
       }
       case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY, NEW_SUPPLY -> {

@@ -93,6 +93,12 @@ public enum Moves {
       "nothing by itself",
       new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
   SCOPE("scope", Use.LOOK, "levels over time on up to eight pins", new Scope()),
+  MILLIVOLTS(
+      "millivolts",
+      Use.LOOK,
+      "which way a current goes along a track, and how much",
+      new AlongTrack(false)),
+  MILLIOHMS("milliohms", Use.LOOK, "resistance along a track, without power", new AlongTrack(true)),
   HOLD("hold", Use.HANDLE, "what shows while 1 k holds a line to ground or supply", new HoldLine()),
   LOAD("load", Use.LOOK, "what shows while the input of a probe loads a line", new LoadLine()),
   PRESS(

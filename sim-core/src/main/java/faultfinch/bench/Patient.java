@@ -12,6 +12,9 @@ import faultfinch.fault.Open;
 import faultfinch.fault.RepairAction;
 import faultfinch.fault.Seat;
 import faultfinch.machine.Chance;
+import faultfinch.machine.Feed;
+import faultfinch.machine.Machine;
+import faultfinch.machine.Power;
 import faultfinch.machine.Setup;
 import faultfinch.machine.Surroundings;
 import java.util.ArrayList;
@@ -31,6 +34,9 @@ import java.util.SortedMap;
 final class Patient {
   private static final int PER_CENT = 100;
   private static final int WARM_AFTER_MINUTES = 4;
+
+  /** What the bench supply gives at most. */
+  static final int LIMIT_MILLIAMPS = 1000;
 
   /** What feeds the board. */
   enum Source {
@@ -208,6 +214,16 @@ final class Patient {
     lifted.forEach(p -> all.add(new Open(p, Open.Break.LEG)));
     all.addAll(cuts.values());
     return all;
+  }
+
+  /** The bench supply at the volts of the board's own, with its limit. */
+  Feed limited() {
+    return new Feed.Bench(board.supply().noLoadVolts(), LIMIT_MILLIAMPS);
+  }
+
+  /** What the supply makes of the board on what feeds it now. */
+  Power power(Machine machine) {
+    return source == Source.BENCH ? Power.of(machine.setup(), limited()) : machine.power();
   }
 
   private Set<Pad> brokenInside() {
