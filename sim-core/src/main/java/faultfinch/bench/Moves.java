@@ -8,6 +8,8 @@ import java.util.Optional;
 public enum Moves {
   LOOK("look", Use.LOOK, "a look that changes nothing", new LookAct()),
   ASK("ask", Use.LOOK, "what the owner answers to one question", new AskOwner()),
+  LID_OFF("lid off", Use.HANDLE, "nothing by itself: a hand reaches the board", new Lid(true)),
+  LID_ON("lid on", Use.HANDLE, "nothing by itself", new Lid(false)),
   INSPECT(
       "inspect",
       Use.LOOK,
@@ -66,6 +68,7 @@ public enum Moves {
       Use.HANDLE,
       "nothing by itself: memories wake up otherwise",
       new PowerSwitch(PowerSwitch.Way.CYCLE)),
+  TYPE("type", Use.LOOK, "what keys bring about, one after the other", new TypeKeys()),
   COLD_STARTS(
       "cold starts",
       Use.LOOK,
@@ -93,6 +96,7 @@ public enum Moves {
       "nothing by itself",
       new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
   SCOPE("scope", Use.LOOK, "levels over time on up to eight pins", new Scope()),
+  TRACER("tracer", Use.LOOK, "what is heard at a pad on the way of the sound", new FollowSound()),
   MILLIVOLTS(
       "millivolts",
       Use.LOOK,

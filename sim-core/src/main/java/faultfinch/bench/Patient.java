@@ -70,6 +70,7 @@ final class Patient {
   private SortedMap<Look, Reading> seen = Collections.emptySortedMap();
 
   boolean powered;
+  boolean lidOn;
   boolean shaken;
   boolean plugged;
   boolean strapped;
@@ -81,6 +82,7 @@ final class Patient {
     this.job = job;
     board = job.board();
     rig = new Rig(board);
+    lidOn = job.intake().lidOn();
     looks = Collections.unmodifiableSet(new LinkedHashSet<>(Looks.passive(board)));
     faults = new LinkedHashSet<>(job.faults());
     board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));

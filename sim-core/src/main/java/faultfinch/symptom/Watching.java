@@ -218,6 +218,11 @@ public final class Watching {
     return hearable() ? Tones.heard(sound, from * MILLISECOND, to * MILLISECOND) : List.of();
   }
 
+  /** Who listens, if the board sounds through an analogue path. */
+  Optional<Speaker> speaker() {
+    return speaker;
+  }
+
   /** What an ear says of the sound that begins in a span of milliseconds since power-on. */
   List<String> says(int from, int to) {
     return speaker.isPresent()
