@@ -392,6 +392,7 @@ public final class Attempt {
 
   private void repair(Move repair) {
     makeIf(Moves.POWER_OFF);
+    makeIf(Moves.LID_OFF);
     if (!bench.get().breaches(repair).isEmpty()) {
       makeIf(Moves.WRIST_STRAP);
     }
@@ -405,6 +406,7 @@ public final class Attempt {
 
   /** Everything in its place, and the board on its own supply, which is tried first. */
   private void makeReady() {
+    makeIf(Moves.LID_OFF);
     for (Moves takesBack : TAKING_BACK) {
       for (Move move : bench.get().possible(takesBack)) {
         makeIf(Moves.POWER_OFF);

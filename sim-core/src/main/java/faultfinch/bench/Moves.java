@@ -8,8 +8,8 @@ import java.util.Optional;
 public enum Moves {
   LOOK("look", Use.LOOK, "a look that changes nothing", new LookAct()),
   ASK("ask", Use.LOOK, "what the owner answers to one question", new AskOwner()),
-  LID_OFF("lid off", Use.HANDLE, "nothing by itself: a hand reaches the board", new Lid(true)),
-  LID_ON("lid on", Use.HANDLE, "nothing by itself", new Lid(false)),
+  LID_OFF("lid off", Use.HANDLE, "", new Lid(true)),
+  LID_ON("lid on", Use.HANDLE, "", new Lid(false)),
   INSPECT(
       "inspect",
       Use.LOOK,
@@ -30,16 +30,8 @@ public enum Moves {
       Use.HANDLE,
       "current the board takes from a supply with a limit",
       new ChooseSupply(Patient.Source.BENCH)),
-  SWAP_SUPPLY(
-      "swap the supply",
-      Use.HANDLE,
-      "nothing by itself: a supply known to be good feeds the board",
-      new ChooseSupply(Patient.Source.BORROWED)),
-  OWN_SUPPLY(
-      "own supply",
-      Use.HANDLE,
-      "nothing by itself: the board's own supply feeds it again",
-      new ChooseSupply(Patient.Source.OWN)),
+  SWAP_SUPPLY("swap the supply", Use.HANDLE, "", new ChooseSupply(Patient.Source.BORROWED)),
+  OWN_SUPPLY("own supply", Use.HANDLE, "", new ChooseSupply(Patient.Source.OWN)),
   SUPPLY_MARGIN(
       "supply up and down",
       Use.LOOK,
@@ -50,24 +42,12 @@ public enum Moves {
       Use.LOOK,
       "whether the leads pass and which switches are closed",
       new CheckLeads()),
-  UNPLUG(
-      "unplug",
-      Use.HANDLE,
-      "nothing by itself: a thing with a lead is off the board",
-      new Unplug(true)),
-  PLUG_IN("plug in", Use.HANDLE, "nothing by itself", new Unplug(false)),
-  WRIST_STRAP(
-      "wrist strap",
-      Use.HANDLE,
-      "nothing by itself: the hand is at the board's potential",
-      new WristStrap()),
-  POWER_ON("power on", Use.HANDLE, "nothing by itself", new PowerSwitch(PowerSwitch.Way.ON)),
-  POWER_OFF("power off", Use.HANDLE, "nothing by itself", new PowerSwitch(PowerSwitch.Way.OFF)),
-  POWER_CYCLE(
-      "power cycle",
-      Use.HANDLE,
-      "nothing by itself: memories wake up otherwise",
-      new PowerSwitch(PowerSwitch.Way.CYCLE)),
+  UNPLUG("unplug", Use.HANDLE, "", new Unplug(true)),
+  PLUG_IN("plug in", Use.HANDLE, "", new Unplug(false)),
+  WRIST_STRAP("wrist strap", Use.HANDLE, "", new WristStrap()),
+  POWER_ON("power on", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.ON)),
+  POWER_OFF("power off", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.OFF)),
+  POWER_CYCLE("power cycle", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.CYCLE)),
   TYPE("type", Use.LOOK, "what keys bring about, one after the other", new TypeKeys()),
   COLD_STARTS(
       "cold starts",
@@ -80,21 +60,11 @@ public enum Moves {
       Use.HANDLE,
       "what a module's program reads back, on screen, lamp and speaker",
       new BenchRomMove(BenchRomMove.Way.PLUG_IN)),
-  RETURN_LEADS(
-      "return leads",
-      Use.HANDLE,
-      "nothing by itself: ports are joined for the bench ROM",
-      new BenchRomMove(BenchRomMove.Way.LEADS_ON)),
+  RETURN_LEADS("return leads", Use.HANDLE, "", new BenchRomMove(BenchRomMove.Way.LEADS_ON)),
   BENCH_ROM_OFF(
-      "take off the bench ROM",
-      Use.HANDLE,
-      "nothing by itself",
-      new BenchRomMove(BenchRomMove.Way.TAKE_OFF)),
+      "take off the bench ROM", Use.HANDLE, "", new BenchRomMove(BenchRomMove.Way.TAKE_OFF)),
   LEADS_OFF(
-      "take off the return leads",
-      Use.HANDLE,
-      "nothing by itself",
-      new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
+      "take off the return leads", Use.HANDLE, "", new BenchRomMove(BenchRomMove.Way.LEADS_OFF)),
   SCOPE("scope", Use.LOOK, "levels over time on up to eight pins", new Scope()),
   TRACER("tracer", Use.LOOK, "what is heard at a pad on the way of the sound", new FollowSound()),
   MILLIVOLTS(
@@ -116,69 +86,35 @@ public enum Moves {
       Use.LOOK,
       "what shows while one part is blown warm",
       new Treat(Treat.Way.WARM_AIR)),
-  PIGGYBACK(
-      "piggyback",
-      Use.HANDLE,
-      "nothing by itself: a sound chip stands on a fitted one",
-      new Piggyback(true)),
-  PIGGYBACK_OFF("take the chip off", Use.HANDLE, "nothing by itself", new Piggyback(false)),
-  LIFT("lift", Use.HANDLE, "nothing by itself: one pin is off its pad", new LiftPin()),
-  CUT("cut track", Use.HANDLE, "nothing by itself: a piece of track is cut", new CutTrack()),
+  PIGGYBACK("piggyback", Use.HANDLE, "", new Piggyback(true)),
+  PIGGYBACK_OFF("take the chip off", Use.HANDLE, "", new Piggyback(false)),
+  LIFT("lift", Use.HANDLE, "", new LiftPin()),
+  CUT("cut track", Use.HANDLE, "", new CutTrack()),
   REFIT_CHECK(
       "refit check",
       Use.LOOK,
       "whether all that was out is in its place and sits right",
       new RefitCheck()),
-  RESEAT(
-      "reseat",
-      Use.MEND,
-      "nothing by itself: contacts may touch again",
-      new Reseat(Prices.Chances.RESEATING_CURES)),
-  CLEAN_CONTACTS(
-      "clean contacts",
-      Use.MEND,
-      "nothing by itself: contacts likely touch again",
-      new Reseat(Prices.Chances.CLEANING_CURES)),
-  TAKE_OUT(
-      "take out",
-      Use.MEND,
-      "nothing by itself: a chip is out of its socket",
-      new ChipMove(ChipMove.Way.TAKE_OUT)),
-  PUT_BACK("put back", Use.MEND, "nothing by itself", new ChipMove(ChipMove.Way.PUT_BACK)),
-  FIT_NEW("fit new", Use.MEND, "nothing by itself", new ChipMove(ChipMove.Way.FIT_NEW)),
-  EXCHANGE(
-      "exchange",
-      Use.MEND,
-      "nothing by itself: a chip of the drawer is in the socket",
-      new ChipMove(ChipMove.Way.EXCHANGE)),
-  EXCHANGE_TWO(
-      "exchange two",
-      Use.MEND,
-      "nothing by itself: two like chips have changed places",
-      new ExchangeTwo()),
-  STRAIGHTEN(
-      "straighten", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.STRAIGHTEN_LEG)),
-  SWAP_BACK("swap back", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SWAP_BACK)),
-  SET_LINK("set link", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SET_LINK)),
-  CLEAN_BOARD("clean board", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.CLEAN)),
-  CLEAR_BRIDGE(
-      "clear bridge", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.CLEAR_BRIDGE)),
-  REFLOW("reflow", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.REFLOW)),
-  LINK_TRACK(
-      "link track", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.LINK_TRACK)),
+  RESEAT("reseat", Use.MEND, "", new Reseat(Prices.Chances.RESEATING_CURES)),
+  CLEAN_CONTACTS("clean contacts", Use.MEND, "", new Reseat(Prices.Chances.CLEANING_CURES)),
+  TAKE_OUT("take out", Use.MEND, "", new ChipMove(ChipMove.Way.TAKE_OUT)),
+  PUT_BACK("put back", Use.MEND, "", new ChipMove(ChipMove.Way.PUT_BACK)),
+  FIT_NEW("fit new", Use.MEND, "", new ChipMove(ChipMove.Way.FIT_NEW)),
+  EXCHANGE("exchange", Use.MEND, "", new ChipMove(ChipMove.Way.EXCHANGE)),
+  EXCHANGE_TWO("exchange two", Use.MEND, "", new ExchangeTwo()),
+  STRAIGHTEN("straighten", Use.REPAIR, "", new Repair(RepairAction.Kind.STRAIGHTEN_LEG)),
+  SWAP_BACK("swap back", Use.REPAIR, "", new Repair(RepairAction.Kind.SWAP_BACK)),
+  SET_LINK("set link", Use.REPAIR, "", new Repair(RepairAction.Kind.SET_LINK)),
+  CLEAN_BOARD("clean board", Use.REPAIR, "", new Repair(RepairAction.Kind.CLEAN)),
+  CLEAR_BRIDGE("clear bridge", Use.REPAIR, "", new Repair(RepairAction.Kind.CLEAR_BRIDGE)),
+  REFLOW("reflow", Use.REPAIR, "", new Repair(RepairAction.Kind.REFLOW)),
+  LINK_TRACK("link track", Use.REPAIR, "", new Repair(RepairAction.Kind.LINK_TRACK)),
   EXCHANGE_SMALL(
-      "exchange small part",
-      Use.REPAIR,
-      "nothing by itself",
-      new Repair(RepairAction.Kind.EXCHANGE_SMALL)),
-  NEW_SUPPLY("new supply", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.SUPPLY)),
-  NEW_SOCKET(
-      "new socket", Use.REPAIR, "nothing by itself", new Repair(RepairAction.Kind.NEW_SOCKET)),
+      "exchange small part", Use.REPAIR, "", new Repair(RepairAction.Kind.EXCHANGE_SMALL)),
+  NEW_SUPPLY("new supply", Use.REPAIR, "", new Repair(RepairAction.Kind.SUPPLY)),
+  NEW_SOCKET("new socket", Use.REPAIR, "", new Repair(RepairAction.Kind.NEW_SOCKET)),
   DESOLDER(
-      "desolder and socket",
-      Use.REPAIR,
-      "nothing by itself",
-      new Repair(RepairAction.Kind.DESOLDER_AND_SOCKET)),
+      "desolder and socket", Use.REPAIR, "", new Repair(RepairAction.Kind.DESOLDER_AND_SOCKET)),
   CHIP_TEST(
       "chip tester",
       Use.LOOK,
@@ -242,9 +178,33 @@ public enum Moves {
     return use;
   }
 
-  /** What it tells, in plain words. */
+  /** What it tells, in plain words; empty if nothing by itself. */
   public String says() {
     return says;
+  }
+
+  /** What stands behind its word, in capitals what is to be filled in; empty if nothing does. */
+  public String form() {
+    return switch (this) {
+      case LOOK -> "INSTRUMENT PLACE";
+      case ASK -> "QUESTION";
+      case TYPE -> "KEY KEY ...";
+      case SCOPE -> "PIN PIN ... at N ms";
+      case HOLD -> "PIN to ground|supply";
+      case LOAD, LIFT, TRACER, REFLOW, CLEAN_BOARD, STRAIGHTEN -> "PIN";
+      case MILLIVOLTS, MILLIOHMS, CUT, LINK_TRACK, CLEAR_BRIDGE -> "PIN-PIN";
+      case EXCHANGE_TWO, SWAP_BACK -> "PART-PART";
+      case INSPECT, PRESS -> "PART, or nothing for the whole board";
+      case INFRA_RED, SPRAY, WARM_AIR, PIGGYBACK, PIGGYBACK_OFF, UNPLUG, PLUG_IN -> "PART";
+      case RESEAT, CLEAN_CONTACTS, TAKE_OUT, PUT_BACK, FIT_NEW, EXCHANGE, SET_LINK -> "PART";
+      case EXCHANGE_SMALL, NEW_SOCKET, DESOLDER, CHIP_TEST, CHIP_LOOP, READ_OUT, REFERENCE ->
+          "PART";
+      case NEW_SUPPLY -> "brick|lead";
+      case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY -> "";
+      case SUPPLY_MARGIN, CHECK_LEADS, WRIST_STRAP, POWER_ON, POWER_OFF, POWER_CYCLE -> "";
+      case LID_OFF, LID_ON, COLD_STARTS, REFIT_CHECK, QUICK_CHECK, RETEST, SOAK -> "";
+      case BENCH_ROM, RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF -> "";
+    };
   }
 
   Act act() {

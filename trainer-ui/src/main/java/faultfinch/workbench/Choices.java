@@ -51,7 +51,8 @@ final class Choices {
       return names(where(move), pin.place().pad().text());
     }
     if (spot instanceof Spot.OnPart part) {
-      return where(move).equals(part.ref());
+      return where(move).equals(part.ref())
+          || move.kind() == Moves.EXCHANGE_TWO && names(where(move), part.ref());
     }
     if (spot instanceof Spot.OnTrack track) {
       return where(move).startsWith(track.segment().text());
