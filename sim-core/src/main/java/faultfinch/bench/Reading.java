@@ -127,12 +127,12 @@ public sealed interface Reading {
 
     @Override
     public String text() {
-      return String.join("\n", lines);
+      return String.join("; ", lines);
     }
 
     @Override
     public String feature() {
-      return String.join("; ", lines);
+      return text();
     }
   }
 
