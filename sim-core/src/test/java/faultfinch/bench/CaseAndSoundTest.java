@@ -57,6 +57,19 @@ class CaseAndSoundTest {
     assertFalse(bench.can(Move.parse("type: U1")));
   }
 
+  /** With the drive unplugged nobody answers, and the firmware gives up. */
+  @Test
+  void files_driveUnplugged_areOthersThanWithIt() {
+    Bench bench = bench(TAMARISK);
+    does(bench, "power on");
+    String listed = does(bench, "files");
+    does(bench, "unplug: DRV1");
+    String nobody = does(bench, "files");
+    assertTrue(listed.startsWith("display 'Tamarisk"), listed);
+    assertNotEquals(listed, nobody);
+    assertFalse(bench(SORREL).can(Move.parse("files")));
+  }
+
   /** The last thing before the beeper is its resistor; with it open the sound ends there. */
   @Test
   void tracer_resistorOfTheBeeperOpen_hearsTheSoundBeforeItAndNotBehind() {

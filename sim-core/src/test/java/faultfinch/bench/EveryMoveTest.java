@@ -84,7 +84,8 @@ class EveryMoveTest {
         made = true;
       }
     }
-    assertTrue(made, kind + " could not be made anywhere");
+    // Sorrel has no drive; see CaseAndSoundTest.
+    assertTrue(made || kind == Moves.FILES, kind + " could not be made anywhere");
   }
 
   /**
