@@ -18,18 +18,20 @@ import faultfinch.format.GuideLine;
 import faultfinch.library.Library;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /** One attempt at a case: whoever plays it, in a window or in the terminal, plays through this. */
 public final class Attempt {
   private static final int LAST_FREE_TWIN = 5;
+
+  /** What a hand has put on the board, or off it, and a retest does not want there. */
+  private static final List<Moves> TAKING_BACK =
+      List.of(Moves.BENCH_ROM_OFF, Moves.LEADS_OFF, Moves.PIGGYBACK_OFF, Moves.PLUG_IN);
 
   private final Case job;
   private final Later<Bench> bench;
@@ -38,7 +40,6 @@ public final class Attempt {
   private final Guide guide;
   private final Journal journal = new Journal();
   private final List<Note> notes = new ArrayList<>();
-  private static final Set<Moves> MENDING = EnumSet.range(Moves.RESEAT, Moves.DESOLDER);
 
   private final List<Facts> known = new ArrayList<>();
   private final List<Decision> decisions = new ArrayList<>();
@@ -243,13 +244,14 @@ public final class Attempt {
   }
 
   /**
-   * A reading counts for the dictionary only as the board came: with every chip in its place, and
-   * before anything was done that may have cured it.
+   * A reading counts for the dictionary only as the board came: with every chip in its place and
+   * nothing on it, and before anything was done that may have cured it.
    */
   private void learn(Outcome outcome) {
     known.add(facts);
-    mended |= MENDING.contains(outcome.move().kind());
-    if (outcome.move().kind() == Moves.LOOK && bench.get().out().isEmpty() && !mended) {
+    Moves.Use use = outcome.move().kind().use();
+    mended |= use == Moves.Use.MEND || use == Moves.Use.REPAIR;
+    if (outcome.move().kind() == Moves.LOOK && bench.get().asItCame() && !mended) {
       facts = facts.and(outcome.move().asLook().text(), outcome.reading().feature());
     }
   }
@@ -390,6 +392,7 @@ public final class Attempt {
 
   private void repair(Move repair) {
     makeIf(Moves.POWER_OFF);
+    makeIf(Moves.LID_OFF);
     if (!bench.get().breaches(repair).isEmpty()) {
       makeIf(Moves.WRIST_STRAP);
     }
@@ -403,6 +406,14 @@ public final class Attempt {
 
   /** Everything in its place, and the board on its own supply, which is tried first. */
   private void makeReady() {
+    makeIf(Moves.LID_OFF);
+    for (Moves takesBack : TAKING_BACK) {
+      for (Move move : bench.get().possible(takesBack)) {
+        makeIf(Moves.POWER_OFF);
+        makeIf(Moves.WRIST_STRAP);
+        make(move.kind(), move.place());
+      }
+    }
     for (String ref : bench.get().out().stream().sorted().toList()) {
       makeIf(Moves.POWER_OFF);
       makeIf(Moves.WRIST_STRAP);

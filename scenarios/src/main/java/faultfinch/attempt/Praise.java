@@ -3,11 +3,15 @@ package faultfinch.attempt;
 import faultfinch.bench.Moves;
 import faultfinch.format.Case;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** What was done right, the weightiest first; there is always something to say, and all is true. */
 final class Praise {
+  private static final Set<Moves> HANDS_ON = EnumSet.of(Moves.LIFT, Moves.CUT, Moves.PIGGYBACK);
+
   private final Case job;
   private final Debriefing.Course course;
   private final List<Debrief.Leg> route;
@@ -86,16 +90,9 @@ final class Praise {
   private int looksBeforeHands() {
     int looks = 0;
     for (Note n : course.notes()) {
-      boolean free =
-          switch (n.move().kind()) {
-            case LOOK, ASK, INSPECT, SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY -> true;
-            default -> false;
-          };
+      boolean free = n.move().kind().use() == Moves.Use.LOOK || n.move().kind() == Moves.BENCH_ROM;
       boolean setUp =
-          n.move().kind() == Moves.POWER_ON
-              || n.move().kind() == Moves.POWER_OFF
-              || n.move().kind() == Moves.WRIST_STRAP
-              || n.move().kind() == Moves.BENCH_SUPPLY;
+          n.move().kind().use() == Moves.Use.HANDLE && !HANDS_ON.contains(n.move().kind());
       if (!free && !setUp) {
         return looks;
       }

@@ -2,6 +2,8 @@ package faultfinch.cli;
 
 import faultfinch.bench.Look;
 import faultfinch.bench.Looks;
+import faultfinch.bench.Move;
+import faultfinch.bench.Moves;
 import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.board.Net;
@@ -100,6 +102,16 @@ final class Listings {
                 prices.of(look).minutes(),
                 look.kind().unpowered(),
                 look.kind().says()));
+      }
+    }
+    for (Moves move : Moves.values()) {
+      if (move != Moves.LOOK && !move.says().isEmpty() && wanted.test("")) {
+        rows.add(
+            List.of(
+                move.form().isEmpty() ? move.word() : move.word() + ": " + move.form(),
+                prices.of(new Move(move, move.form())).minutes(),
+                move == Moves.MILLIOHMS,
+                move.says()));
       }
     }
     return new Listing(List.of("look", "minutes", "unpowered", "tells"), rows);

@@ -61,7 +61,7 @@ final class OfferPage {
   void about(String word) {
     String wanted = word.toLowerCase(Locale.ROOT);
     List<Offer> ofKind =
-        attempt.possible().stream().filter(o -> kind(o.move()).equals(wanted)).toList();
+        attempt.possible().stream().filter(o -> kind(o.move()).equalsIgnoreCase(wanted)).toList();
     if (!ofKind.isEmpty()) {
       String places = ofKind.stream().map(o -> place(o.move())).collect(Collectors.joining(", "));
       line(places.isEmpty() ? wanted : wanted + ": " + places, price(ofKind.get(0).price()));

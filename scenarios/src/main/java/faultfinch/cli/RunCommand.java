@@ -1,6 +1,9 @@
 package faultfinch.cli;
 
+import faultfinch.board.BenchRom;
+import faultfinch.board.Board;
 import faultfinch.board.Pad;
+import faultfinch.board.Plug;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import java.util.ArrayList;
@@ -21,6 +24,8 @@ final class RunCommand implements Command {
   private static final String PINS = "pins";
   private static final String TRACE_AT = "trace-at";
   private static final String TRACE_CYCLES = "trace-cycles";
+  private static final String BENCH_ROM = "bench-rom";
+  private static final String RETURN_LEADS = "return-leads";
   private static final String MACHINE = "machine";
   private static final String JSON = "json";
   private static final String LONGEST_SECONDS = "600";
@@ -35,6 +40,8 @@ final class RunCommand implements Command {
     SetupChoice.addTo(options);
     return options
         .addOption(Given.flag(KEYS))
+        .addOption(Given.flag(BENCH_ROM))
+        .addOption(Given.flag(RETURN_LEADS))
         .addOption(Given.value(SECONDS, "S"))
         .addOption(Given.value(PICTURE, "FILE"))
         .addOption(Given.value(SOUND, "FILE"))
@@ -50,11 +57,12 @@ final class RunCommand implements Command {
   public int run(Given given, Terminal terminal) {
     Words words = terminal.words();
     given.nothingElse();
-    Setup setup = new SetupChoice(words).setup(given);
+    Setup setup = plugged(new SetupChoice(words).setup(given), given, words);
     Map<String, OutFile> files = files(given, words);
     Optional<Probing> probing = probing(given, setup, words);
     Showing.Wanted wanted =
-        new Showing.Wanted(kind(given, words), given.has(KEYS), seconds(given), probing);
+        new Showing.Wanted(
+            kind(given, words), given.has(KEYS), given.has(BENCH_ROM), seconds(given), probing);
     Showing showing = Showing.of(setup, wanted, words);
     if (files.containsKey(PICTURE)) {
       files.get(PICTURE).write(PictureFile.bytes(showing.picture(SIZE_OF_A_DOT)));
@@ -72,6 +80,26 @@ final class RunCommand implements Command {
       files.values().forEach(f -> terminal.say("run.wrote", f.given()));
     }
     return DONE;
+  }
+
+  /** The same with what is to be plugged in. */
+  private static Setup plugged(Setup setup, Given given, Words words) {
+    if (!given.has(BENCH_ROM)) {
+      if (given.has(RETURN_LEADS)) {
+        throw words.misuse("run.leads-alone");
+      }
+      return setup;
+    }
+    Board own = setup.board();
+    BenchRom rom = own.benchRom().orElseThrow(() -> words.misuse("run.no-bench-rom", own.title()));
+    if (given.has(KEYS)) {
+      throw words.misuse("run.bench-rom-keys");
+    }
+    Board board = own.withBenchRom();
+    if (given.has(RETURN_LEADS)) {
+      board = board.with(Plug.leads(rom.returnLeads()));
+    }
+    return new Setup(board, setup.faults(), setup.out(), setup.seed(), setup.powerOn());
   }
 
   private static Optional<Long> seconds(Given given) {

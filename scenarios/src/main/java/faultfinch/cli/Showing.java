@@ -9,6 +9,7 @@ import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import faultfinch.part.CharDisplay;
 import faultfinch.part.PartCatalog;
+import faultfinch.symptom.BenchReport;
 import faultfinch.symptom.Dots;
 import faultfinch.symptom.Glass;
 import faultfinch.symptom.Picture;
@@ -35,11 +36,13 @@ final class Showing {
    * What to run.
    *
    * @param keys whether the exercise of the keys is played
+   * @param benchRom whether the bench ROM speaks for the board
    * @param until nanoseconds since power-on; empty for as long as the watch takes
    */
   record Wanted(
       Machine.Kind kind,
       boolean keys,
+      boolean benchRom,
       Optional<Long> until,
       Optional<RunCommand.Probing> probing) {}
 
@@ -59,9 +62,16 @@ final class Showing {
   private final End end;
   private final Optional<Screen> screen;
   private final Optional<TraceFile> trace;
+  private final Optional<BenchReport> report;
 
   private Showing(
-      Setup setup, Words words, Watching watching, Seen seen, Optional<TraceFile> trace) {
+      Setup setup,
+      Words words,
+      Watching watching,
+      Seen seen,
+      Optional<TraceFile> trace,
+      boolean benchRom) {
+    report = benchRom ? Optional.of(BenchReport.of(watching)) : Optional.empty();
     this.setup = setup;
     this.words = words;
     this.watching = watching;
@@ -113,31 +123,13 @@ final class Showing {
     stops.forEach((at, all) -> plan.put(at, m -> all.forEach(what -> what.accept(m))));
     Watching watching = Watching.ofEveryKey(setup, wanted.kind(), plan);
     Seen seen = new Seen(ends.get(0), screens.stream().findFirst());
-    return new Showing(setup, words, watching, seen, traces.stream().findFirst());
+    return new Showing(
+        setup, words, watching, seen, traces.stream().findFirst(), wanted.benchRom());
   }
 
   /** The same board with nobody at its keys. */
   private static Setup unpressed(Setup s) {
-    Board b = s.board();
-    Board board =
-        new Board(
-            b.name(),
-            b.title(),
-            b.maker(),
-            b.about(),
-            b.hertz(),
-            b.crystal(),
-            b.phaseNanoseconds(),
-            b.width(),
-            b.height(),
-            b.parts(),
-            b.nets(),
-            b.supply(),
-            b.firmware(),
-            b.milestones(),
-            List.of(),
-            b.rightDisplay(),
-            b.worthTakingOut());
+    Board board = s.board().exercised(List.of());
     return new Setup(board, s.faults(), s.out(), s.seed(), s.powerOn());
   }
 
@@ -191,6 +183,12 @@ final class Showing {
     List<String> lines = new ArrayList<>();
     lines.add(headline());
     lines.add("");
+    if (report.isPresent()) {
+      report.get().sentences().forEach(lines::add);
+      lines.add(words.say("run.bench.lamp", report.get().lamp()));
+      lines.add(words.say("run.bench.sound", report.get().sound()));
+      return lines;
+    }
     Symptoms symptoms = watching.symptoms();
     for (String name : List.of(Symptoms.DISPLAY, Symptoms.SOUND, Symptoms.LAMP)) {
       if (!symptoms.feature(name).isEmpty()) {
@@ -258,6 +256,11 @@ final class Showing {
     json.put("shows", new LinkedHashMap<>(watching.symptoms().features()));
     String glass = watching.hasDisplay() ? end.glass().says(font) : "";
     json.put("displayAtEnd", screen.map(Screen::says).orElse(glass));
+    report.ifPresent(
+        r -> {
+          json.put("benchRom", r.sentences());
+          json.put("lampPulses", r.pulses());
+        });
     json.put("clockHertz", end.hertz());
     json.put("locked", end.locked());
     List<Object> steps = new ArrayList<>();

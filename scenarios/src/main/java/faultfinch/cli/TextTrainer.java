@@ -119,7 +119,7 @@ final class TextTrainer {
   private void move(String line) {
     Optional<String> text = Typed.move(line);
     if (text.isEmpty()) {
-      attempt.act(line); // a slip that names what is near
+      told(attempt.act(line)); // most likely a slip that names what is near
       return;
     }
     List<Move> offers = attempt.possible().stream().map(Offer::move).toList();
@@ -183,7 +183,12 @@ final class TextTrainer {
     if (note.move().kind() == Moves.LOOK) {
       lastLook = Optional.of(note.move().asLook());
     }
-    terminal.out().println(note.reading().text() + cost(note));
+    if (note.reading() instanceof Reading.Report report) {
+      report.lines().forEach(terminal.out()::println);
+      terminal.out().println(cost(note).strip());
+    } else {
+      terminal.out().println(note.reading().text() + cost(note));
+    }
     note.breaches().forEach(b -> terminal.say("train.broken", b.reason()));
     field();
     guide();

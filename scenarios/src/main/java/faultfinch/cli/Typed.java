@@ -49,7 +49,7 @@ final class Typed {
   }
 
   private static Optional<String> behind(String line, String word) {
-    if (!line.toLowerCase(Locale.ROOT).startsWith(word)) {
+    if (!line.toLowerCase(Locale.ROOT).startsWith(word.toLowerCase(Locale.ROOT))) {
       return Optional.empty();
     }
     String rest = line.substring(word.length());

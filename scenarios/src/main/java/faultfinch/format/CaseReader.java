@@ -40,7 +40,8 @@ public final class CaseReader {
           "coach",
           "goal",
           "notes");
-  private static final List<String> OPTIONAL = List.of("number", "history", "shows", "guide");
+  private static final List<String> OPTIONAL =
+      List.of("number", "lid", "history", "shows", "guide");
 
   private CaseReader() {}
 
@@ -141,7 +142,9 @@ public final class CaseReader {
         throw question.wrong("'" + question.text() + "' again", "each question once");
       }
     }
-    return new Intake(root.get("complaint").words(), answers);
+    boolean lidOn =
+        root.find("lid").map(l -> l.oneOf(List.of("on", "off")).equals("on")).orElse(false);
+    return new Intake(root.get("complaint").words(), answers, lidOn);
   }
 
   private static Map<String, String> shows(Optional<Located> shows, Board board) {

@@ -58,6 +58,9 @@ public final class CaseWriter {
     json.writeNumberField("minutes", job.minutes());
     texts("faults", job.faults().stream().map(Fault::text).toList());
     json.writeStringField("complaint", job.intake().complaint());
+    if (job.intake().lidOn()) {
+      json.writeStringField("lid", "on");
+    }
     history(job.intake().answers());
     shows(job.shows());
     if (job.tools().isPresent()) {

@@ -88,6 +88,32 @@ class RunCommandTest {
     assertEquals(fast, done(fault).out());
   }
 
+  /** Page 2 is written 02 ^ 5A = 58; without return leads the side port reads its rest, F0. */
+  @Test
+  void benchRom_plugged_isToldAfterOneRound() {
+    Played ran = done("run", "--board", "tamarisk", "--bench-rom", "--return-leads");
+    assertTrue(
+        ran.out().contains("Station 04 wrote 58, read 58 at page 02: 000 of 252 differ. ========"),
+        ran.out());
+    assertTrue(ran.out().contains("Lamp after the round: no pulse."), ran.out());
+    Played without = done("run", "--board", "tamarisk", "--bench-rom", "--json");
+    assertTrue(without.out().contains("Station 09 wrote 00, read F0"), without.out());
+  }
+
+  @Test
+  void benchRom_whereItCannotBe_isRefusedInOneLine() {
+    assertEquals("faultfinch: --bench-rom: Sorrel has none", refused("run", "--bench-rom"));
+    assertEquals(
+        "faultfinch: --return-leads is given without --bench-rom; right would be both",
+        refused("run", "--board", "tamarisk", "--return-leads"));
+  }
+
+  private static String refused(String... args) {
+    Played ran = Played.of(args);
+    assertEquals(2, ran.code());
+    return ran.err().strip();
+  }
+
   @Test
   void picture_written_isThePictureOfTheDisplay() throws IOException {
     Path file = folder.resolve("p.png");

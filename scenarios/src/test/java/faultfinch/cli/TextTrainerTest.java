@@ -39,6 +39,40 @@ class TextTrainerTest {
     assertFalse(out.toString().contains(text), out.toString());
   }
 
+  /** The lid keeps hands off; the bench ROM plugs in from outside and is told line by line. */
+  @Test
+  void tamariskInItsCase_benchRom_isOfferedAndReadWithTheLidOn(@TempDir Path folder)
+      throws IOException {
+    Path file = folder.resolve("mine.json");
+    Files.writeString(
+        file,
+        """
+        {"format": 1, "name": "half-a-window", "title": "Half a window", "board": "tamarisk",
+         "seed": 3, "minutes": 60, "faults": ["U29.Q2: drives low"],
+         "complaint": "It says 192 pages.", "lid": "on", "tools": "all",
+         "coach": {"guided": false, "prices": true, "suspects": false, "marks": true},
+         "goal": "Say what is wrong.", "notes": "A bank bit."}
+        """);
+    String typed =
+        """
+        ?
+        reseat U1
+        return leads
+        swap the supply
+        bench rom
+        lid off
+        ? bench ROM
+        ? U29
+        leave
+        """;
+    assertEquals(0, train(typed, "--text", file.toString()));
+    assertSays("Station 05 wrote DA, read FA at page 80: 128 of 256 differ. ==.=====");
+    assertSays("lamp pulses 2, then 1");
+    assertSays("4 min  bench rom");
+    assertSays("piggyback");
+    assertNeverSays("U1 sits again");
+  }
+
   @Test
   void firstCase_playedThrough_isSolvedAndDebriefed() {
     String typed =

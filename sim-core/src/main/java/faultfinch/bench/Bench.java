@@ -27,13 +27,13 @@ public final class Bench {
    * @throws IllegalArgumentException in one line if this bench cannot do it now
    */
   public Outcome perform(Move move) {
-    if (!move.kind().act().takes(patient, move.place())) {
+    if (!can(move)) {
       List<String> places = move.kind().act().places(patient);
       throw new IllegalArgumentException(
           "found move '"
               + move.text()
               + "', right would be "
-              + (places.isEmpty()
+              + (places.isEmpty() || patient.lidOn && Lid.covers(move)
                   ? "another move: this one cannot be made now"
                   : "such as '" + new Move(move.kind(), places.get(0)).text() + "'"));
     }
@@ -47,7 +47,7 @@ public final class Bench {
 
   /** Whether a move can be made now. */
   public boolean can(Move move) {
-    return move.kind().act().takes(patient, move.place());
+    return !(patient.lidOn && Lid.covers(move)) && move.kind().act().takes(patient, move.place());
   }
 
   /** The rules a move would break if it were made now; ask before, never forbid. */
@@ -59,12 +59,19 @@ public final class Bench {
   public List<Offer> possible() {
     List<Offer> offers = new ArrayList<>();
     for (Moves kind : Moves.values()) {
-      for (String place : kind.act().places(patient)) {
-        Move move = new Move(kind, place);
+      for (Move move : possible(kind)) {
         offers.add(new Offer(move, job.prices().of(move), rules.of(patient, move)));
       }
     }
     return List.copyOf(offers);
+  }
+
+  /** The moves of one kind that can be made now, in board order. */
+  public List<Move> possible(Moves kind) {
+    return kind.act().places(patient).stream()
+        .map(place -> new Move(kind, place))
+        .filter(move -> !(patient.lidOn && Lid.covers(move)))
+        .toList();
   }
 
   /** What all moves so far have cost. */
@@ -80,6 +87,11 @@ public final class Bench {
   /** References of the chips that are out of their places. */
   public Set<String> out() {
     return patient.out();
+  }
+
+  /** Whether the board stands as it came: every part in its place and nothing on it. */
+  public boolean asItCame() {
+    return patient.untouched();
   }
 
   /** The job as it came. */

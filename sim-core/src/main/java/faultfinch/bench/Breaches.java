@@ -6,6 +6,7 @@ import faultfinch.signal.Technology;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,22 +41,43 @@ final class Breaches {
         add(broken, patient.powered, "power on while soldering");
         add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
       }
-      case REFLOW, LINK_TRACK, CLEAR_BRIDGE, EXCHANGE_SMALL, LIFT ->
+      case REFLOW, LINK_TRACK, CLEAR_BRIDGE, EXCHANGE_SMALL, LIFT, CUT ->
           add(broken, patient.powered, "power on while soldering");
-      case POWER_ON, HOLD, QUICK_CHECK, RETEST, SOAK ->
+      case POWER_ON, HOLD, LOAD, COLD_STARTS, QUICK_CHECK, RETEST, SOAK ->
           add(broken, !patient.powered && isUnchecked(patient), "supply not checked");
-      case LOOK -> look(patient, move.asLook(), broken);
-      case ASK,
-          INSPECT,
-          SUPPLY_OFF_LOAD,
-          SUPPLY_ON_DUMMY,
-          BENCH_SUPPLY,
-          SWAP_SUPPLY,
-          OWN_SUPPLY -> {
-        // These break nothing.
+      case BENCH_ROM -> {
+        add(broken, patient.powered && !patient.rig.benchRom(), "plug with the power on");
+        add(broken, !patient.powered && isUnchecked(patient), "supply not checked");
       }
-      case WRIST_STRAP, POWER_OFF, POWER_CYCLE, SCOPE, SET_LINK, CLEAN_BOARD, NEW_SUPPLY -> {
-        // These neither.
+      case PIGGYBACK, PIGGYBACK_OFF -> {
+        add(broken, patient.powered, "power on while a chip moves");
+        add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
+      }
+      case CHIP_TEST, CHIP_LOOP, READ_OUT, REFERENCE ->
+          add(broken, !patient.strapped && isMos(patient, move.place()), "no wrist strap");
+      case EXCHANGE_TWO -> {
+        add(broken, patient.powered, "power on while a chip moves");
+        boolean mos = Arrays.stream(move.place().split("-")).anyMatch(r -> isMos(patient, r));
+        add(broken, !patient.strapped && mos, "no wrist strap");
+      }
+      case RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF, UNPLUG, PLUG_IN ->
+          add(broken, patient.powered, "plug with the power on");
+      case LOOK -> look(patient, move.asLook(), broken);
+      case MILLIOHMS -> add(broken, patient.powered, "ohms with the power on");
+      case LID_OFF, LID_ON, TYPE, FILES, TRACER -> {
+        // The case and its keys are there to be handled, a tracer's probe is light.
+      }
+      case ASK, INSPECT, REFIT_CHECK, MILLIVOLTS, CHECK_LEADS, INFRA_RED, SCOPE -> {
+        // These only look.
+      }
+      case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY, NEW_SUPPLY -> {
+        // A supply is handled away from the board.
+      }
+      case SUPPLY_MARGIN, PRESS, SPRAY, WARM_AIR -> {
+        // Neither more volts nor more heat than the parts stand.
+      }
+      case WRIST_STRAP, POWER_OFF, POWER_CYCLE, SET_LINK, CLEAN_BOARD -> {
+        // These break nothing.
       }
     }
     return List.copyOf(broken);

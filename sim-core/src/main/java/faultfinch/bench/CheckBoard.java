@@ -20,19 +20,15 @@ record CheckBoard(Depth depth) implements Act {
     SOAK
   }
 
+  /** What stands on the board for a while must be off it. */
   @Override
   public List<String> places(Patient patient) {
-    return List.of("");
+    return patient.rig.empty() ? List.of("") : List.of();
   }
 
   @Override
   public Reading perform(Patient patient, String place) {
-    Set<String> wrong = new LinkedHashSet<>();
-    patient.out().stream().sorted().forEach(ref -> wrong.add(ref + " is not in its place"));
-    patient.lifted().stream()
-        .map(Pad::text)
-        .sorted()
-        .forEach(pin -> wrong.add(pin + " is off its pad"));
+    Set<String> wrong = new LinkedHashSet<>(patient.notBack());
     SortedMap<Look, Reading> healthy =
         patient.survey().readings(Setup.healthy(patient.board, patient.job.seed()));
     patient.switchOn();

@@ -18,7 +18,7 @@ record ChipMove(Way way) implements Act {
   public List<String> places(Patient patient) {
     return patient.board.parts().stream()
         .map(PlacedPart::ref)
-        .filter(patient::isSocketed)
+        .filter(ref -> patient.isSocketed(ref) && !patient.rig.doubled(ref))
         .filter(
             ref ->
                 switch (way) {

@@ -1,7 +1,6 @@
 package faultfinch.bench;
 
 import faultfinch.bench.Reading.Words;
-import faultfinch.machine.Feed;
 import faultfinch.machine.Power;
 import java.util.List;
 
@@ -10,8 +9,6 @@ import java.util.List;
  * board takes, and cannot give more than its limit.
  */
 record ChooseSupply(Patient.Source source) implements Act {
-  private static final int LIMIT_MILLIAMPS = 1000;
-
   @Override
   public List<String> places(Patient patient) {
     return patient.source == source ? List.of() : List.of("");
@@ -22,9 +19,10 @@ record ChooseSupply(Patient.Source source) implements Act {
     patient.switchOff();
     patient.source = source;
     if (source == Patient.Source.BENCH) {
-      Feed limited = new Feed.Bench(patient.board.supply().noLoadVolts(), LIMIT_MILLIAMPS);
       return Dial.current(
-          Math.min(LIMIT_MILLIAMPS, Power.of(patient.setup(), limited).currentMilliamps()));
+          Math.min(
+              Patient.LIMIT_MILLIAMPS,
+              Power.of(patient.setup(), patient.limited()).currentMilliamps()));
     }
     String says =
         switch (source) {

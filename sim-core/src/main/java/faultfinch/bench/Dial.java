@@ -2,6 +2,7 @@ package faultfinch.bench;
 
 import faultfinch.bench.Reading.Amount;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Puts numbers on the dials of the instruments, in the steps a hand can read. */
@@ -14,6 +15,8 @@ final class Dial {
   private static final int SUPPLY_TO_MV = 5250;
   private static final String SUPPLY = "5 V";
   private static final int CURRENT_MA = 50;
+  private static final int CELSIUS = 5;
+  private static final double LEAST_TRACK_MV = 0.02;
   private static final int[] OHMS = {10, 100, 1_000, 10_000, 100_000};
   private static final String[] OHM_STEPS = {
     "under 10 ohms", "10 to 100 ohms", "100 ohms to 1 k", "1 k to 10 k", "10 k to 100 k"
@@ -46,6 +49,13 @@ final class Dial {
     return new Amount(milliamperes + " mA", from + " to " + (from + CURRENT_MA) + " mA");
   }
 
+  /** Tenths of a degree Celsius in steps of 5 degrees with fixed edges. */
+  static Amount celsius(int tenths) {
+    int from = Math.floorDiv(tenths, 10 * CELSIUS) * CELSIUS;
+    return new Amount(
+        Math.round(tenths / 10.0f) + " degrees", from + " to " + (from + CELSIUS) + " degrees");
+  }
+
   /** Hertz in three figures. */
   static Amount frequency(double hertz) {
     if (hertz == 0) {
@@ -58,6 +68,44 @@ final class Dial {
                 ? String.format(Locale.ROOT, "%.2f kHz", hertz / 1e3)
                 : String.format(Locale.ROOT, "%.0f Hz", hertz);
     return new Amount(text, text);
+  }
+
+  /** Milliohms along a track, in steps of a factor of two. */
+  static Amount milliohms(OptionalDouble ohms) {
+    if (ohms.isEmpty()) {
+      return new Amount("no way", "no way");
+    }
+    double milliohms = 1000 * ohms.getAsDouble();
+    return new Amount(
+        String.format(Locale.ROOT, "%.1f milliohms", milliohms), octave(milliohms, "milliohms"));
+  }
+
+  /**
+   * Millivolts from one pad to another, in hundredths; the sign tells which way the current goes.
+   * Differences count by direction and in steps of a factor of two.
+   */
+  static Amount microvolts(OptionalDouble millivolts, String fromTo) {
+    if (millivolts.isEmpty()) {
+      return new Amount("no way from one to the other", "no way");
+    }
+    double mv = StrictMath.rint(millivolts.getAsDouble() * 100) / 100;
+    String text = String.format(Locale.ROOT, "%.2f mV", mv + 0.0);
+    if (Math.abs(mv) < LEAST_TRACK_MV) {
+      return new Amount(text, "nothing");
+    }
+    String way = mv > 0 ? "flows " + fromTo : "flows against " + fromTo;
+    return new Amount(text + ", " + way, way + ", " + octave(Math.abs(mv), "mV"));
+  }
+
+  private static String octave(double figure, String unit) {
+    double from = StrictMath.pow(2, StrictMath.floor(StrictMath.log(figure) / StrictMath.log(2)));
+    return String.format(Locale.ROOT, "%s to %s %s", number(from), number(2 * from), unit);
+  }
+
+  private static String number(double figure) {
+    return figure >= 1
+        ? String.format(Locale.ROOT, "%.0f", figure)
+        : String.format(Locale.ROOT, "%.2g", figure);
   }
 
   /** Ohms by decades. */

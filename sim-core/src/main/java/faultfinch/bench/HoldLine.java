@@ -1,11 +1,9 @@
 package faultfinch.bench;
 
-import faultfinch.bench.Reading.Words;
 import faultfinch.board.Pad;
 import faultfinch.fault.Clamp;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /** A line held with 1 k to ground or supply while the board starts; then let go. */
 final class HoldLine implements Act {
@@ -15,14 +13,17 @@ final class HoldLine implements Act {
 
   @Override
   public List<String> places(Patient patient) {
-    List<String> places = new ArrayList<>();
-    for (Look look : patient.looks) {
-      if (look.kind() == Instruments.OHMS) {
-        places.add(look.place() + TO_GROUND);
-        places.add(look.place() + TO_SUPPLY);
-      }
-    }
-    return List.copyOf(places);
+    return lines(patient).stream()
+        .flatMap(line -> Stream.of(line + TO_GROUND, line + TO_SUPPLY))
+        .toList();
+  }
+
+  /** Pins of chips whose lines are no supplies. */
+  static List<String> lines(Patient patient) {
+    return patient.looks.stream()
+        .filter(l -> l.kind() == Instruments.OHMS)
+        .map(Look::place)
+        .toList();
   }
 
   @Override
@@ -30,17 +31,9 @@ final class HoldLine implements Act {
     patient.switchOff();
     patient.switchOn();
     Pad pad = Looks.pad(place);
-    SortedMap<Look, Reading> held =
-        patient.survey().readings(patient.setup(new Clamp(pad, place.endsWith(TO_SUPPLY), OHMS)));
+    Reading shown = Shown.of(patient.setup(new Clamp(pad, place.endsWith(TO_SUPPLY), OHMS)));
     patient.switchOff();
     patient.switchOn();
-    String says =
-        "display "
-            + held.get(new Look(Instruments.SCREEN, "")).text()
-            + "; sound "
-            + held.get(new Look(Instruments.LISTEN, "")).text()
-            + "; lamp "
-            + held.get(new Look(Instruments.LAMP, "")).text();
-    return new Words(says, says);
+    return shown;
   }
 }

@@ -28,7 +28,7 @@ final class Inspect implements Act {
     List<String> marks = new ArrayList<>();
     for (Fault f : patient.faults()) {
       Optional<Sight> sight = Sight.of(f.base(), patient.board).filter(s -> leaves(patient, f, s));
-      if (sight.isPresent() && (place.isEmpty() || isAt(f, place))) {
+      if (sight.isPresent() && (place.isEmpty() || Patient.at(f, place))) {
         marks.add(sight.get().sign() + " at " + f.spot());
       }
     }
@@ -43,11 +43,7 @@ final class Inspect implements Act {
     return new Words(says, says);
   }
 
-  private static boolean isAt(Fault fault, String ref) {
-    return fault.place().equals(ref) || fault.spot().matches("(.*-)?" + ref + "([.-].*)?");
-  }
-
-  private static boolean leaves(Patient patient, Fault fault, Sight sight) {
+  static boolean leaves(Patient patient, Fault fault, Sight sight) {
     return Chance.below(
             PER_CENT, patient.job.seed(), Chance.of("seen"), Chance.of(fault.base().text()))
         < sight.percent();

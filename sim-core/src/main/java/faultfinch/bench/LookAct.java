@@ -20,10 +20,12 @@ final class LookAct implements Act {
     return patient.looks.contains(look) && !isGone(patient, look);
   }
 
-  /** A chip that is out has no legs to touch. */
+  /** A chip that is out has no legs to touch, and a module has its own program. */
   private static boolean isGone(Patient patient, Look look) {
     return switch (look.kind()) {
-      case SCREEN, LISTEN, LAMP, KEY, CURRENT, OHMS -> false;
+      case SCREEN, LISTEN, LAMP, CURRENT, OHMS -> false;
+      // The module's own program does not ask the keys one by one.
+      case KEY -> patient.rig.benchRom();
       case FINGER -> patient.isOut(look.place());
       case METER, COUNTER -> patient.isOut(Looks.pad(look.place()).ref());
       case PROBE -> !Looks.atPad(look.place()) && patient.isOut(Looks.pad(look.place()).ref());
@@ -38,7 +40,7 @@ final class LookAct implements Act {
     if (look.kind().unpowered()) {
       return patient.powered
           ? new Words("jumps about and means nothing", "nothing")
-          : patient.survey().unpowered(patient.setup(), look);
+          : Survey.unpowered(patient.setup(), look);
     }
     return patient.powered ? patient.readings().get(look) : switchedOff(look);
   }

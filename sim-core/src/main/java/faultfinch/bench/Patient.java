@@ -5,13 +5,17 @@ import faultfinch.board.Board;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.ClockDead;
+import faultfinch.fault.Condition;
 import faultfinch.fault.Dead;
 import faultfinch.fault.Fault;
+import faultfinch.fault.FaultKinds;
 import faultfinch.fault.Open;
 import faultfinch.fault.RepairAction;
 import faultfinch.fault.Seat;
 import faultfinch.fault.Slow;
 import faultfinch.machine.Chance;
+import faultfinch.machine.Feed;
+import faultfinch.machine.Machine;
 import faultfinch.machine.Power;
 import faultfinch.machine.Setup;
 import faultfinch.machine.Surroundings;
@@ -34,6 +38,9 @@ final class Patient {
   private static final int PER_CENT = 100;
   private static final int WARM_AFTER_MINUTES = 4;
 
+  /** What the bench supply gives at most. */
+  static final int LIMIT_MILLIAMPS = 1000;
+
   /** What feeds the board. */
   enum Source {
     OWN,
@@ -47,13 +54,17 @@ final class Patient {
   /** All looks the board offers, in order. */
   final Set<Look> looks;
 
-  private Optional<Survey> survey = Optional.empty();
+  /** What stands on the board besides what came with it. */
+  final Rig rig;
+
   private final Set<Fault> faults;
   private final Set<Fault> dormant = new LinkedHashSet<>();
   private final Set<String> out = new LinkedHashSet<>();
   private final Set<String> renewed = new LinkedHashSet<>();
   private final Map<String, List<Fault>> aside = new LinkedHashMap<>();
   private final Set<Pad> lifted = new LinkedHashSet<>();
+  private final Map<String, Fault> cuts = new LinkedHashMap<>();
+  private final Set<String> unplugged = new LinkedHashSet<>();
   private final Set<String> socketed = new LinkedHashSet<>();
   private final Map<String, Integer> times = new LinkedHashMap<>();
 
@@ -66,6 +77,7 @@ final class Patient {
   private SortedMap<Look, Reading> seen = Collections.emptySortedMap();
 
   boolean powered;
+  boolean lidOn;
   boolean shaken;
   boolean plugged;
   boolean strapped;
@@ -76,17 +88,16 @@ final class Patient {
   Patient(Job job) {
     this.job = job;
     board = job.board();
+    rig = new Rig(board);
+    lidOn = job.intake().lidOn();
     looks = Collections.unmodifiableSet(new LinkedHashSet<>(Looks.passive(board)));
     faults = new LinkedHashSet<>(job.faults());
     board.parts().stream().filter(PlacedPart::socketed).forEach(p -> socketed.add(p.ref()));
   }
 
-  /** All looks at this board; readied when first asked, which takes one run of a healthy board. */
+  /** All looks at this board as it stands. */
   Survey survey() {
-    if (survey.isEmpty()) {
-      survey = Optional.of(Survey.on(board));
-    }
-    return survey.get();
+    return rig.survey();
   }
 
   /** What is still wrong with the board as it came or was made. */
@@ -110,12 +121,99 @@ final class Patient {
     return aside.containsKey(ref);
   }
 
+  /** Whether every part is in its place and nothing on the board that did not come with it. */
+  boolean untouched() {
+    return missing().isEmpty() && lifted.isEmpty() && cuts.isEmpty() && rig.empty();
+  }
+
+  /** What a hand has moved and not put back, one line each. */
+  List<String> notBack() {
+    List<String> wrong = new ArrayList<>();
+    out.stream().sorted().forEach(ref -> wrong.add(ref + " is not in its place"));
+    unplugged.stream().sorted().forEach(ref -> wrong.add(ref + " is unplugged"));
+    lifted.stream().map(Pad::text).sorted().forEach(pin -> wrong.add(pin + " is off its pad"));
+    cuts.keySet().stream().sorted().forEach(track -> wrong.add(track + " is cut"));
+    wrong.addAll(rig.says());
+    return List.copyOf(wrong);
+  }
+
+  boolean isUnplugged(String ref) {
+    return unplugged.contains(ref);
+  }
+
+  void unplug(String ref, boolean off) {
+    if (off) {
+      unplugged.add(ref);
+    } else {
+      unplugged.remove(ref);
+    }
+    changed();
+  }
+
+  boolean isCut(String segment) {
+    return cuts.containsKey(segment);
+  }
+
+  void cut(String segment) {
+    cuts.put(segment, FaultKinds.parse("track " + segment + ": open", board));
+    changed();
+  }
+
+  /** Two chips change places, and what is wrong inside them with them. */
+  void exchange(String one, String other) {
+    List<Fault> first = inside(one);
+    List<Fault> second = inside(other);
+    faults.removeAll(first);
+    faults.removeAll(second);
+    for (Fault f : first) {
+      moved(f, one, other).ifPresent(faults::add);
+    }
+    for (Fault f : second) {
+      moved(f, other, one).ifPresent(faults::add);
+    }
+    boolean was = renewed.remove(one);
+    if (renewed.remove(other)) {
+      renewed.add(one);
+    }
+    if (was) {
+      renewed.add(other);
+    }
+    for (String ref : List.of(one, other)) {
+      lifted.removeIf(p -> p.ref().equals(ref));
+      seated(ref, Chances.RESEATING_CURES);
+    }
+  }
+
+  /** A fault inside a chip, at another place; how the chip sat does not go along. */
+  private Optional<Fault> moved(Fault fault, String from, String to) {
+    return fault.seat() == Seat.SEATING
+        ? Optional.empty()
+        : Optional.of(FaultKinds.parse(to + fault.text().substring(from.length()), board));
+  }
+
+  /** What is wrong inside the chip that lies beside its place. */
+  List<Fault> insideOfPulled(String ref) {
+    return List.copyOf(aside.getOrDefault(ref, List.of()));
+  }
+
   Set<Pad> lifted() {
     return Set.copyOf(lifted);
   }
 
   /** What would be switched on now, with whatever else is held to it. */
   Setup setup(Fault... more) {
+    List<Fault> all = new ArrayList<>(showable());
+    all.addAll(List.of(more));
+    return setup(all, rig.board(brokenInside()));
+  }
+
+  private Setup setup(List<Fault> all, Board made) {
+    Surroundings around = new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken);
+    return new Setup(made, all, missing(), job.seed(), powerOns, around);
+  }
+
+  /** All that is wrong now as far as what feeds the board lets it matter. */
+  private List<Fault> showable() {
     List<Fault> all = new ArrayList<>();
     for (Fault f : faults) {
       if (source == Source.OWN || f.seat() != Seat.SUPPLY) {
@@ -123,23 +221,82 @@ final class Patient {
       }
     }
     lifted.forEach(p -> all.add(new Open(p, Open.Break.LEG)));
-    all.addAll(List.of(more));
-    return new Setup(
-        board,
-        all,
-        out,
-        job.seed(),
-        powerOns,
-        new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken));
+    all.addAll(cuts.values());
+    return all;
+  }
+
+  /** The bench supply at the volts of the board's own, with its limit. */
+  Feed limited() {
+    return new Feed.Bench(board.supply().noLoadVolts(), LIMIT_MILLIAMPS);
+  }
+
+  /** What the supply makes of the board on what feeds it now. */
+  Power power(Machine machine) {
+    return source == Source.BENCH ? Power.of(machine.setup(), limited()) : machine.power();
+  }
+
+  private Set<Pad> brokenInside() {
+    return Legs.of(new Setup(board, faults(), Set.of(), 0, 0)).brokenInside();
+  }
+
+  private Set<String> missing() {
+    Set<String> missing = new LinkedHashSet<>(out);
+    missing.addAll(unplugged);
+    return missing;
+  }
+
+  /** What would be switched on with other parts in the place of some. */
+  Setup refitted(List<PlacedPart> others) {
+    return setup(showable(), rig.board(brokenInside()).refitted(others));
+  }
+
+  /** What runs while one part is in a cold or warm draught, and everything else is not. */
+  Setup treated(String ref, Surroundings draught) {
+    List<Fault> all = new ArrayList<>();
+    for (Fault f : showable()) {
+      if (!at(f, ref) || !followsHeat(f.condition())) {
+        all.add(f);
+      } else if (draught.meets(f.condition())) {
+        all.add(f.base());
+      }
+    }
+    return setup(all, rig.board(brokenInside()));
+  }
+
+  /** What runs while one part is pressed, or with the empty reference the whole board flexed. */
+  Setup pressed(String ref) {
+    List<Fault> all = new ArrayList<>();
+    for (Fault f : showable()) {
+      boolean here = ref.isEmpty() || at(f, ref);
+      boolean contact = f.seat() == Seat.CONTACT || f.seat() == Seat.SEATING;
+      if (here && f.condition().kind() == Condition.Kind.SHAKEN) {
+        all.add(f.base());
+      } else if (!(here && contact && happens(Chances.PRESSING_CLOSES, f.base().text()))) {
+        all.add(f);
+      }
+    }
+    return setup(all, rig.board(brokenInside()));
+  }
+
+  private static boolean followsHeat(Condition condition) {
+    return switch (condition.kind()) {
+      case WARM, COLD, AFTER_MINUTES -> true;
+      case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN -> false;
+    };
+  }
+
+  /** Whether a fault is at a part: inside it, under it, or at one of its pads. */
+  static boolean at(Fault fault, String ref) {
+    return fault.place().equals(ref) || fault.spot().matches("(.*-)?" + ref + "([.-].*)?");
   }
 
   /** The board with its own supply, whatever feeds it now. */
   Setup asItCame() {
-    return new Setup(board, faults(), out, job.seed(), powerOns);
+    return new Setup(board, faults(), missing(), job.seed(), powerOns);
   }
 
   /** Minutes matter where a fault waits for them: the last mark passed stands for all after it. */
-  private int minutesThatCount() {
+  int minutesThatCount() {
     int mark = 0;
     for (Fault f : faults) {
       int waits =
@@ -299,6 +456,9 @@ final class Patient {
     dormant.removeIf(f -> action.cures(f));
     if (action.kind() == RepairAction.Kind.REFLOW) {
       lifted.removeIf(p -> p.text().equals(action.place()));
+    }
+    if (action.kind() == RepairAction.Kind.LINK_TRACK) {
+      cuts.remove(action.place());
     }
     changed();
   }

@@ -18,6 +18,7 @@ public final class Prices {
   enum Chances {
     RESEATING_CURES("reseating cures a contact"),
     CLEANING_CURES("cleaning cures a contact"),
+    PRESSING_CLOSES("pressing closes a contact"),
     NEW_PART_BAD("a new part is bad"),
     NEW_PART_UNSUITABLE("a new part is of too slow a grade"),
     HOT_CHIP_LOST("a chip moved with the power on is lost"),

@@ -119,6 +119,23 @@ public sealed interface Reading {
     }
   }
 
+  /** Several lines that belong together, such as what a module wrote. */
+  record Report(List<String> lines) implements Reading {
+    public Report {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String text() {
+      return String.join("; ", lines);
+    }
+
+    @Override
+    public String feature() {
+      return text();
+    }
+  }
+
   /**
    * Whether a board did all it should.
    *

@@ -190,7 +190,7 @@ public final class Survey {
   }
 
   /** What continuity and ohms show of a board that is switched off; no cycle is run. */
-  public Reading unpowered(Setup setup, Look look) {
+  public static Reading unpowered(Setup setup, Look look) {
     return unpowered(new Machine(setup, Watching.KIND), Legs.of(setup), look);
   }
 

@@ -1,6 +1,7 @@
 package faultfinch.board;
 
 import faultfinch.part.PartCatalog;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import java.util.Optional;
  * @param rightDisplay what the display shows when all is well
  * @param worthTakingOut references of chips worth a run without them
  * @param brickMicrofarads capacitor inside the brick; 0 for a brick taken as smooth
+ * @param contacts of what is plugged into it
+ * @param readyMilliseconds when it is ready if no key is pressed, since power-on
+ * @param benchRom the module that speaks for it, if there is one
  */
 public record Board(
     String name,
@@ -36,7 +40,13 @@ public record Board(
     List<KeyPress> exercise,
     String rightDisplay,
     List<String> worthTakingOut,
-    int brickMicrofarads) {
+    int brickMicrofarads,
+    List<Contact> contacts,
+    int readyMilliseconds,
+    Optional<BenchRom> benchRom) {
+
+  /** When a board whose file does not say so is ready, in milliseconds since power-on. */
+  public static final int USUALLY_READY_MS = 1000;
 
   public Board {
     phaseNanoseconds = List.copyOf(phaseNanoseconds);
@@ -46,9 +56,10 @@ public record Board(
     milestones = List.copyOf(milestones);
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
+    contacts = List.copyOf(contacts);
   }
 
-  /** A board on a smooth brick. */
+  /** A board on a smooth brick with nothing plugged in, and without a bench ROM. */
   public Board(
       String name,
       String title,
@@ -85,7 +96,74 @@ public record Board(
         exercise,
         rightDisplay,
         worthTakingOut,
-        0);
+        0,
+        List.of(),
+        USUALLY_READY_MS,
+        Optional.empty());
+  }
+
+  /** The same board with something on it. */
+  public Board with(Plug plug) {
+    return changed(plug, milestones, exercise, readyMilliseconds);
+  }
+
+  /** The same board with its bench ROM plugged in, which then runs first; nobody is at its keys. */
+  public Board withBenchRom() {
+    BenchRom rom = benchRom.orElseThrow();
+    return changed(rom.plug(), rom.milestones(), List.of(), rom.reportMilliseconds());
+  }
+
+  /** The same board with other hands at its keys. */
+  public Board exercised(List<KeyPress> presses) {
+    return changed(Plug.leads(List.of()), milestones, presses, readyMilliseconds);
+  }
+
+  /** The same board with these parts in place of those of the same reference. */
+  public Board refitted(List<PlacedPart> others) {
+    Map<String, PlacedPart> byRef = new LinkedHashMap<>();
+    others.forEach(p -> byRef.put(p.ref(), p));
+    List<PlacedPart> refitted = parts.stream().map(p -> byRef.getOrDefault(p.ref(), p)).toList();
+    return changed(refitted, Plug.leads(List.of()), milestones, exercise, readyMilliseconds);
+  }
+
+  private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
+    return changed(parts, plug, steps, presses, ready);
+  }
+
+  private Board changed(
+      List<PlacedPart> fitted,
+      Plug plug,
+      List<Milestone> steps,
+      List<KeyPress> presses,
+      int ready) {
+    return new Board(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        both(fitted, plug.parts()),
+        both(nets, plug.nets()),
+        supply,
+        both(firmware, plug.firmware()),
+        steps,
+        presses,
+        rightDisplay,
+        worthTakingOut,
+        brickMicrofarads,
+        both(contacts, plug.contacts()),
+        ready,
+        benchRom);
+  }
+
+  private static <T> List<T> both(List<T> own, List<T> more) {
+    List<T> all = new ArrayList<>(own);
+    all.addAll(more);
+    return all;
   }
 
   /** Length of one processor cycle as the board was designed, in nanoseconds. */

@@ -25,11 +25,22 @@ final class BoardFile {
           "nets");
   private static final List<String> OPTIONAL =
       List.of(
-          "about", "unconnected", "firmware", "milestones", "exercise", "right", "worthTakingOut");
+          "about",
+          "unconnected",
+          "firmware",
+          "milestones",
+          "exercise",
+          "right",
+          "worthTakingOut",
+          "readyMs",
+          "benchRom");
   private static final int VERSION = 1;
   private static final String LARGEST_MILLIMETRES = "1000";
   private static final BigDecimal NANOSECONDS = BigDecimal.valueOf(1_000_000_000);
 
+  private static final int LONGEST_MS = 60_000;
+
+  private final BoardFolder folder;
   private final Located root;
   private final BigDecimal width;
   private final BigDecimal height;
@@ -38,6 +49,7 @@ final class BoardFile {
   private final Programs programs;
 
   BoardFile(BoardFolder folder, String file) {
+    this.folder = folder;
     this.root = Located.read(folder.shown(file), bytes(folder, file)).keys(REQUIRED, OPTIONAL);
     root.get("format").whole(VERSION, VERSION);
     Located outline = root.get("outline").keys(List.of("width", "height"), List.of());
@@ -69,7 +81,10 @@ final class BoardFile {
         list("exercise").stream().map(this::press).toList(),
         root.find("right").map(BoardFile::display).orElse(""),
         worthTakingOut(),
-        brickMicrofarads());
+        brickMicrofarads(),
+        List.of(),
+        root.find("readyMs").map(v -> v.whole(1, LONGEST_MS)).orElse(Board.USUALLY_READY_MS),
+        root.find("benchRom").map(f -> new BenchRomFile(f, folder, parts).benchRom()));
   }
 
   private List<Located> list(String key) {

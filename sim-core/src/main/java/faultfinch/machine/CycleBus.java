@@ -72,7 +72,8 @@ abstract class CycleBus implements Bus {
   abstract void run(long until);
 
   protected long cpuIn() {
-    return plain.levels.pins[plain.circuit.cpu].in;
+    // A socket for one chip has no processor; nothing runs there.
+    return plain.circuit.cpu < 0 ? 0 : plain.levels.pins[plain.circuit.cpu].in;
   }
 
   /** One instruction with every cycle played plainly, or as much of it as the window allows. */

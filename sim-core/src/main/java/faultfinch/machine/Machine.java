@@ -420,6 +420,11 @@ public final class Machine {
     return net(pad, atPad);
   }
 
+  /** Whether a switch joins its two ends now: held closed, or never open. */
+  public boolean closed(String ref) {
+    return closed.contains(ref) || circuit.harm.elementsShort.containsKey(ref);
+  }
+
   /** How many nets there are; {@link #point} stays below it. */
   public int points() {
     return circuit.netCount;

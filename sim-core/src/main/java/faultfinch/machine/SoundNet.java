@@ -1,5 +1,6 @@
 package faultfinch.machine;
 
+import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.part.Element;
 import faultfinch.part.PartCatalog;
@@ -38,6 +39,9 @@ public record SoundNet(
   /** The node all levels are against. */
   public static final int GROUND = -1;
 
+  /** What a sound tracer loads the path with. */
+  private static final double TRACER_OHMS = 1e6;
+
   private static final String SPEAKER_OHMS = "64";
   private static final String SUM = "SUM";
   private static final String OUT = "OUT1";
@@ -64,6 +68,31 @@ public record SoundNet(
   public static SoundNet of(Machine machine) {
     machine.rest();
     return new Drawing(machine.plain().circuit, machine.plain().levels).net();
+  }
+
+  /**
+   * The same with a tracer's input at a pad in the place of the speaker's ends; empty if no sound
+   * can get there.
+   */
+  public static Optional<SoundNet> heardAt(Machine machine, Pad pad) {
+    machine.rest();
+    Drawing drawing = new Drawing(machine.plain().circuit, machine.plain().levels);
+    SoundNet net = drawing.net();
+    Integer node = drawing.nodes.get(machine.point(pad, true));
+    if (node == null || net.source.isEmpty()) {
+      return Optional.empty();
+    }
+    Resistance input = new Resistance(node, GROUND, TRACER_OHMS);
+    List<Resistance> resistances = new ArrayList<>(net.resistances);
+    resistances.add(input);
+    return Optional.of(
+        new SoundNet(
+            net.nodes,
+            resistances,
+            net.capacities,
+            net.amplifiers,
+            net.source,
+            Optional.of(input)));
   }
 
   /** Goes from the sum and the speaker to all that hangs together with them. */

@@ -157,7 +157,11 @@ final class SupplyChain {
     branches.add(new Branch.Resistor(ref, in.getAsInt(), ground.getAsInt(), quiescent));
   }
 
+  /** A bench may put a regulator in that is trimmed to so many millivolts. */
   private int sound(PlacedPart part) {
+    if (part.value().matches("\\d{1,6}mV")) {
+      return Integer.parseInt(part.value().replace("mV", ""));
+    }
     int spread = figure("regulator.spread");
     int off = Chance.below(2 * spread + 1, seed, Chance.of(part.ref()), Chance.of("volts"));
     return figure("regulator." + part.type().type() + ".mv") - spread + off;

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.board.Board;
+import faultfinch.board.Contact;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
@@ -54,6 +55,7 @@ final class SupplyNodes {
     Arrays.setAll(parent, i -> i);
     places.forEach((pad, at) -> joint(pad, at));
     nets.forEach(this::tracks);
+    board.contacts().forEach(this::contact);
     for (PlacedPart part : board.parts()) {
       if (!(part.type().part() instanceof Element) && !harm.absent.contains(part.ref())) {
         inside(part, Pin.Role.SUPPLY);
@@ -117,6 +119,14 @@ final class SupplyNodes {
       if (!harm.cuts.contains(Set.of(s.from(), s.to())) && !breaks.contains(s.text())) {
         unite(2 * places.get(s.from()), 2 * places.get(s.to()));
       }
+    }
+  }
+
+  private void contact(Contact contact) {
+    Integer one = places.get(contact.one());
+    Integer other = places.get(contact.other());
+    if (one != null && other != null) {
+      unite(2 * one + (contact.onTrack() ? 0 : 1), 2 * other + 1);
     }
   }
 

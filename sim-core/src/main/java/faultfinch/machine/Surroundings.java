@@ -49,7 +49,7 @@ public record Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes
   }
 
   /** Whether a fault that waits for this shows now; chance and volts are the machine's to say. */
-  boolean meets(Condition condition) {
+  public boolean meets(Condition condition) {
     boolean warm = air == Air.WARMED || air == Air.ROOM && minutes >= WARM_AFTER;
     return switch (condition.kind()) {
       case ALWAYS -> true;

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.board.Board;
+import faultfinch.board.Contact;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
@@ -257,6 +258,9 @@ final class Wiring {
     }
     for (HarmNotes.Bridge b : harm.bridges) {
       couple(padOf(pin(b.one())), padOf(pin(b.other())), b.ohms(), false);
+    }
+    for (Contact c : board.contacts()) {
+      unite(c.onTrack() ? padOf(pin(c.one())) : pin(c.one()), pin(c.other()));
     }
     elements();
     analogueSwitches();

@@ -49,13 +49,13 @@ public final class Screen {
 
   private final boolean synced;
   private final byte[] dots;
-  private final Map<Long, Character> letters;
+  private final Map<Long, Integer> glyphs;
   private final Bars bars;
 
-  private Screen(boolean synced, byte[] dots, Map<Long, Character> letters, Bars bars) {
+  private Screen(boolean synced, byte[] dots, Map<Long, Integer> glyphs, Bars bars) {
     this.synced = synced;
     this.dots = dots;
-    this.letters = letters;
+    this.glyphs = glyphs;
     this.bars = bars;
   }
 
@@ -76,7 +76,7 @@ public final class Screen {
       dots[2 * i] = (byte) (two & 7);
       dots[2 * i + 1] = (byte) (two >>> 3);
     }
-    return new Screen(follows(machine, ref), dots, letters(machine.board()), Bars.of(machine, ref));
+    return new Screen(follows(machine, ref), dots, glyphs(machine.board()), Bars.of(machine, ref));
   }
 
   private static boolean follows(Machine machine, String ref) {
@@ -94,18 +94,27 @@ public final class Screen {
     return Math.abs(is - right) <= FOLLOWS * right;
   }
 
-  /** Glyphs by their dots; of two that look alike the first counts. */
-  private static Map<Long, Character> letters(Board board) {
-    Map<Long, Character> letters = new HashMap<>();
+  /** Codes by the dots of their glyphs; of two that look alike a letter counts, then the first. */
+  private static Map<Long, Integer> glyphs(Board board) {
+    Map<Long, Integer> glyphs = new HashMap<>();
     Optional<byte[]> rom = characterRom(board);
-    for (int code = LETTERS_FROM; code <= LETTERS_TO && rom.isPresent(); code++) {
-      long hash = 0;
-      for (int line = 0; line < HIGH; line++) {
-        hash = add(hash, rom.get()[GLYPH * code + line] & 0xFF);
+    if (rom.isPresent()) {
+      for (int code = LETTERS_FROM; code <= LETTERS_TO; code++) {
+        glyphs.putIfAbsent(glyph(rom.get(), code), code);
       }
-      letters.putIfAbsent(hash, (char) code);
+      for (int code = 0; code < LETTERS_FROM; code++) {
+        glyphs.putIfAbsent(glyph(rom.get(), code), code);
+      }
     }
-    return letters;
+    return glyphs;
+  }
+
+  private static long glyph(byte[] rom, int code) {
+    long hash = 0;
+    for (int line = 0; line < HIGH; line++) {
+      hash = add(hash, rom[GLYPH * code + line] & 0xFF);
+    }
+    return hash;
   }
 
   /** The ROM whose data pins the dot shifter reads. */
@@ -160,11 +169,16 @@ public final class Screen {
    * is lit and no letter is a hash. Rows and columns are taken where most letters are found.
    */
   public List<String> rows() {
+    return rows(Map.of());
+  }
+
+  /** The same with glyphs that are no letters, by their code, as a character of one's own. */
+  public List<String> rows(Map<Integer, Character> shapes) {
     List<String> best = List.of();
     int most = -1;
     for (int y = 0; y < HIGH; y++) {
       for (int x = 0; x < WIDE; x++) {
-        List<String> rows = rows(x, y);
+        List<String> rows = rows(x, y, shapes);
         int found =
             rows.stream()
                 .mapToInt(r -> (int) r.chars().filter(c -> c > ' ' && c != '#').count())
@@ -178,12 +192,12 @@ public final class Screen {
     return best;
   }
 
-  private List<String> rows(int left, int top) {
+  private List<String> rows(int left, int top, Map<Integer, Character> shapes) {
     List<String> rows = new ArrayList<>();
     for (int y = top; y + HIGH <= HEIGHT; y += HIGH) {
       StringBuilder row = new StringBuilder();
       for (int x = left; x + WIDE <= WIDTH; x += WIDE) {
-        row.append(cell(x, y));
+        row.append(cell(x, y, shapes));
       }
       rows.add(row.toString().strip());
     }
@@ -196,7 +210,7 @@ public final class Screen {
     return rows;
   }
 
-  private char cell(int left, int top) {
+  private char cell(int left, int top, Map<Integer, Character> shapes) {
     long hash = 0;
     boolean lit = false;
     for (int y = top; y < top + HIGH; y++) {
@@ -207,7 +221,11 @@ public final class Screen {
       lit |= line != 0;
       hash = add(hash, line);
     }
-    return lit ? letters.getOrDefault(hash, '#') : ' ';
+    if (!lit) {
+      return ' ';
+    }
+    int code = glyphs.getOrDefault(hash, 0);
+    return code >= LETTERS_FROM ? (char) code : shapes.getOrDefault(code, '#');
   }
 
   /** Names of the colours on the glass, black left out. */

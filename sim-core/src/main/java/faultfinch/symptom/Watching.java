@@ -31,10 +31,6 @@ public final class Watching {
 
   private static final long MILLISECOND = 1_000_000;
   private static final int AFTER_THE_LAST_KEY_MS = 400;
-  private static final int WITHOUT_KEYS_MS = 1000;
-
-  /** The pace of a lamp takes a second to see. */
-  private static final int END_WITHOUT_KEYS_MS = 2 * WITHOUT_KEYS_MS;
 
   /** A diode drops 0.7 V and 10 ohms; below 2 mA a lamp cannot be seen, above 30 none is left. */
   private static final int LIT_FROM_MV = 720;
@@ -98,20 +94,26 @@ public final class Watching {
     return watching;
   }
 
-  /** End of a watch over a board, in milliseconds since power-on; a multiple of the sample time. */
+  /**
+   * End of a watch over a board, in milliseconds since power-on; a multiple of the sample time. The
+   * pace of a lamp takes as long again to see as the board took to be ready.
+   */
   public static int endMilliseconds(Board board) {
     int last =
         board.exercise().stream()
             .mapToInt(k -> k.atMilliseconds() + k.forMilliseconds() + AFTER_THE_LAST_KEY_MS)
             .max()
-            .orElse(END_WITHOUT_KEYS_MS);
+            .orElse(2 * board.readyMilliseconds());
     return (last + SAMPLE_MS - 1) / SAMPLE_MS * SAMPLE_MS;
   }
 
   /** When a healthy board is ready and no key was pressed yet, in milliseconds since power-on. */
   public static int readyMilliseconds(Board board) {
     int first =
-        board.exercise().stream().mapToInt(KeyPress::atMilliseconds).min().orElse(WITHOUT_KEYS_MS);
+        board.exercise().stream()
+            .mapToInt(KeyPress::atMilliseconds)
+            .min()
+            .orElse(board.readyMilliseconds());
     return first / SAMPLE_MS * SAMPLE_MS;
   }
 
@@ -241,6 +243,11 @@ public final class Watching {
       return heard(from, to).stream().flatMap(h -> h.tones().stream()).toList();
     }
     return hearable() ? Tones.heard(sound, from * MILLISECOND, to * MILLISECOND) : List.of();
+  }
+
+  /** Who listens, if the board sounds through an analogue path. */
+  Optional<Speaker> speaker() {
+    return speaker;
   }
 
   /** What an ear says of the sound that begins in a span of milliseconds since power-on. */

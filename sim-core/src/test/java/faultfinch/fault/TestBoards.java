@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A board small enough to count on paper, with a site for every kind of fault. */
 final class TestBoards {
@@ -91,7 +92,10 @@ final class TestBoards {
         List.of(),
         "",
         List.of(),
-        4700);
+        4700,
+        List.of(),
+        Board.USUALLY_READY_MS,
+        Optional.empty());
   }
 
   /** Erased but for one byte in each of pages 0, 3 and 31. */

@@ -51,7 +51,8 @@ final class Choices {
       return names(where(move), pin.place().pad().text());
     }
     if (spot instanceof Spot.OnPart part) {
-      return where(move).equals(part.ref());
+      return where(move).equals(part.ref())
+          || move.kind() == Moves.EXCHANGE_TWO && names(where(move), part.ref());
     }
     if (spot instanceof Spot.OnTrack track) {
       return where(move).startsWith(track.segment().text());
@@ -102,39 +103,10 @@ final class Choices {
   }
 
   private static Choice.Kind kind(Moves kind) {
-    return switch (kind) {
-      case LOOK, ASK, INSPECT, SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, SCOPE, QUICK_CHECK ->
-          Choice.Kind.LOOK;
-      case BENCH_SUPPLY,
-          SWAP_SUPPLY,
-          OWN_SUPPLY,
-          WRIST_STRAP,
-          POWER_ON,
-          POWER_OFF,
-          POWER_CYCLE,
-          HOLD,
-          LIFT,
-          RESEAT,
-          CLEAN_CONTACTS,
-          TAKE_OUT,
-          PUT_BACK,
-          FIT_NEW,
-          EXCHANGE,
-          RETEST,
-          SOAK ->
-          Choice.Kind.HANDLE;
-      case STRAIGHTEN,
-          SWAP_BACK,
-          SET_LINK,
-          CLEAN_BOARD,
-          CLEAR_BRIDGE,
-          REFLOW,
-          LINK_TRACK,
-          EXCHANGE_SMALL,
-          NEW_SUPPLY,
-          NEW_SOCKET,
-          DESOLDER ->
-          Choice.Kind.REPAIR;
+    return switch (kind.use()) {
+      case LOOK -> Choice.Kind.LOOK;
+      case HANDLE, MEND -> Choice.Kind.HANDLE;
+      case REPAIR -> Choice.Kind.REPAIR;
     };
   }
 
