@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param height of the outline in millimetres
  * @param rightDisplay what the display shows when all is well
  * @param worthTakingOut references of chips worth a run without them
+ * @param tracks as they are laid, in the order of the nets and their segments; empty if nobody laid
+ *     them
  */
 public record Board(
     String name,
@@ -34,7 +36,8 @@ public record Board(
     List<Milestone> milestones,
     List<KeyPress> exercise,
     String rightDisplay,
-    List<String> worthTakingOut) {
+    List<String> worthTakingOut,
+    List<Track> tracks) {
 
   public Board {
     phaseNanoseconds = List.copyOf(phaseNanoseconds);
@@ -44,6 +47,80 @@ public record Board(
     milestones = List.copyOf(milestones);
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
+    tracks = List.copyOf(tracks);
+  }
+
+  /** A board whose tracks nobody laid. */
+  public Board(
+      String name,
+      String title,
+      String maker,
+      String about,
+      int hertz,
+      String crystal,
+      List<Integer> phaseNanoseconds,
+      double width,
+      double height,
+      List<PlacedPart> parts,
+      List<Net> nets,
+      Supply supply,
+      List<Firmware> firmware,
+      List<Milestone> milestones,
+      List<KeyPress> exercise,
+      String rightDisplay,
+      List<String> worthTakingOut) {
+    this(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        parts,
+        nets,
+        supply,
+        firmware,
+        milestones,
+        exercise,
+        rightDisplay,
+        worthTakingOut,
+        List.of());
+  }
+
+  /** The same board with its tracks laid. */
+  public Board laid(List<Track> tracks) {
+    return new Board(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        parts,
+        nets,
+        supply,
+        firmware,
+        milestones,
+        exercise,
+        rightDisplay,
+        worthTakingOut,
+        tracks);
+  }
+
+  /** The track of a piece of a net, if tracks are laid. */
+  public Optional<Track> track(Net.Segment segment) {
+    return tracks.stream().filter(t -> t.segment().equals(segment)).findFirst();
+  }
+
+  /** Tracks of different nets so close that solder can join them, in the order of the tracks. */
+  public List<TrackNeighbours> neighbours() {
+    return TrackNeighbours.among(tracks);
   }
 
   /** Length of one processor cycle as the board was designed, in nanoseconds. */
