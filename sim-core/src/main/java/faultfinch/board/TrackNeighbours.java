@@ -22,6 +22,16 @@ public record TrackNeighbours(Track one, Track other, double gap) {
 
   private static final double SQUARE = 5;
 
+  /** The place between two pieces of track, written {@code U1.D0-U2.D0&U1.D1-U2.D1}. */
+  public static String text(Net.Segment one, Net.Segment other) {
+    return one.text() + "&" + other.text();
+  }
+
+  /** The place between them. */
+  public String text() {
+    return text(one.segment(), other.segment());
+  }
+
   /** Whether two tracks are neighbours. */
   public static boolean are(Track one, Track other) {
     return !one.net().equals(other.net()) && one.gap(other) < CLOSE;

@@ -4,6 +4,8 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Track;
+import faultfinch.board.TrackNeighbours;
 import faultfinch.part.Element;
 import faultfinch.part.Memory;
 import faultfinch.part.PartCatalog;
@@ -27,6 +29,7 @@ final class Anatomy {
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
   private final Map<String, Pad> shunts = new LinkedHashMap<>();
   private final Set<String> feeding;
+  private Optional<List<TrackNeighbours>> neighbours = Optional.empty();
 
   Anatomy(Board board) {
     this.board = board;
@@ -184,6 +187,19 @@ final class Anatomy {
   }
 
   // Tracks.
+
+  /** Where a piece of track runs, if tracks are laid. */
+  Optional<Track> track(Net.Segment segment) {
+    return board.track(segment);
+  }
+
+  /** Tracks that solder can join; looked for when first asked. */
+  List<TrackNeighbours> neighbours() {
+    if (neighbours.isEmpty()) {
+      neighbours = Optional.of(board.neighbours());
+    }
+    return neighbours.get();
+  }
 
   /** The pads on one side of a net when a piece of its track is cut: the side of its first pad. */
   static Set<Pad> sideOf(Net net, Net.Segment cut) {

@@ -14,6 +14,7 @@ public sealed interface Fault
         Open,
         TrackOpen,
         Bridge,
+        TrackBridge,
         Dead,
         Reversed,
         BadlySeated,

@@ -100,6 +100,14 @@ public enum FaultKinds {
       "U3.A4-U3.A5: bridge",
       Bridge::read,
       Bridge::sites),
+  TRACK_BRIDGE(
+      "bridge between tracks",
+      Form.TWO_TRACKS,
+      "bridge",
+      "bridge",
+      "track U1.D0-U2.D0 and U1.D1-U2.D1: bridge",
+      TrackBridge::read,
+      TrackBridge::sites),
   DEAD("dead chip", Form.PART, "dead", "dead", "U5: dead", Dead::read, Dead::sites),
   REVERSED(
       "chip the wrong way round",
@@ -312,7 +320,8 @@ public enum FaultKinds {
 
   // A break before the regulator is written like any other break.
   private boolean takes(Form place) {
-    return form == place || (this == SUPPLY_BREAK && place != Form.TWO_PINS);
+    return form == place
+        || (this == SUPPLY_BREAK && place != Form.TWO_PINS && place != Form.TWO_TRACKS);
   }
 
   private static UnknownFault nothingFits(

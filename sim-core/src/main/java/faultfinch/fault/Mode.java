@@ -26,7 +26,7 @@ enum Mode {
   REGULATOR((a, f) -> f instanceof RegulatorFault),
   CONTACT_OPEN((a, f) -> f.seat() == Seat.CONTACT || f.seat() == Seat.SEATING),
   BROKEN((a, f) -> f.seat() == Seat.TRACK || f.seat() == Seat.JOINT),
-  BRIDGED((a, f) -> f instanceof Bridge),
+  BRIDGED((a, f) -> f instanceof Bridge || f instanceof TrackBridge),
   DIRT((a, f) -> f instanceof Leak),
   BRICK((a, f) -> f instanceof BrickFault),
   LEAD((a, f) -> f instanceof SupplyBreak && f.seat() == Seat.SUPPLY),

@@ -1,7 +1,6 @@
 package faultfinch.fault;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
@@ -23,8 +22,11 @@ class SorrelFaultsTest {
   }
 
   @Test
-  void kinds_all_haveSites() {
-    ALL.byKind().forEach((kind, faults) -> assertFalse(faults.isEmpty(), kind.title()));
+  void kinds_allButBridgesOfItsWideSpacedTracks_haveSites() {
+    ALL.byKind()
+        .forEach(
+            (kind, faults) ->
+                assertEquals(kind == FaultKinds.TRACK_BRIDGE, faults.isEmpty(), kind.title()));
   }
 
   @Test
