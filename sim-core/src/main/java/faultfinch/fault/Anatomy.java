@@ -9,7 +9,9 @@ import faultfinch.board.TrackNeighbours;
 import faultfinch.part.Element;
 import faultfinch.part.Memory;
 import faultfinch.part.PartCatalog;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Pin;
+import faultfinch.signal.State;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -79,11 +81,34 @@ final class Anatomy {
   }
 
   boolean isReadWrite(PlacedPart part) {
-    return part.type().part() instanceof Memory m && m.pinout().role(Pin.Role.WRITE) != 0;
+    boolean written =
+        part.type().part() instanceof Memory m && m.pinout().role(Pin.Role.WRITE) != 0;
+    return written || isDynamic(part);
+  }
+
+  boolean isDynamic(PlacedPart part) {
+    return part.type().part() instanceof RowMemory;
   }
 
   int cells(PlacedPart part) {
-    return part.type().part() instanceof Memory m ? m.array().count() : 0;
+    return array(part).map(State::count).orElse(0);
+  }
+
+  /** Bits of a cell. */
+  int cellBits(PlacedPart part) {
+    return array(part).map(State::width).orElse(0);
+  }
+
+  private static Optional<State> array(PlacedPart part) {
+    if (part.type().part() instanceof Memory m) {
+      return Optional.of(m.array());
+    }
+    return part.type().part() instanceof RowMemory m ? Optional.of(m.bits()) : Optional.empty();
+  }
+
+  /** Columns of a dynamic memory: as many as its address pins can name. */
+  int columns(PlacedPart part) {
+    return part.type().part() instanceof RowMemory m ? 1 << m.address().width() : 1;
   }
 
   int pinCount(PlacedPart part) {

@@ -21,6 +21,7 @@ public sealed interface Fault
         Misplaced,
         MisProgrammed,
         CellStuck,
+        CellDefect,
         DefectInside,
         ElementOpen,
         ElementShort,

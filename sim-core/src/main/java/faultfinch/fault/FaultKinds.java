@@ -149,6 +149,14 @@ public enum FaultKinds {
       "U3: cell 0123 bit 4 stuck low",
       CellStuck::read,
       CellStuck::sites),
+  CELL_DEFECT(
+      "memory cell that does not keep what it is given",
+      Form.PART,
+      "cell 0123 short-lived|disturbed",
+      "cell ([0-9A-F]{4}) (short-lived|disturbed)",
+      "U4: cell 0123 short-lived",
+      CellDefect::read,
+      CellDefect::sites),
   DEFECT_INSIDE(
       "one function that fails",
       Form.PART,

@@ -15,7 +15,8 @@ enum Mode {
   POWERLESS((a, f) -> f instanceof Dead || (broken(a, f) && powers(a, f))),
   FUNCTION((a, f) -> f instanceof DefectInside),
   UNSELECTED((a, f) -> f instanceof DrivesStuck d && a.pin(d.pin()).role() == Pin.Role.DATA),
-  BITS_LOST((a, f) -> f instanceof CellStuck || f instanceof MisProgrammed),
+  BITS_LOST(
+      (a, f) -> f instanceof CellStuck || f instanceof CellDefect || f instanceof MisProgrammed),
   OPEN((a, f) -> f instanceof ElementOpen || (f instanceof SupplyBreak && f.seat() == Seat.INSIDE)),
   SHORT((a, f) -> f instanceof ElementShort || f instanceof CapacitorShort),
   LEAKY((a, f) -> f instanceof CapacitorLeak),

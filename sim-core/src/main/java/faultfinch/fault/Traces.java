@@ -94,6 +94,11 @@ final class Traces implements Harm {
   }
 
   @Override
+  public void cellDefect(String ref, int index, String way) {
+    said.add("cell " + ref + " " + index + " " + way);
+  }
+
+  @Override
   public void programmed(String ref, int index, int value) {
     said.add("programmed " + ref + " " + index + " " + value);
   }

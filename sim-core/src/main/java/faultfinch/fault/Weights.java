@@ -4,6 +4,7 @@ import faultfinch.board.PlacedPart;
 import faultfinch.part.Element;
 import faultfinch.part.Memory;
 import faultfinch.part.PartCatalog;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Technology;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -105,7 +106,7 @@ final class Weights {
     if (anatomy.isClock(part)) {
       return "oscillator";
     }
-    if (part.type().part() instanceof Memory) {
+    if (part.type().part() instanceof Memory || part.type().part() instanceof RowMemory) {
       return "memory";
     }
     boolean bipolar = part.type().part().pinout().technology() == Technology.LS;

@@ -1,14 +1,19 @@
 package faultfinch.machine;
 
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** One part's view of the machine's arrays. */
 final class PartPins implements Pins {
+  private static final int[] NONE = {};
   final int part;
   private final Levels levels;
   private final Store store;
@@ -24,6 +29,12 @@ final class PartPins implements Pins {
 
   private final int[] stuckClear;
   private final int[] stuckSet;
+
+  /** Cells by what is wrong with them other than being stuck. */
+  private final Map<String, int[]> cellDefects;
+
+  /** All cells that behave otherwise than the rest. */
+  private final int[] odd;
 
   long in;
   long before;
@@ -49,6 +60,19 @@ final class PartPins implements Pins {
             .toArray(HarmNotes.Cell[]::new);
     this.stuckAt = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::index).toArray();
     this.stuckClear = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::clear).toArray();
+    this.cellDefects = new HashMap<>();
+    IntStream.Builder unlike = IntStream.builder();
+    Arrays.stream(stuckAt).forEach(unlike::add);
+    for (HarmNotes.CellDefect d : c.harm.cellDefects) {
+      if (d.ref().equals(c.refs[part]) && c.parts[part] instanceof RowMemory memory) {
+        cellDefects.merge(
+            d.way(),
+            new int[] {d.index()},
+            (a, b) -> IntStream.concat(Arrays.stream(a), Arrays.stream(b)).toArray());
+        unlike.add(d.index()).add(memory.beside(d.index()));
+      }
+    }
+    this.odd = unlike.build().toArray();
     this.stuckSet = Arrays.stream(stuck).mapToInt(HarmNotes.Cell::set).toArray();
   }
 
@@ -115,12 +139,14 @@ final class PartPins implements Pins {
     return value;
   }
 
+  /** Whether any cell does not just keep what is written to it. */
   boolean anyStuck() {
-    return stuckAt.length > 0;
+    return odd.length > 0;
   }
 
+  /** Whether a cell does not just keep what is written to it, or writing to it does more. */
   boolean stuck(int cell) {
-    for (int at : stuckAt) {
+    for (int at : odd) {
       if (at == cell) {
         return true;
       }
@@ -143,6 +169,11 @@ final class PartPins implements Pins {
   @Override
   public boolean defect(String name) {
     return defects.contains(name);
+  }
+
+  @Override
+  public int[] cellsWith(String defect) {
+    return cellDefects.getOrDefault(defect, NONE);
   }
 
   @Override

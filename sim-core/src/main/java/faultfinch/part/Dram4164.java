@@ -5,7 +5,6 @@ import faultfinch.signal.Phase;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
-import java.util.List;
 
 /**
  * A dynamic RAM of 65,536 bits. Its address pins carry the row in a row phase and the column after
@@ -39,6 +38,12 @@ public final class Dram4164 implements RowMemory {
   /** The stored bits; the row is the high half of the index. */
   public static final State CELLS = PINOUT.cells("cells", 1, 65_536);
 
+  /** A cell with this defect forgets within 10 to 100 milliseconds of its last strobe. */
+  public static final String SHORT_LIVED = "short-lived";
+
+  /** A cell with this defect takes what is written to the cell beside it. */
+  public static final String DISTURBED = "disturbed";
+
   private static final int ROWS = 256;
   private static final int COLUMNS = 256;
   private static final State ROW = PINOUT.state("row", 8);
@@ -60,13 +65,6 @@ public final class Dram4164 implements RowMemory {
   private static final long RAS = PINOUT.pin("RAS/");
   private static final long CAS = PINOUT.pin("CAS/");
   private static final long WE = PINOUT.pin("WE/");
-  private static final Defect WEAK_CELL =
-      new Defect("weak-cell", "one cell forgets within 10 to 100 milliseconds of its last strobe");
-
-  @Override
-  public List<Defect> defects() {
-    return List.of(WEAK_CELL);
-  }
 
   @Override
   public State bits() {
@@ -76,6 +74,12 @@ public final class Dram4164 implements RowMemory {
   @Override
   public Bus address() {
     return A;
+  }
+
+  /** Columns lie in pairs. */
+  @Override
+  public int beside(int cell) {
+    return cell ^ 1;
   }
 
   @Override
@@ -103,7 +107,16 @@ public final class Dram4164 implements RowMemory {
         strobe(pins, pins.read(A));
       }
     } else if (pins.low(CAS) && pins.low(WE) && pins.state(STROBED) != 0) {
-      pins.hold(CELLS, at(pins), pins.high(D) ? 1 : 0);
+      write(pins, at(pins), pins.high(D) ? 1 : 0);
+    }
+  }
+
+  private void write(Pins pins, int cell, int bit) {
+    pins.hold(CELLS, cell, bit);
+    for (int disturbed : pins.cellsWith(DISTURBED)) {
+      if (beside(disturbed) == cell) {
+        pins.hold(CELLS, disturbed, bit);
+      }
     }
   }
 
@@ -117,20 +130,28 @@ public final class Dram4164 implements RowMemory {
       return;
     }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
-    boolean weak = pins.defect(WEAK_CELL.name());
-    if (age >= (weak ? Retention.shortestDefective() : Retention.shortest())) {
+    int[] weak = pins.cellsWith(SHORT_LIVED);
+    if (age >= (weak.length > 0 ? Retention.shortestDefective() : Retention.shortest())) {
       forget(pins, row, age, weak);
     }
     pins.hold(SINCE[row], pins.nanoseconds());
   }
 
-  private static void forget(Pins pins, int row, long age, boolean weak) {
+  private static boolean among(int[] cells, int cell) {
+    for (int one : cells) {
+      if (one == cell) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static void forget(Pins pins, int row, long age, int[] weak) {
     long grain = pins.state(GRAIN);
-    int weakCell = weak ? Retention.weakCell(grain, CELLS.count()) : -1;
     int rest = row < ROWS / 2 ? 0 : 1;
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
-          cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
+          among(weak, cell) ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
       if (age >= keeps && pins.cell(CELLS, cell) != rest) {
         pins.hold(CELLS, cell, rest);
       }

@@ -20,6 +20,9 @@ public interface RowMemory extends Part {
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
 
+  /** The cell that lies beside a cell, so that writing to it can disturb this one. */
+  int beside(int cell);
+
   /** Notes that a row has been strobed just now; called after a time without a clock for it. */
   void strobed(Pins pins, int row);
 }

@@ -136,7 +136,7 @@ class FaultUniverseTest {
 
   @Test
   void draw_overKinds_bringsUpEveryKind() {
-    // 30 kinds, 600 draws: a kind is missed with (29/30)^600, one in seven hundred million.
+    // 31 kinds, 600 draws: a kind is missed with (30/31)^600, one in three hundred million.
     long kinds = new Draw(ALL, 1).overKinds(600).stream().map(Fault::kind).distinct().count();
     assertEquals(FaultKinds.values().length, kinds);
   }

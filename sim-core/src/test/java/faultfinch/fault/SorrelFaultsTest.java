@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.board.PlacedPart;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The whole universe of the first board. */
@@ -22,11 +23,11 @@ class SorrelFaultsTest {
   }
 
   @Test
-  void kinds_allButBridgesOfItsWideSpacedTracks_haveSites() {
+  void kinds_allButOfTracksSideBySideAndDynamicMemory_haveSites() {
+    Set<FaultKinds> none = Set.of(FaultKinds.TRACK_BRIDGE, FaultKinds.CELL_DEFECT);
     ALL.byKind()
         .forEach(
-            (kind, faults) ->
-                assertEquals(kind == FaultKinds.TRACK_BRIDGE, faults.isEmpty(), kind.title()));
+            (kind, faults) -> assertEquals(none.contains(kind), faults.isEmpty(), kind.title()));
   }
 
   @Test

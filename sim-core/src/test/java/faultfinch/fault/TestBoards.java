@@ -46,6 +46,7 @@ final class TestBoards {
             part("U1", "6502", true, "", "CPU"),
             part("U2", "2764", true, "", "EPROM"),
             part("U3", "6116", true, "", "SRAM"),
+            part("U9", "4164", false, "", "DRAM"),
             part("U4", "74LS138", false, "", "LS"),
             part("U5", "74LS00", false, "", "LS"),
             part("U8", "IOC", true, "", "LSI"),
@@ -62,12 +63,12 @@ final class TestBoards {
             net("RAW", "D1.K C1.+ VR1.IN"),
             net(
                 "5V",
-                "VR1.OUT C3.1 X1.VCC U1.VCC U2.VCC U3.VCC U4.VCC U4.G1 U5.VCC U8.VCC U8.CS"
+                "VR1.OUT C3.1 X1.VCC U1.VCC U2.VCC U3.VCC U4.VCC U4.G1 U5.VCC U8.VCC U9.VCC U8.CS"
                     + " RN1.COM LED1.A"),
             net(
                 "GND",
                 "J1.- C1.- VR1.GND C3.2 X1.GND U1.VSS1 U1.VSS2 U2.GND U3.GND U4.GND U4.G2A/"
-                    + " U4.G2B/ U5.GND U8.GND K1.2 J2.2 LS1.2"),
+                    + " U4.G2B/ U5.GND U8.GND U9.GND K1.2 J2.2 LS1.2"),
             net("CLK", "X1.OUT U1.PHI0"),
             net("D0", "U1.D0 U2.D0 U3.D0 U8.D0"),
             net("D1", "U1.D1 U2.D1 U3.D1 U8.D1"),
