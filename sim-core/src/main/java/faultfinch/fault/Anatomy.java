@@ -31,6 +31,7 @@ final class Anatomy {
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
   private final Map<String, Pad> shunts = new LinkedHashMap<>();
   private final Set<String> feeding;
+  private final Map<String, Optional<PlainNet>> plain = new LinkedHashMap<>();
   private Optional<List<TrackNeighbours>> neighbours = Optional.empty();
 
   Anatomy(Board board) {
@@ -147,6 +148,11 @@ final class Anatomy {
 
   Net net(Pad pad) {
     return nets.get(pad);
+  }
+
+  /** The net of this name as a plain one, if it is. */
+  Optional<PlainNet> plain(String net) {
+    return plain.computeIfAbsent(net, n -> PlainNet.of(board.net(n).orElseThrow(), this));
   }
 
   /** The connected pads of a part by pin number. */
