@@ -2,22 +2,29 @@ package faultfinch.fault;
 
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.part.Element;
 import faultfinch.signal.DriveClass;
 import faultfinch.signal.Electrical;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Technology;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * A net that one LS output drives at all times and only inputs listen to. What a load does there
- * can be told on paper: nothing, or the same as an output that always drives one level, or neither.
+ * A net that one output drives at all times and only inputs listen to. What a load does there can
+ * be told on paper: nothing, or the same as an output that always drives one level, or neither.
  *
  * <p>Nothing means: nothing that an input could tell. A meter can, and the current flows.
  *
  * @param inputs all of them digital
  */
 record PlainNet(Pad output, List<Pad> inputs) {
+  private static final Set<DriveClass> DIGITAL =
+      EnumSet.complementOf(EnumSet.of(DriveClass.ANALOGUE, DriveClass.AMPLIFIER));
+
   private static final int RAIL_MILLIVOLTS = 5000;
 
   /** Kept away from every threshold, beside the spread of the pins: rails differ a little. */
@@ -27,29 +34,27 @@ record PlainNet(Pad output, List<Pad> inputs) {
   static Optional<PlainNet> of(Net net, Anatomy anatomy) {
     List<Pad> outputs = net.pads().stream().filter(p -> always(p, anatomy)).toList();
     List<Pad> inputs = net.pads().stream().filter(p -> listens(p, anatomy)).toList();
+    long away = net.pads().stream().filter(p -> leadsAway(p, anatomy)).count();
     boolean plain =
         outputs.size() == 1
             && !inputs.isEmpty()
-            && inputs.size() + 1 == net.pads().size()
+            && inputs.size() + 1 + away == net.pads().size()
             && anatomy.carriesSignal(outputs.get(0));
     return plain ? Optional.of(new PlainNet(outputs.get(0), inputs)) : Optional.empty();
   }
 
   private static boolean always(Pad pad, Anatomy anatomy) {
-    if (!anatomy.isChip(anatomy.part(pad)) || anatomy.isClock(anatomy.part(pad))) {
-      return false;
-    }
+    PlacedPart part = anatomy.part(pad);
     Pin pin = anatomy.pin(pad);
-    boolean enabled =
-        anatomy.part(pad).type().part().pinout().outputs().stream()
-            .anyMatch(o -> (o.pins() & pin.mask()) != 0 && o.enables() != 0);
-    return pin.direction() == Pin.Direction.OUT
-        && pin.technology() == Technology.LS
-        && !pin.openCollector()
-        && !enabled
-        && pin.drive()
-            .filter(d -> d == DriveClass.LS_GATE || d == DriveClass.LS_BUFFER)
-            .isPresent();
+    return !anatomy.isClock(part)
+        && (part.type().part().pinout().alwaysDriven() & pin.mask()) != 0
+        && pin.pullOhms() == 0
+        && pin.drive().filter(DIGITAL::contains).isPresent();
+  }
+
+  /** Contacts that lead off the board join nothing as long as nothing is plugged in. */
+  private static boolean leadsAway(Pad pad, Anatomy anatomy) {
+    return anatomy.is(anatomy.part(pad), Element.Kind.CONNECTOR);
   }
 
   private static boolean listens(Pad pad, Anatomy anatomy) {
