@@ -54,6 +54,7 @@ record Repair(RepairAction.Kind kind) implements Act {
           .neighbours()
           .forEach(n -> pairs.add(n.one().pad().text() + "-" + n.other().pad().text()));
     }
+    board.neighbours().forEach(n -> pairs.add(n.text()));
     return List.copyOf(pairs);
   }
 

@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param contacts of what is plugged into it
  * @param readyMilliseconds when it is ready if no key is pressed, since power-on
  * @param benchRom the module that speaks for it, if there is one
+ * @param tracks as they are laid, in the order of the nets and their segments; empty if nobody laid
+ *     them
  */
 public record Board(
     String name,
@@ -43,7 +45,8 @@ public record Board(
     int brickMicrofarads,
     List<Contact> contacts,
     int readyMilliseconds,
-    Optional<BenchRom> benchRom) {
+    Optional<BenchRom> benchRom,
+    List<Track> tracks) {
 
   /** When a board whose file does not say so is ready, in milliseconds since power-on. */
   public static final int USUALLY_READY_MS = 1000;
@@ -57,9 +60,10 @@ public record Board(
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
     contacts = List.copyOf(contacts);
+    tracks = List.copyOf(tracks);
   }
 
-  /** A board on a smooth brick with nothing plugged in, and without a bench ROM. */
+  /** A board on a smooth brick with nothing plugged in, no bench ROM and no tracks laid. */
   public Board(
       String name,
       String title,
@@ -99,7 +103,8 @@ public record Board(
         0,
         List.of(),
         USUALLY_READY_MS,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** The same board with something on it. */
@@ -124,6 +129,33 @@ public record Board(
     others.forEach(p -> byRef.put(p.ref(), p));
     List<PlacedPart> refitted = parts.stream().map(p -> byRef.getOrDefault(p.ref(), p)).toList();
     return changed(refitted, Plug.leads(List.of()), milestones, exercise, readyMilliseconds);
+  }
+
+  /** The same board with its tracks laid. */
+  public Board laid(List<Track> laid) {
+    return new Board(
+        name,
+        title,
+        maker,
+        about,
+        hertz,
+        crystal,
+        phaseNanoseconds,
+        width,
+        height,
+        parts,
+        nets,
+        supply,
+        firmware,
+        milestones,
+        exercise,
+        rightDisplay,
+        worthTakingOut,
+        brickMicrofarads,
+        contacts,
+        readyMilliseconds,
+        benchRom,
+        laid);
   }
 
   private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
@@ -157,13 +189,24 @@ public record Board(
         brickMicrofarads,
         both(contacts, plug.contacts()),
         ready,
-        benchRom);
+        benchRom,
+        tracks);
   }
 
   private static <T> List<T> both(List<T> own, List<T> more) {
     List<T> all = new ArrayList<>(own);
     all.addAll(more);
     return all;
+  }
+
+  /** The track of a piece of a net, if tracks are laid. */
+  public Optional<Track> track(Net.Segment segment) {
+    return tracks.stream().filter(t -> t.segment().equals(segment)).findFirst();
+  }
+
+  /** Tracks of different nets so close that solder can join them, in the order of the tracks. */
+  public List<TrackNeighbours> neighbours() {
+    return TrackNeighbours.among(tracks);
   }
 
   /** Length of one processor cycle as the board was designed, in nanoseconds. */

@@ -8,6 +8,7 @@ import faultfinch.signal.Phase;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,6 +48,7 @@ final class BoardFile {
   private final PartList parts;
   private final NetList nets;
   private final Programs programs;
+  private final List<Track> tracks;
 
   BoardFile(BoardFolder folder, String file) {
     this.folder = folder;
@@ -58,6 +60,7 @@ final class BoardFile {
     this.parts = new PartList(root.get("parts"), width, height);
     this.nets = new NetList(root.get("nets"), list("unconnected"), parts);
     this.programs = new Programs(list("firmware"), folder, parts);
+    this.tracks = routes(folder).map(r -> r.tracks(parts.parts(), nets.nets())).orElse(List.of());
   }
 
   Board board() {
@@ -84,7 +87,8 @@ final class BoardFile {
         brickMicrofarads(),
         List.of(),
         root.find("readyMs").map(v -> v.whole(1, LONGEST_MS)).orElse(Board.USUALLY_READY_MS),
-        root.find("benchRom").map(f -> new BenchRomFile(f, folder, parts).benchRom()));
+        root.find("benchRom").map(f -> new BenchRomFile(f, folder, parts).benchRom()),
+        tracks);
   }
 
   private List<Located> list(String key) {
@@ -236,6 +240,18 @@ final class BoardFile {
       throw ref.wrong(part.ref() + ", a part of type " + part.type().type(), right);
     }
     return part.ref();
+  }
+
+  /** A board need not have routes. */
+  private static Optional<RouteFile> routes(BoardFolder folder) {
+    try {
+      byte[] bytes = folder.bytes(RouteFile.NAME);
+      return Optional.of(new RouteFile(folder.shown(RouteFile.NAME), bytes));
+    } catch (NoSuchFileException e) {
+      return Optional.empty();
+    } catch (IOException e) {
+      throw new BadInput(folder.shown(RouteFile.NAME), 1, 1, Programs.why(e), "a file of routes");
+    }
   }
 
   private static byte[] bytes(BoardFolder folder, String file) {

@@ -2,6 +2,7 @@ package faultfinch.diagnosis;
 
 import faultfinch.board.Board;
 import faultfinch.board.Firmware;
+import faultfinch.board.TrackNeighbours;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -48,6 +49,11 @@ public record Origin(String board, String digest) {
       sha.update(rom.ref().getBytes(StandardCharsets.UTF_8));
       sha.update((byte) 0);
       sha.update(rom.image());
+    }
+    // What routes add to the faults of a board: which of its tracks solder can join, and how near.
+    for (TrackNeighbours n : board.neighbours()) {
+      sha.update((n.text() + " " + n.gap()).getBytes(StandardCharsets.UTF_8));
+      sha.update((byte) 0);
     }
     return new Origin(board.name(), HexFormat.of().formatHex(sha.digest()));
   }

@@ -4,10 +4,14 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Track;
+import faultfinch.board.TrackNeighbours;
 import faultfinch.part.Element;
 import faultfinch.part.Memory;
 import faultfinch.part.PartCatalog;
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Pin;
+import faultfinch.signal.State;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -27,6 +31,8 @@ final class Anatomy {
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
   private final Map<String, Pad> shunts = new LinkedHashMap<>();
   private final Set<String> feeding;
+  private final Map<String, Optional<PlainNet>> plain = new LinkedHashMap<>();
+  private Optional<List<TrackNeighbours>> neighbours = Optional.empty();
 
   Anatomy(Board board) {
     this.board = board;
@@ -76,11 +82,34 @@ final class Anatomy {
   }
 
   boolean isReadWrite(PlacedPart part) {
-    return part.type().part() instanceof Memory m && m.pinout().role(Pin.Role.WRITE) != 0;
+    boolean written =
+        part.type().part() instanceof Memory m && m.pinout().role(Pin.Role.WRITE) != 0;
+    return written || isDynamic(part);
+  }
+
+  boolean isDynamic(PlacedPart part) {
+    return part.type().part() instanceof RowMemory;
   }
 
   int cells(PlacedPart part) {
-    return part.type().part() instanceof Memory m ? m.array().count() : 0;
+    return array(part).map(State::count).orElse(0);
+  }
+
+  /** Bits of a cell. */
+  int cellBits(PlacedPart part) {
+    return array(part).map(State::width).orElse(0);
+  }
+
+  private static Optional<State> array(PlacedPart part) {
+    if (part.type().part() instanceof Memory m) {
+      return Optional.of(m.array());
+    }
+    return part.type().part() instanceof RowMemory m ? Optional.of(m.bits()) : Optional.empty();
+  }
+
+  /** Columns of a dynamic memory: as many as its address pins can name. */
+  int columns(PlacedPart part) {
+    return part.type().part() instanceof RowMemory m ? 1 << m.address().width() : 1;
   }
 
   int pinCount(PlacedPart part) {
@@ -119,6 +148,11 @@ final class Anatomy {
 
   Net net(Pad pad) {
     return nets.get(pad);
+  }
+
+  /** The net of this name as a plain one, if it is. */
+  Optional<PlainNet> plain(String net) {
+    return plain.computeIfAbsent(net, n -> PlainNet.of(board.net(n).orElseThrow(), this));
   }
 
   /** The connected pads of a part by pin number. */
@@ -184,6 +218,19 @@ final class Anatomy {
   }
 
   // Tracks.
+
+  /** Where a piece of track runs, if tracks are laid. */
+  Optional<Track> track(Net.Segment segment) {
+    return board.track(segment);
+  }
+
+  /** Tracks that solder can join; looked for when first asked. */
+  List<TrackNeighbours> neighbours() {
+    if (neighbours.isEmpty()) {
+      neighbours = Optional.of(board.neighbours());
+    }
+    return neighbours.get();
+  }
 
   /** The pads on one side of a net when a piece of its track is cut: the side of its first pad. */
   static Set<Pad> sideOf(Net net, Net.Segment cut) {

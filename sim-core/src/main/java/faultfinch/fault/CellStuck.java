@@ -28,21 +28,51 @@ public record CellStuck(String ref, int index, int bit, boolean high) implements
     if (!words.anatomy().isReadWrite(part)) {
       return Optional.empty();
     }
+    int index = index(words, part);
+    int bit = Integer.parseInt(words.said(2));
+    int bits = words.anatomy().cellBits(part);
+    if (bit >= bits) {
+      throw words.refuse(2, "bit '" + bit + "'", bits == 1 ? "0" : "0 to " + (bits - 1));
+    }
+    return Optional.of(new CellStuck(part.ref(), index, bit, words.said(3).equals("high")));
+  }
+
+  static int index(Words words, PlacedPart part) {
     int index = Integer.parseInt(words.said(1), 16);
     int cells = words.anatomy().cells(part);
     if (index >= cells) {
       String last = String.format(Locale.ROOT, "%04X", cells - 1);
       throw words.refuse(1, "cell '" + words.said(1) + "'", "0000 to " + last);
     }
-    int bit = Integer.parseInt(words.said(2));
-    return Optional.of(new CellStuck(part.ref(), index, bit, words.said(3).equals("high")));
+    return index;
   }
 
-  /** One cell a page and bit stands for its page; which one is drawn, so that no column repeats. */
+  /**
+   * One cell for each region of a dynamic memory: its columns 0, 1, 2 and 3, 4 to 7 and so on, each
+   * region twice as wide as the one before. Programs keep what they cannot do without lowest.
+   */
+  static List<Integer> regions(Anatomy anatomy, PlacedPart part) {
+    List<Integer> cells = new ArrayList<>();
+    int columns = anatomy.columns(part);
+    int rows = anatomy.cells(part) / columns;
+    for (int from = 0; from < columns; from = Math.max(1, 2 * from)) {
+      int row = Lot.below(rows, from, Lot.of(part.ref()));
+      int column = from + Lot.below(Math.max(1, from), from, Lot.of(part.role()));
+      cells.add(row * columns + column);
+    }
+    return cells;
+  }
+
+  /** Of a static memory one cell a page and bit, drawn, so that no column repeats. */
   static List<Fault> sites(Anatomy anatomy) {
     List<Fault> faults = new ArrayList<>();
     for (PlacedPart part : anatomy.chips()) {
-      if (anatomy.isReadWrite(part)) {
+      if (anatomy.isDynamic(part)) {
+        for (int index : regions(anatomy, part)) {
+          faults.add(new CellStuck(part.ref(), index, 0, false));
+          faults.add(new CellStuck(part.ref(), index, 0, true));
+        }
+      } else if (anatomy.isReadWrite(part)) {
         for (int page = 0; page * PAGE < anatomy.cells(part); page++) {
           for (int bit = 0; bit < BITS; bit++) {
             int index = page * PAGE + Lot.below(PAGE, page, bit, Lot.of(part.ref()));

@@ -4,6 +4,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.part.PartCatalog;
+import faultfinch.signal.Technology;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,14 +17,22 @@ import java.util.TreeSet;
  *
  * <p>Three things make traces of harm the same. The last piece of track to a pad cut, or that pad's
  * pin open; so the two pads of a two-pad net too. A two-terminal part open, or either terminal. A
- * gate's input that reads its deciding level, or its output that always drives the result. What a
- * probe, a millivoltmeter or a finger finds at the break itself differs within a group.
+ * gate's input that reads its deciding level, or its output that always drives the result. An
+ * output with one listener that drives one level, or the listener reading it. Loads on a net whose
+ * one output always drives it are sorted by what the listeners read: see {@link PlainNet}.
+ *
+ * <p>What a probe, a millivoltmeter or a finger finds at the break or load itself differs within a
+ * group.
  */
 final class Collapse {
   private final Map<String, String> parent = new LinkedHashMap<>();
 
   private Collapse(Anatomy anatomy) {
     anatomy.board().nets().forEach(this::joinLeaves);
+    anatomy
+        .board()
+        .nets()
+        .forEach(n -> anatomy.plain(n.name()).ifPresent(p -> joinEnds(p, anatomy)));
     for (PlacedPart part : anatomy.board().parts()) {
       if (anatomy.opens(part)) {
         for (Pad pad : anatomy.pads(part)) {
@@ -52,6 +61,29 @@ final class Collapse {
           net.segments().stream().filter(s -> s.from().equals(pad) || s.to().equals(pad)).toList();
       if (at.size() == 1) {
         unite(Traces.openTrace(pad.text()), Traces.cutTrace(at.get(0).text()));
+      }
+    }
+  }
+
+  /**
+   * Where one input alone listens, what it misjudges is what the output drives wrong. An LS input
+   * that nothing drives reads high, and so does all that hangs on it but a 4000 series input.
+   */
+  private void joinEnds(PlainNet net, Anatomy anatomy) {
+    String output = net.output().text();
+    if (net.inputs().size() == 1) {
+      String input = net.inputs().get(0).text();
+      unite(Traces.readsTrace(input, false), Traces.drivesTrace(output, false));
+      unite(Traces.readsTrace(input, true), Traces.drivesTrace(output, true));
+    }
+    List<Technology> listeners =
+        net.inputs().stream().map(p -> anatomy.pin(p).technology()).toList();
+    if (listeners.contains(Technology.LS) && !listeners.contains(Technology.CMOS)) {
+      unite(Traces.openTrace(output), Traces.drivesTrace(output, true));
+    }
+    for (Pad input : net.inputs()) {
+      if (anatomy.pin(input).technology() == Technology.LS) {
+        unite(Traces.openTrace(input.text()), Traces.readsTrace(input.text(), true));
       }
     }
   }

@@ -100,6 +100,14 @@ public enum FaultKinds {
       "U3.A4-U3.A5: bridge",
       Bridge::read,
       Bridge::sites),
+  TRACK_BRIDGE(
+      "bridge between tracks",
+      Form.TWO_TRACKS,
+      "bridge",
+      "bridge",
+      "track U1.D0-U2.D0 and U1.D1-U2.D1: bridge",
+      TrackBridge::read,
+      TrackBridge::sites),
   DEAD("dead chip", Form.PART, "dead", "dead", "U5: dead", Dead::read, Dead::sites),
   REVERSED(
       "chip the wrong way round",
@@ -141,6 +149,14 @@ public enum FaultKinds {
       "U3: cell 0123 bit 4 stuck low",
       CellStuck::read,
       CellStuck::sites),
+  CELL_DEFECT(
+      "memory cell that does not keep what it is given",
+      Form.PART,
+      "cell 0123 short-lived|disturbed",
+      "cell ([0-9A-F]{4}) (short-lived|disturbed)",
+      "U4: cell 0123 short-lived",
+      CellDefect::read,
+      CellDefect::sites),
   DEFECT_INSIDE(
       "one function that fails",
       Form.PART,
@@ -333,7 +349,8 @@ public enum FaultKinds {
 
   // A break before the regulator is written like any other break.
   private boolean takes(Form place) {
-    return form == place || (this == SUPPLY_BREAK && place != Form.TWO_PINS);
+    return form == place
+        || (this == SUPPLY_BREAK && place != Form.TWO_PINS && place != Form.TWO_TRACKS);
   }
 
   private static UnknownFault nothingFits(

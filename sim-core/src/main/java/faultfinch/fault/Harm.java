@@ -32,6 +32,9 @@ public interface Harm {
   /** A stored bit pattern always reads with these bits cleared and set. */
   void cell(String ref, int index, int clear, int set);
 
+  /** A cell of a dynamic memory does not keep what it is given, in a way the part's page names. */
+  void cellDefect(String ref, int index, String way);
+
   /** A byte of a programmed part was programmed wrong. */
   void programmed(String ref, int index, int value);
 

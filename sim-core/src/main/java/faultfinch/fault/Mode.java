@@ -15,7 +15,8 @@ enum Mode {
   POWERLESS((a, f) -> f instanceof Dead || (broken(a, f) && powers(a, f))),
   FUNCTION((a, f) -> f instanceof DefectInside),
   UNSELECTED((a, f) -> f instanceof DrivesStuck d && a.pin(d.pin()).role() == Pin.Role.DATA),
-  BITS_LOST((a, f) -> f instanceof CellStuck || f instanceof MisProgrammed),
+  BITS_LOST(
+      (a, f) -> f instanceof CellStuck || f instanceof CellDefect || f instanceof MisProgrammed),
   SLOW((a, f) -> f instanceof Slow || f instanceof Race),
   OPEN((a, f) -> f instanceof ElementOpen || (f instanceof SupplyBreak && f.seat() == Seat.INSIDE)),
   SHORT((a, f) -> f instanceof ElementShort || f instanceof CapacitorShort),
@@ -27,7 +28,7 @@ enum Mode {
   REGULATOR((a, f) -> f instanceof RegulatorFault),
   CONTACT_OPEN((a, f) -> f.seat() == Seat.CONTACT || f.seat() == Seat.SEATING),
   BROKEN((a, f) -> f.seat() == Seat.TRACK || f.seat() == Seat.JOINT),
-  BRIDGED((a, f) -> f instanceof Bridge),
+  BRIDGED((a, f) -> f instanceof Bridge || f instanceof TrackBridge),
   DIRT((a, f) -> f instanceof Leak),
   BRICK((a, f) -> f instanceof BrickFault),
   LEAD((a, f) -> f instanceof SupplyBreak && f.seat() == Seat.SUPPLY),

@@ -26,6 +26,7 @@ record Places(Form form, String name, List<Pad> pads, Optional<PlacedPart> part)
     PIN("U5.1A"),
     TWO_PINS("U5.1A-U5.1B"),
     TRACK("track U5.1Y-U5.2A"),
+    TWO_TRACKS("track U1.A0-U2.A0 and U1.A1-U2.A1"),
     SUPPLY("brick or lead");
 
     private final String example;
@@ -35,6 +36,8 @@ record Places(Form form, String name, List<Pad> pads, Optional<PlacedPart> part)
     }
   }
 
+  private static final String TRACK = "track ";
+  private static final String AND = " and ";
   private static final String REF = "[A-Z]+\\d+";
   private static final String PAD = REF + "\\.[\\w/+-]+";
   private static final Pattern ONE = Pattern.compile("(" + REF + ")\\.([\\w/+-]+)");
@@ -45,8 +48,10 @@ record Places(Form form, String name, List<Pad> pads, Optional<PlacedPart> part)
     if (place.equals("brick") || place.equals("lead")) {
       return new Places(Form.SUPPLY, place, List.of(), Optional.empty());
     }
-    if (place.startsWith("track ")) {
-      return track(anatomy, text, place);
+    if (place.startsWith(TRACK)) {
+      return place.contains(AND)
+          ? twoTracks(anatomy, text, place)
+          : track(anatomy, text, place, TRACK.length() + 1);
     }
     Matcher two = TWO.matcher(place);
     if (two.matches()) {
@@ -77,12 +82,24 @@ record Places(Form form, String name, List<Pad> pads, Optional<PlacedPart> part)
             });
   }
 
-  private static Places track(Anatomy anatomy, String text, String place) {
-    int column = "track ".length() + 1;
-    Matcher two = TWO.matcher(place.substring(column - 1));
+  private static Places twoTracks(Anatomy anatomy, String text, String place) {
+    int and = place.indexOf(AND);
+    Places one = track(anatomy, text, place.substring(0, and), TRACK.length() + 1);
+    String rest = place.substring(and + AND.length());
+    int column = and + AND.length() + 1;
+    boolean again = rest.startsWith(TRACK);
+    Places other =
+        track(anatomy, text, again ? rest : TRACK + rest, again ? column + TRACK.length() : column);
+    String name = one.name + AND + other.name.substring(TRACK.length());
+    List<Pad> pads = Stream.concat(one.pads.stream(), other.pads.stream()).toList();
+    return new Places(Form.TWO_TRACKS, name, pads, Optional.empty());
+  }
+
+  private static Places track(Anatomy anatomy, String text, String place, int column) {
+    Matcher two = TWO.matcher(place.substring(TRACK.length()));
     if (!two.matches()) {
       throw new UnknownFault(
-          text, column, "'" + place.substring(column - 1) + "'", "two pads, as in U1.D0-U3.D0");
+          text, column, "'" + place.substring(TRACK.length()) + "'", "two pads, as in U1.D0-U3.D0");
     }
     List<Pad> pads = pads(anatomy, text, two, column);
     Net net = anatomy.net(pads.get(0));
@@ -100,7 +117,7 @@ record Places(Form form, String name, List<Pad> pads, Optional<PlacedPart> part)
       String right = "a piece of track of net " + net.name() + " such as " + pieces;
       throw new UnknownFault(text, column, "two pads that no piece of track joins", right);
     }
-    String name = "track " + segment.get().text();
+    String name = TRACK + segment.get().text();
     return new Places(Form.TRACK, name, pads, Optional.empty());
   }
 

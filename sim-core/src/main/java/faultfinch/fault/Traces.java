@@ -9,6 +9,9 @@ import java.util.TreeSet;
  * say it in the same words: a load names its net, a bridge its two nets.
  */
 final class Traces implements Harm {
+  /** Of what no input can tell from a sound board. */
+  static final String NOTHING = "nothing";
+
   private final Anatomy anatomy;
   private final Set<String> said = new TreeSet<>();
 
@@ -58,7 +61,11 @@ final class Traces implements Harm {
 
   @Override
   public void load(Pad pin, int millivolts, int ohms) {
-    said.add("load " + net(pin) + " " + millivolts + " " + ohms);
+    said.add(
+        anatomy
+            .plain(net(pin))
+            .flatMap(n -> n.trace(millivolts, ohms, anatomy))
+            .orElse("load " + net(pin) + " " + millivolts + " " + ohms));
   }
 
   @Override
@@ -91,6 +98,11 @@ final class Traces implements Harm {
   @Override
   public void cell(String ref, int index, int clear, int set) {
     said.add("cell " + ref + " " + index + " " + clear + " " + set);
+  }
+
+  @Override
+  public void cellDefect(String ref, int index, String way) {
+    said.add("cell " + ref + " " + index + " " + way);
   }
 
   @Override

@@ -20,9 +20,11 @@ import java.util.function.Predicate;
 final class Weights {
   private final Anatomy anatomy;
   private final Map<Fault, Double> weights = new LinkedHashMap<>();
+  private final Map<String, Double> gaps = new LinkedHashMap<>();
 
   private Weights(Anatomy anatomy, List<Fault> faults) {
     this.anatomy = anatomy;
+    anatomy.neighbours().forEach(n -> gaps.put(n.text(), n.gap()));
     faults.forEach(f -> weights.put(f, 0.0));
     Map<String, List<Fault>> byPlace = new LinkedHashMap<>();
     faults.forEach(f -> byPlace.computeIfAbsent(f.place(), k -> new ArrayList<>()).add(f));
@@ -56,9 +58,17 @@ final class Weights {
     double sum = pools.values().stream().mapToDouble(Double::doubleValue).sum();
     pools.forEach(
         (pool, percent) -> {
-          double each = share * percent / sum / pool.size();
-          pool.forEach(f -> weights.merge(f, each, Double::sum));
+          double near = pool.stream().mapToDouble(this::nearness).sum();
+          double each = share * percent / sum / near;
+          pool.forEach(f -> weights.merge(f, each * nearness(f), Double::sum));
         });
+  }
+
+  /** Solder joins what lies close together sooner; against two pins of a chip side by side. */
+  private double nearness(Fault fault) {
+    return fault instanceof TrackBridge
+        ? Figures.number("gap.pins.um") / (1000 * gaps.getOrDefault(fault.spot(), 1.0))
+        : 1;
   }
 
   private void pool(Mode mode, double percent, List<Fault> all, Map<List<Fault>, Double> pools) {
@@ -96,7 +106,7 @@ final class Weights {
     if (anatomy.isClock(part)) {
       return "oscillator";
     }
-    if (part.type().part() instanceof Memory) {
+    if (part.type().part() instanceof Memory || part.type().part() instanceof RowMemory) {
       return "memory";
     }
     if (part.type().part() instanceof RowMemory) {

@@ -53,11 +53,16 @@ record Words(
   }
 
   Net.Segment segment() {
-    return net().segments().stream().filter(this::joins).findFirst().orElseThrow();
+    return segment(0);
   }
 
-  private boolean joins(Net.Segment s) {
-    return pads.contains(s.from()) && pads.contains(s.to());
+  /** One of the pieces of track of a place that has more than one. */
+  Net.Segment segment(int which) {
+    List<Pad> ends = pads.subList(2 * which, 2 * which + 2);
+    return anatomy.net(ends.get(0)).segments().stream()
+        .filter(s -> ends.contains(s.from()) && ends.contains(s.to()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The words of one bracket are wrong. */

@@ -21,6 +21,8 @@ final class HarmNotes implements Harm {
 
   record Cell(String ref, int index, int clear, int set) {}
 
+  record CellDefect(String ref, int index, String way) {}
+
   record Programmed(String ref, int index, int value) {}
 
   record Brick(int noLoadMillivolts, int milliohms) {}
@@ -35,6 +37,7 @@ final class HarmNotes implements Harm {
   final Set<String> absent = new LinkedHashSet<>();
   final List<Cell> cells = new ArrayList<>();
   final List<Programmed> programmed = new ArrayList<>();
+  final List<CellDefect> cellDefects = new ArrayList<>();
   final Map<String, Set<String>> defects = new LinkedHashMap<>();
   final Map<String, Integer> slow = new LinkedHashMap<>();
   final Map<String, Integer> races = new LinkedHashMap<>();
@@ -96,6 +99,11 @@ final class HarmNotes implements Harm {
   @Override
   public void cell(String ref, int index, int clear, int set) {
     cells.add(new Cell(ref, index, clear, set));
+  }
+
+  @Override
+  public void cellDefect(String ref, int index, String way) {
+    cellDefects.add(new CellDefect(ref, index, way));
   }
 
   @Override

@@ -1,16 +1,21 @@
 package faultfinch.machine;
 
+import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** One part's view of the machine's arrays. */
 final class PartPins implements Pins {
+  private static final int[] NONE = {};
   final int part;
   private final Levels levels;
   private final Store store;
@@ -26,6 +31,12 @@ final class PartPins implements Pins {
 
   private final int[] stuckClear;
   private final int[] stuckSet;
+
+  /** Cells by what is wrong with them other than being stuck. */
+  private final Map<String, int[]> cellDefects;
+
+  /** All cells that behave otherwise than the rest. */
+  private final int[] odd;
 
   long in;
   long before;
@@ -56,6 +67,19 @@ final class PartPins implements Pins {
     this.stuckAt = stuck.keySet().stream().mapToInt(Integer::intValue).toArray();
     this.stuckClear = stuck.values().stream().mapToInt(bits -> bits[0]).toArray();
     this.stuckSet = stuck.values().stream().mapToInt(bits -> bits[1]).toArray();
+    this.cellDefects = new HashMap<>();
+    IntStream.Builder unlike = IntStream.builder();
+    Arrays.stream(stuckAt).forEach(unlike::add);
+    for (HarmNotes.CellDefect d : c.harm.cellDefects) {
+      if (d.ref().equals(c.refs[part]) && c.parts[part] instanceof RowMemory memory) {
+        cellDefects.merge(
+            d.way(),
+            new int[] {d.index()},
+            (a, b) -> IntStream.concat(Arrays.stream(a), Arrays.stream(b)).toArray());
+        unlike.add(d.index()).add(memory.beside(d.index()));
+      }
+    }
+    this.odd = unlike.build().sorted().toArray();
   }
 
   @Override
@@ -123,12 +147,14 @@ final class PartPins implements Pins {
     return i < 0 ? value : (value & ~stuckClear[i]) | stuckSet[i];
   }
 
+  /** Whether any cell does not just keep what is written to it. */
   boolean anyStuck() {
-    return stuckAt.length > 0;
+    return odd.length > 0;
   }
 
+  /** Whether a cell does not just keep what is written to it, or writing to it does more. */
   boolean stuck(int cell) {
-    return Arrays.binarySearch(stuckAt, cell) >= 0;
+    return Arrays.binarySearch(odd, cell) >= 0;
   }
 
   @Override
@@ -146,6 +172,11 @@ final class PartPins implements Pins {
   @Override
   public boolean defect(String name) {
     return defects.contains(name);
+  }
+
+  @Override
+  public int[] cellsWith(String defect) {
+    return cellDefects.getOrDefault(defect, NONE);
   }
 
   @Override

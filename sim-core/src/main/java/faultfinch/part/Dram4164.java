@@ -5,7 +5,6 @@ import faultfinch.signal.Phase;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
-import java.util.List;
 
 /**
  * A dynamic RAM of 65,536 bits. Its address pins carry the row in a row phase and the column after
@@ -39,6 +38,12 @@ public final class Dram4164 implements RowMemory {
   /** The stored bits; the row is the high half of the index. */
   public static final State CELLS = PINOUT.cells("cells", 1, 65_536);
 
+  /** A cell with this defect forgets within 10 to 100 milliseconds of its last strobe. */
+  public static final String SHORT_LIVED = "short-lived";
+
+  /** A cell with this defect takes what is written to the cell beside it. */
+  public static final String DISTURBED = "disturbed";
+
   private static final int ROWS = 256;
   private static final int COLUMNS = 256;
   private static final State ROW = PINOUT.state("row", 8);
@@ -60,13 +65,6 @@ public final class Dram4164 implements RowMemory {
   private static final long RAS = PINOUT.pin("RAS/");
   private static final long CAS = PINOUT.pin("CAS/");
   private static final long WE = PINOUT.pin("WE/");
-  private static final Defect WEAK_CELL =
-      new Defect("weak-cell", "one cell forgets within 10 to 100 milliseconds of its last strobe");
-
-  @Override
-  public List<Defect> defects() {
-    return List.of(WEAK_CELL);
-  }
 
   @Override
   public State bits() {
@@ -76,6 +74,12 @@ public final class Dram4164 implements RowMemory {
   @Override
   public Bus address() {
     return A;
+  }
+
+  /** Columns lie in pairs. */
+  @Override
+  public int beside(int cell) {
+    return cell ^ 1;
   }
 
   @Override
@@ -100,11 +104,8 @@ public final class Dram4164 implements RowMemory {
 
   @Override
   public long keeps(Pins pins) {
-    return weak(pins) ? Retention.shortestDefective() : Retention.shortest();
-  }
-
-  private static boolean weak(Pins pins) {
-    return pins.defect(WEAK_CELL.name());
+    boolean weak = pins.cellsWith(SHORT_LIVED).length > 0;
+    return weak ? Retention.shortestDefective() : Retention.shortest();
   }
 
   @Override
@@ -123,7 +124,16 @@ public final class Dram4164 implements RowMemory {
         strobe(pins, pins.read(A));
       }
     } else if (pins.low(CAS) && pins.low(WE) && pins.state(STROBED) != 0) {
-      pins.hold(CELLS, at(pins), pins.high(D) ? 1 : 0);
+      write(pins, at(pins), pins.high(D) ? 1 : 0);
+    }
+  }
+
+  private void write(Pins pins, int cell, int bit) {
+    pins.hold(CELLS, cell, bit);
+    for (int disturbed : pins.cellsWith(DISTURBED)) {
+      if (beside(disturbed) == cell) {
+        pins.hold(CELLS, disturbed, bit);
+      }
     }
   }
 
@@ -138,18 +148,26 @@ public final class Dram4164 implements RowMemory {
     }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
     if (age >= keeps(pins)) {
-      forget(pins, row, age, weak(pins));
+      forget(pins, row, age, pins.cellsWith(SHORT_LIVED));
     }
     pins.hold(SINCE[row], pins.nanoseconds());
   }
 
-  private void forget(Pins pins, int row, long age, boolean weak) {
+  private static boolean among(int[] cells, int cell) {
+    for (int one : cells) {
+      if (one == cell) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void forget(Pins pins, int row, long age, int[] weak) {
     long grain = pins.state(GRAIN);
-    int weakCell = weak ? Retention.weakCell(grain, CELLS.count()) : -1;
     int rest = restsHigh(row * COLUMNS) ? 1 : 0;
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
-          cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
+          among(weak, cell) ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
       if (age >= keeps && pins.cell(CELLS, cell) != rest) {
         pins.hold(CELLS, cell, rest);
       }

@@ -42,14 +42,9 @@ final class Retention {
     return between(MEDIAN, LONGEST, (share - MEDIAN_SHARE) / (1 - MEDIAN_SHARE));
   }
 
-  /** Nanoseconds a cell with the weak-cell defect keeps its charge. */
+  /** Nanoseconds a short-lived cell keeps its charge. */
   static long defective(long grain, int cell) {
     return between(DEFECT_FROM, DEFECT_TO, share(grain, cell));
-  }
-
-  /** The one cell of 0 to cells - 1 that is weak in a chip with the weak-cell defect. */
-  static int weakCell(long grain, int cells) {
-    return (int) Long.remainderUnsigned(mix(~grain), cells);
   }
 
   private static long between(double from, double to, double way) {

@@ -37,4 +37,7 @@ public interface RowMemory extends Part {
 
   /** Whether a cell without charge reads high. */
   boolean restsHigh(int cell);
+
+  /** The cell that lies beside a cell, so that writing to it can disturb this one. */
+  int beside(int cell);
 }

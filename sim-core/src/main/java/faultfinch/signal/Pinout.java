@@ -92,6 +92,22 @@ public final class Pinout {
     return outputs;
   }
 
+  /** The outputs that nothing about the part ever makes let go, as one mask. */
+  public long alwaysDriven() {
+    long mask = 0;
+    for (Pin pin : pins) {
+      boolean enabled =
+          outputs.stream().anyMatch(o -> (o.pins() & pin.mask()) != 0 && o.enables() != 0);
+      if (pin.direction() == Pin.Direction.OUT
+          && pin.drives()
+          && !pin.openCollector()
+          && !enabled) {
+        mask |= pin.mask();
+      }
+    }
+    return mask;
+  }
+
   /** All pins with this role as one mask. */
   public long role(Pin.Role role) {
     return roles[role.ordinal()];

@@ -42,6 +42,9 @@ public interface Pins {
   /** Whether the part has this internal defect. */
   boolean defect(String name);
 
+  /** The cells of the part that have this defect; none of most parts. */
+  int[] cellsWith(String defect);
+
   /**
    * Whether a row of a memory that forgets is known to be strobed in time, so that no clock need be
    * kept for it.

@@ -56,6 +56,13 @@ class FaultTextTest {
   }
 
   @Test
+  void parse_bridgeOfTracksBackwards_isTheSame() {
+    assertEquals(
+        "track U1.A0-U2.A0 and U1.A1-U2.A1: bridge",
+        FaultKinds.parse("track U2.A1-U1.A1 and track U1.A0-U2.A0: bridge", BOARD).text());
+  }
+
+  @Test
   void parse_bridgeBackwards_isTheSame() {
     assertEquals("U2.A1-U2.A0: bridge", FaultKinds.parse("U2.A0-U2.A1: bridge", BOARD).text());
   }
@@ -91,6 +98,8 @@ class FaultTextTest {
         "R2: glows | 5 | 'glows' for R2 | open; short; drifts to N per cent",
         "U2.A0-U2.D1: bridge | 1 | no neighbours | U2.",
         "U5.1A-U5.1B: bridge | 1 | on one net | U5.",
+        "track U1.A0-U2.A0 and U1.D0-U2.D0: bridge | 1 | nobody laid | U1.A1",
+        "track U1.A0-U2.A0 and U1.D9-U2.D0: bridge | 26 | pin 'D9' | D",
         "track U1.D0-U3.D0: open | 7 | no piece of track | U1.D0-U2.D0",
         "track U1.D0: open | 7 | 'U1.D0' | U1.D0-U3.D0",
         "U4.A: reads low when blue | 17 | 'when blue' | when warm",

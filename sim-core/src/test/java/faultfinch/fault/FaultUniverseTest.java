@@ -37,6 +37,18 @@ class FaultUniverseTest {
     assertEquals(40.0 / 60.0, clamps / rest, 1e-9);
   }
 
+  /** Pins of a chip have 1.34 mm of board between them, the two tracks that are laid 0.4. */
+  @Test
+  void weights_bridgeOfTracks_standsToOneOfPinsAsTheGaps() {
+    double tracks = weight("track U1.A0-U2.A0 and U1.A1-U2.A1: bridge");
+    assertEquals(1.34 / 0.4, tracks / weight("U4.A-U4.B: bridge"), 1e-9);
+  }
+
+  @Test
+  void groups_bridgesOfTheSameTwoNets_areOneRun() {
+    assertEquals(group("track U1.A0-U2.A0 and U1.A1-U2.A1: bridge"), group("U1.A0-U1.A1: bridge"));
+  }
+
   @Test
   void repair_everyFault_isCuredByItsOwnAction() {
     ALL.entries().forEach(e -> assertTrue(e.repair().cures(e.fault()), e.fault().text()));
@@ -124,7 +136,7 @@ class FaultUniverseTest {
 
   @Test
   void draw_overKinds_bringsUpEveryKind() {
-    // 31 kinds, 600 draws: a kind is missed with (30/31)^600, three in a thousand million.
+    // 33 kinds, 600 draws: one of them is missed with (32/33)^600, one in a hundred million.
     long kinds = new Draw(ALL, 1).overKinds(600).stream().map(Fault::kind).distinct().count();
     assertEquals(FaultKinds.values().length, kinds);
   }

@@ -6,6 +6,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.board.Supply;
+import faultfinch.board.Track;
 import faultfinch.part.PartCatalog;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,7 +18,23 @@ import java.util.Optional;
 final class TestBoards {
   private TestBoards() {}
 
+  /** Of its tracks only two are laid, 0.4 mm apart. */
   static Board small() {
+    Board board = unlaid();
+    Track one = across(board, "A0", 0);
+    Track other = across(board, "A1", 0.7); // 0.3 mm of copper, 0.4 of board
+    return board.laid(List.of(one, other));
+  }
+
+  private static Track across(Board board, String net, double y) {
+    return new Track(
+        net,
+        board.net(net).orElseThrow().segments().get(0),
+        0.3,
+        List.of(new Track.Leg(Track.Side.PARTS, 0, y, 20, y)));
+  }
+
+  private static Board unlaid() {
     List<PlacedPart> parts =
         List.of(
             part("J1", "JACK", false, "", "connector"),
@@ -30,6 +47,7 @@ final class TestBoards {
             part("U1", "6502", true, "", "CPU"),
             part("U2", "2764", true, "", "EPROM"),
             part("U3", "6116", true, "", "SRAM"),
+            part("U9", "4164", false, "", "DRAM"),
             part("U4", "74LS138", false, "", "LS"),
             part("U5", "74LS00", false, "", "LS"),
             part("U8", "IOC", true, "", "LSI"),
@@ -95,7 +113,8 @@ final class TestBoards {
         4700,
         List.of(),
         Board.USUALLY_READY_MS,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** Erased but for one byte in each of pages 0, 3 and 31. */

@@ -43,7 +43,12 @@ class TamariskAgreementTest {
         "U34.D4: reads high",
         "U28.RW: clamps to supply through 1 ohm",
         "U14.2Q0: drives low",
-        "U9.A3: open pin"
+        "U9.A3: open pin",
+        // The zero page and what is written beside it; row 7 of both columns is address 0007.
+        "U6: cell 0700 bit 0 stuck high",
+        "U6: cell 0700 disturbed",
+        "U6: cell 0701 disturbed",
+        "U6: cell 0700 short-lived"
       })
   void faultyBoard_whileMemoryIsSized_agrees(String fault) {
     agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);

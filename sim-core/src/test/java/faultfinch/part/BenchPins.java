@@ -34,6 +34,7 @@ final class BenchPins implements Pins {
   private final long[] words;
   private final byte[] cells;
   private final Set<String> defects = new LinkedHashSet<>();
+  private final Map<String, Integer> cellDefects = new HashMap<>();
   private final Map<Long, Integer> millivolts = new HashMap<>();
   private final Map<String, Bus> buses = new HashMap<>();
   private final List<Integer> looked = new ArrayList<>();
@@ -64,6 +65,7 @@ final class BenchPins implements Pins {
     System.arraycopy(words, 0, copy.words, 0, words.length);
     System.arraycopy(cells, 0, copy.cells, 0, cells.length);
     copy.defects.addAll(defects);
+    copy.cellDefects.putAll(cellDefects);
     copy.phase = phase;
     copy.in = in;
     copy.before = before;
@@ -289,6 +291,18 @@ final class BenchPins implements Pins {
     }
     stored.add(array.offset() + index);
     cells[array.offset() + index] = (byte) value;
+  }
+
+  /** The same part with a cell that has a defect. */
+  BenchPins with(String defect, int cell) {
+    cellDefects.put(defect, cell);
+    return this;
+  }
+
+  @Override
+  public int[] cellsWith(String defect) {
+    Integer cell = cellDefects.get(defect);
+    return cell == null ? new int[0] : new int[] {cell};
   }
 
   @Override

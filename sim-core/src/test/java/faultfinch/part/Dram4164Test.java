@@ -190,18 +190,35 @@ class Dram4164Test {
     assertEquals('L', read(chip, 3, 200));
   }
 
-  /** Its 100 ms are over at 120, and no sound cell forgets before 150. */
+  /**
+   * Its 100 ms are over at 120, and no sound cell forgets before 150; rows of the lower half rest
+   * low.
+   */
   @Test
-  void weakCell_leftFor120Milliseconds_isTheOnlyOneLost() {
-    BenchPins chip = powered(17).with(new Dram4164().defects().get(0));
+  void shortLivedCell_leftFor120Milliseconds_isLostAndNoOther() {
+    BenchPins chip = powered(17).with(Dram4164.SHORT_LIVED, 3 * 256 + 77);
     charge(chip);
     chip.passMicroseconds(120_000);
     assertEquals(1, forgotten(chip));
+    assertEquals('L', read(chip, 3, 77));
   }
 
   @Test
-  void weakCell_refreshedInTime_isKept() {
-    BenchPins chip = powered(18).with(new Dram4164().defects().get(0));
+  void disturbedCell_writtenItself_keepsUntilTheCellBesideItIsWritten() {
+    BenchPins chip = powered(17).with(Dram4164.DISTURBED, 3 * 256 + 77);
+    write(chip, 3, 76, true);
+    write(chip, 3, 77, false);
+    assertEquals('H', read(chip, 3, 76));
+    assertEquals('L', read(chip, 3, 77));
+    write(chip, 3, 78, true);
+    assertEquals('L', read(chip, 3, 77));
+    write(chip, 3, 76, true);
+    assertEquals('H', read(chip, 3, 77));
+  }
+
+  @Test
+  void shortLivedCell_refreshedInTime_isKept() {
+    BenchPins chip = powered(18).with(Dram4164.SHORT_LIVED, 3 * 256 + 77);
     charge(chip);
     for (int round = 0; round < 20; round++) {
       chip.passMicroseconds(9_000);

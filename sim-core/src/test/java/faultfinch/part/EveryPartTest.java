@@ -256,6 +256,19 @@ class EveryPartTest {
     assertTrue(poweredOn(row.part(), 7).sameState(poweredOn(row.part(), 7)));
   }
 
+  /** What loads and opens on a net do is told from this. */
+  @ParameterizedTest
+  @EnumSource
+  void outputs_saidToBeDrivenAlways_areDrivenWhateverThePinsAndState(PartCatalog row) {
+    long always = row.part().pinout().alwaysDriven();
+    BenchPins bench = poweredOn(row.part(), 3);
+    SplittableRandom random = new SplittableRandom(3);
+    for (int i = 0; always != 0 && i < 2_000; i++) {
+      run(bench, random, 1 + i % PHASES.length);
+      assertEquals(always, bench.driven() & always, () -> row.type());
+    }
+  }
+
   /** Runs with and without must part in what is driven or stored. */
   @ParameterizedTest
   @EnumSource

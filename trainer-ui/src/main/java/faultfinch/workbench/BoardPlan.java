@@ -6,6 +6,8 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PadPlace;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Track;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +23,7 @@ final class BoardPlan {
 
   private static final double PIN_REACH = 1.3;
   private static final double TRACK_REACH = 0.7;
+  private static final double STRAIGHT_WIDTH = 0.2;
   private static final Pattern PIN_NUMBER =
       Pattern.compile("(?:pin )?(\\d+) (?:of|on) (\\w+)|(\\w+) pin (\\d+)");
 
@@ -31,12 +34,32 @@ final class BoardPlan {
   private final List<Laid> parts;
   private final Map<Pad, PadPlace> pads = new HashMap<>();
   private final Map<Pad, Net> nets;
+  private final List<Track> tracks;
 
   BoardPlan(Board board) {
     this.board = board;
     parts = board.parts().stream().map(p -> new Laid(p, Footprint.of(p))).toList();
     parts.forEach(l -> l.footprint().pads().forEach(p -> pads.put(p.pad(), p)));
     nets = board.netOfPad();
+    tracks = board.tracks().isEmpty() ? straight(board) : board.tracks();
+  }
+
+  /** The tracks of a board; where nobody laid them, straight from pad to pad. */
+  List<Track> tracks() {
+    return tracks;
+  }
+
+  private List<Track> straight(Board board) {
+    List<Track> straight = new ArrayList<>();
+    for (Net net : board.nets()) {
+      for (Net.Segment s : net.segments()) {
+        PadPlace from = pads.get(s.from());
+        PadPlace to = pads.get(s.to());
+        Track.Leg leg = new Track.Leg(Track.Side.SOLDER, from.x(), from.y(), to.x(), to.y());
+        straight.add(new Track(net.name(), s, STRAIGHT_WIDTH, List.of(leg)));
+      }
+    }
+    return List.copyOf(straight);
   }
 
   Board board() {
@@ -74,7 +97,7 @@ final class BoardPlan {
    *
    * @param reach how far a pin may lie from the point at least
    */
-  Spot at(double x, double y, double reach, List<Track> tracks) {
+  Spot at(double x, double y, double reach) {
     Optional<PadPlace> pad = nearest(x, y, Math.max(PIN_REACH, Math.min(reach, 3)));
     if (pad.isPresent()) {
       return new Spot.OnPin(pad.get());

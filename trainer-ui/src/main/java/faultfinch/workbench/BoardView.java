@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Footprint;
 import faultfinch.board.PadPlace;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Track;
 import faultfinch.fx.Skin;
 import faultfinch.fx.Skin.Inks;
 import faultfinch.part.Element;
@@ -84,7 +85,6 @@ final class BoardView extends Region {
                 }));
     march.setCycleCount(Animation.INDEFINITE);
     skin.addListener((o, was, now) -> draw());
-    model.tracks().addListener((o, was, now) -> draw());
     model.hand().addListener((o, was, now) -> drawOver());
     model.held().addListener((o, was, now) -> drawOver());
     model.net().addListener((o, was, now) -> marchWhileLit());
@@ -174,16 +174,19 @@ final class BoardView extends Region {
   /** All of the board, as large as it will go. */
   void fit() {
     fitted = true;
-    Board board = model.plan().board();
-    view =
-        Viewport.showing(
-            BoardPlan.BRICK.left() - MARGIN,
-            -MARGIN,
-            board.width() + MARGIN,
-            board.height() + MARGIN,
-            Math.max(1, getWidth()),
-            Math.max(1, getHeight()));
+    view = whole(model.plan().board(), getWidth(), getHeight());
     draw();
+  }
+
+  /** Brick and board as large as they go. */
+  static Viewport whole(Board board, double width, double height) {
+    return Viewport.showing(
+        BoardPlan.BRICK.left() - MARGIN,
+        -MARGIN,
+        board.width() + MARGIN,
+        board.height() + MARGIN,
+        Math.max(1, width),
+        Math.max(1, height));
   }
 
   private void pick(Spot spot, Point2D at) {
@@ -329,20 +332,11 @@ final class BoardView extends Region {
   private void tracks(GraphicsContext gc, Inks inks) {
     for (Track.Side side : List.of(Track.Side.SOLDER, Track.Side.PARTS)) {
       gc.setStroke(side == Track.Side.SOLDER ? inks.far() : inks.near());
-      for (Track track : model.tracks().get()) {
-        gc.setLineWidth(thickness(track.net()));
+      for (Track track : model.plan().tracks()) {
+        gc.setLineWidth(track.width());
         stroke(gc, track, side);
       }
     }
-  }
-
-  private double thickness(String net) {
-    Board board = model.plan().board();
-    boolean rail =
-        net.equals(board.supply().railNet())
-            || net.equals(board.supply().groundNet())
-            || net.equals(board.supply().jackNet());
-    return rail ? 0.42 : 0.24;
   }
 
   private static void stroke(GraphicsContext gc, Track track, Track.Side side) {
@@ -482,7 +476,7 @@ final class BoardView extends Region {
       return;
     }
     double dot = 1 / view.scale();
-    for (Track track : model.tracks().get()) {
+    for (Track track : model.plan().tracks()) {
       if (track.net().equals(net)) {
         gc.setLineDashes();
         gc.setStroke(inks.board());

@@ -3,9 +3,7 @@ package faultfinch.workbench;
 import faultfinch.board.Board;
 import faultfinch.board.PadPlace;
 import faultfinch.board.PlacedPart;
-import faultfinch.fx.Errands;
 import faultfinch.fx.Words;
-import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -16,7 +14,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 final class BoardViewModel {
   private final BoardPlan plan;
   private final Words words;
-  private final ReadOnlyObjectWrapper<List<Track>> tracks = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Spot> hand = new ReadOnlyObjectWrapper<>(new Spot.Nowhere());
   private final ReadOnlyObjectWrapper<Spot> held = new ReadOnlyObjectWrapper<>(new Spot.Nowhere());
   private final ReadOnlyObjectWrapper<Optional<Spot>> asked =
@@ -24,25 +21,14 @@ final class BoardViewModel {
   private final ReadOnlyStringWrapper sentence = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper net = new ReadOnlyStringWrapper("");
 
-  BoardViewModel(Board board, Words words, Errands errands) {
+  BoardViewModel(Board board, Words words) {
     this.plan = new BoardPlan(board);
     this.words = words;
-    errands.send(
-        () -> TrackLayer.lay(board),
-        tracks::set,
-        e -> {
-          throw e;
-        });
     tell();
   }
 
   BoardPlan plan() {
     return plan;
-  }
-
-  /** Laid tracks; none until they are laid. */
-  ReadOnlyObjectProperty<List<Track>> tracks() {
-    return tracks.getReadOnlyProperty();
   }
 
   /** What the pointer or the arrow keys are on. */
@@ -77,7 +63,7 @@ final class BoardViewModel {
 
   /** Moves the hand to a point in millimetres; see {@link BoardPlan#at}. */
   void point(double x, double y, double reach) {
-    hover(plan.at(x, y, reach, tracks.get()));
+    hover(plan.at(x, y, reach));
   }
 
   void hover(Spot spot) {

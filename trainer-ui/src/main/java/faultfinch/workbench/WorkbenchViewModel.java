@@ -106,7 +106,7 @@ public final class WorkbenchViewModel {
     this.finished = finished;
     card = play.card();
     choices = new Choices(words, card.shown().prices());
-    board = new BoardViewModel(card.board(), words, errands);
+    board = new BoardViewModel(card.board(), words);
     decide = new DecideViewModel(card.board(), this::sendForDecisions, this::decide, this::finish);
     board.held().addListener((o, was, spot) -> decide.suggest(spot));
     refresh(() -> fresh());

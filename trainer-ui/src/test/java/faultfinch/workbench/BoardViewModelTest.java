@@ -4,17 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.BoardReader;
-import faultfinch.fx.Errands;
 import faultfinch.fx.Words;
 import org.junit.jupiter.api.Test;
 
 class BoardViewModelTest {
 
   private final BoardViewModel model =
-      new BoardViewModel(
-          BoardReader.shipped("sorrel"),
-          Words.of(BoardViewModel.class),
-          new Errands(Runnable::run, Runnable::run));
+      new BoardViewModel(BoardReader.shipped("sorrel"), Words.of(BoardViewModel.class));
 
   @Test
   void hand_onAPin_isSaidInASentenceWithItsNet() {
