@@ -5,6 +5,7 @@ import faultfinch.board.PlacedPart;
 import faultfinch.fault.Fault;
 import faultfinch.fault.Sight;
 import faultfinch.machine.Chance;
+import faultfinch.machine.Surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ final class Inspect implements Act {
     List<String> marks = new ArrayList<>();
     for (Fault f : patient.faults()) {
       Optional<Sight> sight = Sight.of(f.base(), patient.board).filter(s -> leaves(patient, f, s));
-      if (sight.isPresent() && (place.isEmpty() || Patient.at(f, place))) {
+      if (sight.isPresent() && (place.isEmpty() || Surroundings.isAt(f, place))) {
         marks.add(sight.get().sign() + " at " + f.spot());
       }
     }

@@ -1,13 +1,10 @@
 package faultfinch.bench;
 
-import faultfinch.fault.Clamp;
 import java.util.List;
 
 /**
- * A probe left hanging on a line while the board starts: its input loads the line. Then it is taken
- * off.
- *
- * <p>Not modelled: the probe's capacitance.
+ * A probe left hanging on a line while the board starts: it pulls a little, and what is late on
+ * that line is later still. Then it is taken off.
  */
 final class LoadLine implements Act {
   private static final int PROBE_OHMS = 100_000;
@@ -21,7 +18,7 @@ final class LoadLine implements Act {
   public Reading perform(Patient patient, String place) {
     patient.switchOff();
     patient.switchOn();
-    Reading shown = Shown.of(patient.setup(new Clamp(Looks.pad(place), false, PROBE_OHMS)));
+    Reading shown = Shown.of(patient.probed(Looks.pad(place), PROBE_OHMS));
     patient.switchOff();
     patient.switchOn();
     return shown;

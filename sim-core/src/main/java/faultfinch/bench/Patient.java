@@ -4,6 +4,7 @@ import faultfinch.bench.Prices.Chances;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.fault.Clamp;
 import faultfinch.fault.ClockDead;
 import faultfinch.fault.Condition;
 import faultfinch.fault.Dead;
@@ -208,7 +209,10 @@ final class Patient {
   }
 
   private Setup setup(List<Fault> all, Board made) {
-    Surroundings around = new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken);
+    return setup(all, made, new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken));
+  }
+
+  private Setup setup(List<Fault> all, Board made, Surroundings around) {
     return new Setup(made, all, missing(), job.seed(), powerOns, around);
   }
 
@@ -250,44 +254,36 @@ final class Patient {
     return setup(showable(), rig.board(brokenInside()).refitted(others));
   }
 
-  /** What runs while one part is in a cold or warm draught, and everything else is not. */
-  Setup treated(String ref, Surroundings draught) {
-    List<Fault> all = new ArrayList<>();
-    for (Fault f : showable()) {
-      if (!at(f, ref) || !followsHeat(f.condition())) {
-        all.add(f);
-      } else if (draught.meets(f.condition())) {
-        all.add(f.base());
-      }
-    }
-    return setup(all, rig.board(brokenInside()));
+  /** What runs while a probe of so many ohms hangs on a pin. */
+  Setup probed(Pad pin, int ohms) {
+    List<Fault> all = new ArrayList<>(showable());
+    all.add(new Clamp(pin, false, ohms));
+    Surroundings around =
+        new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, shaken, Set.of(pin));
+    return setup(all, rig.board(brokenInside()), around);
+  }
+
+  /** What runs in these surroundings. */
+  Setup in(Surroundings around) {
+    return setup(showable(), rig.board(brokenInside()), around);
   }
 
   /** What runs while one part is pressed, or with the empty reference the whole board flexed. */
   Setup pressed(String ref) {
     List<Fault> all = new ArrayList<>();
     for (Fault f : showable()) {
-      boolean here = ref.isEmpty() || at(f, ref);
+      boolean here = ref.isEmpty() || Surroundings.isAt(f, ref);
       boolean contact = f.seat() == Seat.CONTACT || f.seat() == Seat.SEATING;
-      if (here && f.condition().kind() == Condition.Kind.SHAKEN) {
-        all.add(f.base());
-      } else if (!(here && contact && happens(Chances.PRESSING_CLOSES, f.base().text()))) {
+      boolean always = f.condition().equals(Condition.ALWAYS);
+      boolean closes =
+          here && contact && always && happens(Chances.PRESSING_CLOSES, f.base().text());
+      if (!closes) {
         all.add(f);
       }
     }
-    return setup(all, rig.board(brokenInside()));
-  }
-
-  private static boolean followsHeat(Condition condition) {
-    return switch (condition.kind()) {
-      case WARM, COLD, AFTER_MINUTES -> true;
-      case ALWAYS, LOW_VOLTS, SHAKEN, ONE_POWER_ON_IN -> false;
-    };
-  }
-
-  /** Whether a fault is at a part: inside it, under it, or at one of its pads. */
-  static boolean at(Fault fault, String ref) {
-    return fault.place().equals(ref) || fault.spot().matches("(.*-)?" + ref + "([.-].*)?");
+    Surroundings around =
+        new Surroundings(minutesThatCount(), Surroundings.Air.ROOM, true, Set.of(), ref);
+    return setup(all, rig.board(brokenInside()), around);
   }
 
   /** The board with its own supply, whatever feeds it now. */
@@ -346,7 +342,8 @@ final class Patient {
 
   /** What too many volts have killed stays dead, whatever feeds the board later. */
   private void suffer(int minutes) {
-    Power power = Power.of(setup());
+    // The limit of the bench supply is what damage cannot pass.
+    Power power = source == Source.BENCH ? Power.of(setup(), limited()) : Power.of(setup());
     power.killed().forEach(this::lose);
     power
         .strained()

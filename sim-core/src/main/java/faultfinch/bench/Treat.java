@@ -4,6 +4,7 @@ import faultfinch.machine.Surroundings;
 import faultfinch.machine.Surroundings.Air;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** One part pressed, sprayed cold or blown warm while the board runs; what shows meanwhile. */
 record Treat(Way way) implements Act {
@@ -37,8 +38,12 @@ record Treat(Way way) implements Act {
     return Shown.of(
         switch (way) {
           case PRESS -> patient.pressed(ref);
-          case SPRAY -> patient.treated(ref, new Surroundings(minutes, Air.COOLED, false));
-          case WARM_AIR -> patient.treated(ref, new Surroundings(minutes, Air.WARMED, false));
+          case SPRAY -> patient.in(draught(minutes, Air.COOLED, ref));
+          case WARM_AIR -> patient.in(draught(minutes, Air.WARMED, ref));
         });
+  }
+
+  private static Surroundings draught(int minutes, Air air, String ref) {
+    return new Surroundings(minutes, air, false, Set.of(), ref);
   }
 }

@@ -4,10 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Ohms of the pieces of track of a board: 35 um of copper, as wide as its net needs and as long as
- * the way from pad to pad along the edges of the board.
- *
- * <p>Not modelled: detours of the real track, planes, vias.
+ * Ohms of the pieces of track of a board: as they are laid, or where nobody laid them 35 um of
+ * copper, as wide as its net needs and as long as the way from pad to pad along the edges of the
+ * board.
  */
 public final class TrackOhms {
   /** Copper of 17.2 nanoohm metres, 35 um thick: ohms of a piece as long as it is wide. */
@@ -21,6 +20,7 @@ public final class TrackOhms {
 
   private final Board board;
   private final Map<Pad, PadPlace> places = new LinkedHashMap<>();
+  private final Map<Net.Segment, Track> laid = new LinkedHashMap<>();
 
   /** The tracks of a board. */
   public TrackOhms(Board board) {
@@ -28,10 +28,14 @@ public final class TrackOhms {
     for (PlacedPart part : board.parts()) {
       Footprint.of(part).pads().forEach(p -> places.put(p.pad(), p));
     }
+    board.tracks().forEach(t -> laid.put(t.segment(), t));
   }
 
   /** Ohms of a piece of this net. */
   public double of(Net net, Net.Segment segment) {
+    if (laid.containsKey(segment)) {
+      return laid.get(segment).milliohms() / 1000;
+    }
     PadPlace from = places.get(segment.from());
     PadPlace to = places.get(segment.to());
     double length =

@@ -18,7 +18,7 @@ final class Showing {
     }
     List<Fault> showing = new ArrayList<>();
     for (Fault f : setup.faults()) {
-      if (setup.surroundings().meets(f.condition()) || drawn(f, setup)) {
+      if (setup.surroundings().meets(f) || drawn(f, setup)) {
         showing.add(f.base());
       }
     }

@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.board.Pad;
 import faultfinch.fault.Condition;
+import faultfinch.fault.Fault;
 import java.util.Set;
 
 /**
@@ -11,10 +12,16 @@ import java.util.Set;
  * @param air what is done to its temperature by hand
  * @param shaken whether it is pressed or flexed
  * @param probes where a probe is held to a pin while it runs
+ * @param at the one part that is cooled, warmed or pressed; empty for the whole board
  */
-public record Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes) {
+public record Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes, String at) {
   public Surroundings {
     probes = Set.copyOf(probes);
+  }
+
+  /** The whole board alike. */
+  public Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes) {
+    this(minutes, air, shaken, probes, "");
   }
 
   /** Nothing held to it. */
@@ -41,23 +48,31 @@ public record Surroundings(int minutes, Air air, boolean shaken, Set<Pad> probes
   int caseTenths(String ref, Heat heat) {
     int above = heat.caseTenths(ref, minutes * SECONDS) - PowerFigures.figure("air.tenths");
     return above
-        + switch (air) {
+        + switch (at.isEmpty() || at.equals(ref) ? air : Air.ROOM) {
           case ROOM -> PowerFigures.figure("air.tenths");
           case COOLED -> PowerFigures.figure("air.cooled.tenths");
           case WARMED -> PowerFigures.figure("air.warmed.tenths");
         };
   }
 
-  /** Whether a fault that waits for this shows now; chance and volts are the machine's to say. */
-  public boolean meets(Condition condition) {
-    boolean warm = air == Air.WARMED || air == Air.ROOM && minutes >= WARM_AFTER;
+  /** Whether a fault shows now by its condition; chance and volts are the machine's to say. */
+  boolean meets(Fault fault) {
+    boolean here = at.isEmpty() || isAt(fault, at);
+    Air there = here ? air : Air.ROOM;
+    boolean warm = there == Air.WARMED || there == Air.ROOM && minutes >= WARM_AFTER;
+    Condition condition = fault.condition();
     return switch (condition.kind()) {
       case ALWAYS -> true;
       case WARM -> warm;
       case COLD -> !warm;
-      case AFTER_MINUTES -> minutes >= condition.figure() && air != Air.COOLED;
-      case SHAKEN -> shaken;
+      case AFTER_MINUTES -> minutes >= condition.figure() && there != Air.COOLED;
+      case SHAKEN -> shaken && here;
       case LOW_VOLTS, ONE_POWER_ON_IN -> false;
     };
+  }
+
+  /** Whether a fault is at a part: inside it, under it, or at one of its pads. */
+  public static boolean isAt(Fault fault, String ref) {
+    return fault.place().equals(ref) || fault.spot().matches("(.*-)?" + ref + "([.-].*)?");
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.board.Track;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import java.util.Arrays;
@@ -33,28 +34,20 @@ class AlongTrackTest {
     return Double.parseDouble(does(bench(), "milliohms: " + way).split(" ")[0]);
   }
 
-  /**
-   * Copper of 17.2 nanoohm metres and 35 um is 0.491 milliohms a square. The inverter's output at
-   * (x, y) and the processor's pin are as far apart as their pads along the edges; 0.4 mm wide.
-   */
+  /** Copper of 17.2 nanoohm metres and 35 um is 0.491 milliohms a square of track as it is laid. */
   @Test
   void milliohms_pieceOfSignalTrack_isItsLengthInSquares() {
-    double length = distance("U6", "1Y", "U1", "RES/");
-    assertEquals(0.491 * length / 0.4, milliohms("U6.1Y-U1.RES/"), 0.01 * length);
-  }
-
-  private static double distance(String from, String pin, String to, String other) {
-    double[] a = at(from, pin);
-    double[] b = at(to, other);
-    return Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]);
-  }
-
-  private static double[] at(String ref, String pin) {
-    return faultfinch.board.Footprint.of(SORREL.part(ref).orElseThrow()).pads().stream()
-        .filter(p -> p.pad().pin().equals(pin))
-        .map(p -> new double[] {p.x(), p.y()})
-        .findFirst()
-        .orElseThrow();
+    Track laid =
+        SORREL.tracks().stream()
+            .filter(t -> t.segment().text().equals("U6.1Y-U1.RES/"))
+            .findFirst()
+            .orElseThrow();
+    double squares = 0;
+    for (Track.Leg leg : laid.legs()) {
+      squares += Math.hypot(leg.toX() - leg.fromX(), leg.toY() - leg.fromY()) / laid.width();
+    }
+    assertTrue(squares > 10, "found " + squares);
+    assertEquals(0.4914 * squares, milliohms("U6.1Y-U1.RES/"), 0.1 + 0.001 * squares);
   }
 
   @Test
