@@ -123,7 +123,7 @@ final class Orbit {
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
         keep(found, counts, moved);
-        return covered(swayed);
+        return covered(swayed) && lasts(plain.levels);
       }
     }
     return false;
@@ -158,6 +158,17 @@ final class Orbit {
       }
     }
     return rows;
+  }
+
+  /** Whether every memory keeps what it holds for longer than a round. */
+  private boolean lasts(Levels levels) {
+    double round = length * levels.cycleNanoseconds();
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.parts[p] instanceof RowMemory row && row.surelyKeeps(levels.pins[p]) <= round) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether the rows strobed at times are among those strobed always. */

@@ -78,6 +78,11 @@ final class PartPins implements Pins {
   }
 
   @Override
+  public int caseTenths() {
+    return levels.circuit.caseTenths[part];
+  }
+
+  @Override
   public long charges(long pin) {
     Circuit c = levels.circuit;
     return Ramp.nanoseconds(c, levels, c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]);

@@ -32,8 +32,8 @@ public final class Dram4164 implements RowMemory {
   MOS memory; register A; data D Q; latch RAS/; write WE/; enable CAS/ WE/ of Q; unconnected NC;
   supply VCC; ground GND; Q drives MOS memory; Q follows A
   Not modelled: access time of a sound part, a row strobe that stays low between two rows (the row
-  phases stand for its edges), the column latch, writes later than the column strobe, page mode,
-  retention at other than 25 degrees, the need of a few row strobes after power-on, which cells are
+  phases stand for its edges), the column latch, writes later than the column strobe, page mode, the
+  need of a few row strobes after power-on, which cells are
   weak staying the same from one power-on to the next.""");
 
   /** The stored bits; the row is the high half of the index. */
@@ -61,7 +61,9 @@ public final class Dram4164 implements RowMemory {
   private static final long CAS = PINOUT.pin("CAS/");
   private static final long WE = PINOUT.pin("WE/");
   private static final Defect WEAK_CELL =
-      new Defect("weak-cell", "one cell forgets within 10 to 100 milliseconds of its last strobe");
+      new Defect(
+          "weak-cell",
+          "one cell forgets within 0.4 to 1 millisecond of its last strobe, sooner when it is warm");
 
   @Override
   public List<Defect> defects() {
@@ -81,6 +83,16 @@ public final class Dram4164 implements RowMemory {
   @Override
   public boolean restsHigh(int cell) {
     return cell >= ROWS / 2 * COLUMNS;
+  }
+
+  @Override
+  public long surelyKeeps(Pins pins) {
+    long grain = pins.state(GRAIN);
+    long least =
+        pins.defect(WEAK_CELL.name())
+            ? Retention.defective(grain, Retention.weakCell(grain, CELLS.count()))
+            : Retention.shortest();
+    return Retention.warm(least, pins.caseTenths());
   }
 
   @Override
@@ -123,7 +135,8 @@ public final class Dram4164 implements RowMemory {
     }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
     boolean weak = pins.defect(WEAK_CELL.name());
-    if (age >= (weak ? Retention.shortestDefective() : Retention.shortest())) {
+    long sure = weak ? Retention.shortestDefective() : Retention.shortest();
+    if (age >= Retention.warm(sure, pins.caseTenths())) {
       forget(pins, row, age, weak);
     }
     pins.hold(SINCE[row], pins.nanoseconds());
@@ -136,7 +149,7 @@ public final class Dram4164 implements RowMemory {
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
           cell == weakCell ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
-      if (age >= keeps && pins.cell(CELLS, cell) != rest) {
+      if (age >= Retention.warm(keeps, pins.caseTenths()) && pins.cell(CELLS, cell) != rest) {
         pins.hold(CELLS, cell, rest);
       }
     }

@@ -17,6 +17,9 @@ public interface RowMemory extends Part {
   /** The address pins. */
   Bus address();
 
+  /** Nanoseconds that no cell of this one forgets in. */
+  long surelyKeeps(Pins pins);
+
   /** Whether the pins strobe a row. */
   boolean strobes(long in);
 

@@ -190,12 +190,12 @@ class Dram4164Test {
     assertEquals('L', read(chip, 3, 200));
   }
 
-  /** Its 100 ms are over at 120, and no sound cell forgets before 150. */
+  /** Its 1 ms is over at 4, and no sound cell forgets before 150. */
   @Test
-  void weakCell_leftFor120Milliseconds_isTheOnlyOneLost() {
+  void weakCell_leftFor4Milliseconds_isTheOnlyOneLost() {
     BenchPins chip = powered(17).with(new Dram4164().defects().get(0));
     charge(chip);
-    chip.passMicroseconds(120_000);
+    chip.passMicroseconds(4_000);
     assertEquals(1, forgotten(chip));
   }
 
@@ -204,7 +204,7 @@ class Dram4164Test {
     BenchPins chip = powered(18).with(new Dram4164().defects().get(0));
     charge(chip);
     for (int round = 0; round < 20; round++) {
-      chip.passMicroseconds(9_000);
+      chip.passMicroseconds(372);
       for (int row = 0; row < 256; row++) {
         row(chip, row);
       }
