@@ -45,6 +45,10 @@ final class Circuit {
   int[] cellMask;
 
   int[] cellShift;
+
+  /** Temperature of each case in tenths of a degree, for as long as a run lasts. */
+  int[] caseTenths;
+
   int wordCount;
   int cellCount;
   int cpu = -1;

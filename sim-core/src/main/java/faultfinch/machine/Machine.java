@@ -7,6 +7,7 @@ import faultfinch.board.Pad;
 import faultfinch.fault.Dead;
 import faultfinch.fault.ElementOpen;
 import faultfinch.fault.Fault;
+import faultfinch.part.RowMemory;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.Electrical;
 import faultfinch.signal.State;
@@ -141,7 +142,20 @@ public final class Machine {
     Circuit made =
         Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
     made.delays = Delays.of(made, setup, power);
+    warm(made);
     return made;
+  }
+
+  /** Memories are as warm as the supply's heat makes them; a board just switched on is cold. */
+  private void warm(Circuit made) {
+    boolean cold =
+        setup.surroundings().minutes() == 0 && setup.surroundings().air() == Surroundings.Air.ROOM;
+    Optional<Heat> heat = cold ? Optional.empty() : Optional.of(Heat.of(power, setup));
+    for (int p = 0; p < made.parts.length; p++) {
+      if (heat.isPresent() && made.parts[p] instanceof RowMemory) {
+        made.caseTenths[p] = setup.surroundings().caseTenths(made.refs[p], heat.get());
+      }
+    }
   }
 
   private boolean feedsFromARail(String fuse) {

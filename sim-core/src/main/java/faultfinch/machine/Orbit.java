@@ -125,7 +125,7 @@ final class Orbit {
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
         keep(found, counts, moved);
-        return covered(swayed) || scheduled();
+        return lasts(plain.levels) && (covered(swayed) || scheduled());
       }
     }
     return false;
@@ -160,6 +160,17 @@ final class Orbit {
       }
     }
     return rows;
+  }
+
+  /** Whether every memory keeps what it holds for longer than a round. */
+  private boolean lasts(Levels levels) {
+    double round = length * levels.cycleNanoseconds();
+    for (int p = 0; p < c.parts.length; p++) {
+      if (c.parts[p] instanceof RowMemory row && row.keeps(levels.pins[p]) <= round) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether the rows strobed at times are among those strobed always. */

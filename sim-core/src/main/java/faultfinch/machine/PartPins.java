@@ -102,6 +102,11 @@ final class PartPins implements Pins {
   }
 
   @Override
+  public int caseTenths() {
+    return levels.circuit.caseTenths[part];
+  }
+
+  @Override
   public long charges(long pin) {
     Circuit c = levels.circuit;
     return Ramp.nanoseconds(c, levels, c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(pin)]);
@@ -176,7 +181,7 @@ final class PartPins implements Pins {
 
   @Override
   public int[] cellsWith(String defect) {
-    return cellDefects.getOrDefault(defect, NONE);
+    return cellDefects.isEmpty() ? NONE : cellDefects.getOrDefault(defect, NONE);
   }
 
   @Override

@@ -136,6 +136,8 @@ final class Wiring {
     c.cellBase = new int[n];
     c.cellMask = new int[n];
     c.cellShift = new int[n];
+    c.caseTenths = new int[n];
+    Arrays.fill(c.caseTenths, PowerFigures.figure("air.tenths"));
     int shared = -1;
     c.pinBase = new int[n];
     for (int p = 0; p < n; p++) {

@@ -31,8 +31,8 @@ public final class Dram4164 implements RowMemory {
   MOS memory; register A; data D Q; latch RAS/; write WE/; enable CAS/ WE/ of Q; unconnected NC;
   supply VCC; ground GND; Q drives MOS memory; Q follows A
   Not modelled: access time of a sound part, a row strobe that stays low between two rows (the row
-  phases stand for its edges), the column latch, writes later than the column strobe, page mode,
-  retention at other than 25 degrees, the need of a few row strobes after power-on, which cells are
+  phases stand for its edges), the column latch, writes later than the column strobe, page mode, the
+  need of a few row strobes after power-on, which cells are
   weak staying the same from one power-on to the next.""");
 
   /** The stored bits; the row is the high half of the index. */
@@ -104,8 +104,12 @@ public final class Dram4164 implements RowMemory {
 
   @Override
   public long keeps(Pins pins) {
-    boolean weak = pins.cellsWith(SHORT_LIVED).length > 0;
-    return weak ? Retention.shortestDefective() : Retention.shortest();
+    long grain = pins.state(GRAIN);
+    long least = Retention.shortest();
+    for (int cell : pins.cellsWith(SHORT_LIVED)) {
+      least = Math.min(least, Retention.defective(grain, cell));
+    }
+    return Retention.warm(least, pins.caseTenths());
   }
 
   @Override
@@ -168,7 +172,7 @@ public final class Dram4164 implements RowMemory {
     for (int cell = row * COLUMNS; cell < (row + 1) * COLUMNS; cell++) {
       long keeps =
           among(weak, cell) ? Retention.defective(grain, cell) : Retention.sound(grain, cell);
-      if (age >= keeps && pins.cell(CELLS, cell) != rest) {
+      if (age >= Retention.warm(keeps, pins.caseTenths()) && pins.cell(CELLS, cell) != rest) {
         pins.hold(CELLS, cell, rest);
       }
     }

@@ -3,7 +3,8 @@ package faultfinch.part;
 import faultfinch.signal.Electrical;
 
 /**
- * How long a cell of a dynamic memory keeps its charge at 25 degrees; every chip has its own grain.
+ * How long a cell of a dynamic memory keeps its charge; every chip has its own grain. What is said
+ * holds at 25 degrees, and is halved for each 10 kelvin above.
  *
  * <p>Shares of the cells stand against times: none below the shortest, one in a hundred below the
  * weak figure, half below the median. Between two of these points time grows by equal factors.
@@ -15,19 +16,23 @@ final class Retention {
   private static final double WEAK = nanoseconds("retention.weak.ms");
   private static final double MEDIAN = nanoseconds("retention.median.ms");
   private static final double LONGEST = nanoseconds("retention.longest.ms");
-  private static final double DEFECT_FROM = nanoseconds("retention.defect.from.ms");
-  private static final double DEFECT_TO = nanoseconds("retention.defect.to.ms");
+  private static final double DEFECT_FROM = nanoseconds("retention.defect.from.us") / 1000;
+  private static final double DEFECT_TO = nanoseconds("retention.defect.to.us") / 1000;
+  private static final int AT_TENTHS = 250;
+  private static final double HALVED_BY_TENTHS = 100;
 
   private Retention() {}
+
+  /** What is left of a time at so many tenths of a degree. */
+  static long warm(long nanoseconds, int tenths) {
+    return tenths == AT_TENTHS
+        ? nanoseconds
+        : (long) (nanoseconds * StrictMath.pow(2, (AT_TENTHS - tenths) / HALVED_BY_TENTHS));
+  }
 
   /** No sound cell forgets sooner, in nanoseconds. */
   static long shortest() {
     return (long) SHORTEST;
-  }
-
-  /** No defective cell forgets sooner, in nanoseconds. */
-  static long shortestDefective() {
-    return (long) DEFECT_FROM;
   }
 
   /** Nanoseconds a sound cell keeps its charge; the same for the same grain and cell. */

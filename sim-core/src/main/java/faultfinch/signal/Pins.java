@@ -18,6 +18,9 @@ public interface Pins {
    */
   long charges(long pin);
 
+  /** Temperature of the part's case in tenths of a degree Celsius. */
+  int caseTenths();
+
   /** The pins that rose since the part last saw a clock edge. Used in commit only. */
   long rose();
 

@@ -47,7 +47,6 @@ final class TestBoards {
             part("U1", "6502", true, "", "CPU"),
             part("U2", "2764", true, "", "EPROM"),
             part("U3", "6116", true, "", "SRAM"),
-            part("U9", "4164", false, "", "DRAM"),
             part("U4", "74LS138", false, "", "LS"),
             part("U5", "74LS00", false, "", "LS"),
             part("U8", "IOC", true, "", "LSI"),

@@ -131,8 +131,8 @@ final class SeamBoard {
         String lane = "." + (i + 1);
         s.on("V" + line, row + lane + "A");
         s.on("A" + line, row + lane + "B");
-        s.on("ROW" + line, row + lane + "Y " + both + lane + "A");
-        s.on(line < 5 ? "A" + (8 + line) : "GND", both + lane + "B");
+        s.on("ROW" + line, row + lane + "Y " + both + lane + "B");
+        s.on(line < 5 ? "A" + (8 + line) : "GND", both + lane + "A");
         s.on("M" + line, both + lane + "Y");
       }
     }

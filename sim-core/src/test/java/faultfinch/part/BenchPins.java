@@ -316,6 +316,11 @@ final class BenchPins implements Pins {
   }
 
   @Override
+  public int caseTenths() {
+    return 250;
+  }
+
+  @Override
   public long charges(long pin) {
     return CHARGES;
   }

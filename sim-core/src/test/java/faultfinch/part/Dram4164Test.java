@@ -191,14 +191,13 @@ class Dram4164Test {
   }
 
   /**
-   * Its 100 ms are over at 120, and no sound cell forgets before 150; rows of the lower half rest
-   * low.
+   * Its 1 ms is over at 4, and no sound cell forgets before 150; rows of the lower half rest low.
    */
   @Test
-  void shortLivedCell_leftFor120Milliseconds_isLostAndNoOther() {
+  void shortLivedCell_leftFor4Milliseconds_isLostAndNoOther() {
     BenchPins chip = powered(17).with(Dram4164.SHORT_LIVED, 3 * 256 + 77);
     charge(chip);
-    chip.passMicroseconds(120_000);
+    chip.passMicroseconds(4_000);
     assertEquals(1, forgotten(chip));
     assertEquals('L', read(chip, 3, 77));
   }
@@ -221,7 +220,7 @@ class Dram4164Test {
     BenchPins chip = powered(18).with(Dram4164.SHORT_LIVED, 3 * 256 + 77);
     charge(chip);
     for (int round = 0; round < 20; round++) {
-      chip.passMicroseconds(9_000);
+      chip.passMicroseconds(372);
       for (int row = 0; row < 256; row++) {
         row(chip, row);
       }

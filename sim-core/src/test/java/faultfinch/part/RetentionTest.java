@@ -18,11 +18,20 @@ class RetentionTest {
   }
 
   @Test
-  void defective_anyCell_liesBetween10And100Milliseconds() {
+  void defective_anyCell_liesBetween400And1000Microseconds() {
     for (int cell = 0; cell < 65_536; cell++) {
       long keeps = Retention.defective(5, cell);
-      assertTrue(keeps >= 10 * MILLISECOND && keeps <= 100 * MILLISECOND, "cell " + cell);
+      assertTrue(keeps >= 2 * MILLISECOND / 5 && keeps <= MILLISECOND, "cell " + cell);
     }
+  }
+
+  /** 25 degrees are 250 tenths. */
+  @Test
+  void warm_eachTenKelvin_halves() {
+    assertEquals(8_000, Retention.warm(8_000, 250));
+    assertEquals(4_000, Retention.warm(8_000, 350));
+    assertEquals(2_000, Retention.warm(8_000, 450));
+    assertEquals(16_000, Retention.warm(8_000, 150));
   }
 
   @Test

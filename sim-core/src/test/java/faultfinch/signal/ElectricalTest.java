@@ -31,8 +31,8 @@ class ElectricalTest {
     "retention.shortest.ms, 150",
     "retention.weak.ms, 1000",
     "retention.median.ms, 20000",
-    "retention.defect.from.ms, 10",
-    "retention.defect.to.ms, 100"
+    "retention.defect.from.us, 400",
+    "retention.defect.to.us, 1000"
   })
   void figure_known_isAsTheModelStates(String key, int value) {
     assertEquals(value, Electrical.figure(key));

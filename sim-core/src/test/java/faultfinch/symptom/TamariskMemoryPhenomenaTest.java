@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.machine.Machine;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -146,6 +147,35 @@ class TamariskMemoryPhenomenaTest {
     int lost = lost(machine, 0x1200);
     assertTrue(lost >= 3 && lost <= 30, lost + " bits");
     assertTrue(reached(toThePrompt(kind, "U14.2Q0: drives low"), "M_PROMPT"));
+  }
+
+  /**
+   * One cell of U9 keeps its charge for 0.44 ms when it is cold, and rows are strobed each 0.37 ms:
+   * all pages from 02 to 7F hold FF, and the boot finds nothing. Ten minutes later the memory is
+   * ten kelvin warmer and the cell keeps it for half as long: it is lost between two strobes,
+   * alone.
+   */
+  @ParameterizedTest
+  @EnumSource
+  void weakCell_passesWhenSwitchedOn_andFailsAfterMinutes(Machine.Kind kind) {
+    assertEquals(List.of(), lostAfter(kind, 0));
+    assertEquals(List.of(0x79C3), lostAfter(kind, 10));
+    assertTrue(reached(toThePrompt(kind, "U9: cell 79C3 short-lived"), "M_PROMPT"));
+  }
+
+  /** Addresses of pages 02 to 7F that no longer hold FF after so many minutes. */
+  private static List<Integer> lostAfter(Machine.Kind kind, int minutes) {
+    Machine machine =
+        new TamariskProgram()
+            .bytes(0xA9, 0, 0x85, 0x10, 0xA9, 2, 0x85, 0x11, 0xA0, 0, 0xA9, 0xFF)
+            .bytes(0x91, 0x10, 0xC8, 0xD0, 0xFB, 0xE6, 0x11, 0xA6, 0x11, 0xE0, 0x80, 0xD0, 0xF3)
+            .stop()
+            .after(minutes)
+            .run(kind, 310, 320, "U9: cell 79C3 short-lived");
+    return IntStream.range(0x200, 0x8000)
+        .filter(address -> memory(machine, address) != 0xFF)
+        .boxed()
+        .toList();
   }
 
   private static int lost(Machine machine, int page) {

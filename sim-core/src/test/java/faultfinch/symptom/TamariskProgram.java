@@ -7,9 +7,11 @@ import faultfinch.fault.FaultKinds;
 import faultfinch.machine.HandedOver;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
+import faultfinch.machine.Surroundings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** A few bytes in place of Tamarisk's firmware, with a glyph of its own bits for every code. */
 final class TamariskProgram {
@@ -23,6 +25,7 @@ final class TamariskProgram {
   private static final int NOP = 0xEA;
   private final byte[] rom = new byte[0x2000];
   private int at;
+  private int minutes;
 
   /** One that begins at E000. */
   TamariskProgram() {
@@ -54,6 +57,12 @@ final class TamariskProgram {
     return bytes(0x4C, at & 0xFF, at >>> 8);
   }
 
+  /** On a board that has been on for so long. */
+  TamariskProgram after(int minutesOn) {
+    minutes = minutesOn;
+    return this;
+  }
+
   /** Runs on a board with these faults; the plain machine takes over before reset ends. */
   Machine run(Machine.Kind kind, long milliseconds, String... faults) {
     return run(kind, Math.min(IN_RESET, milliseconds), milliseconds, faults);
@@ -81,10 +90,11 @@ final class TamariskProgram {
             List.of(),
             "",
             List.of());
-    Setup setup = Setup.healthy(board, 1);
     List<faultfinch.fault.Fault> harm =
         Arrays.stream(faults).map(f -> FaultKinds.parse(f, board)).toList();
-    Machine fast = new Machine(setup.with(harm), Machine.Kind.FAST);
+    Surroundings warm = new Surroundings(minutes, Surroundings.Air.ROOM, false);
+    Setup setup = new Setup(board, harm, Set.of(), 1, 0, warm);
+    Machine fast = new Machine(setup, Machine.Kind.FAST);
     fast.runTo(from * 1_000_000);
     Machine machine = HandedOver.to(kind, fast);
     machine.runTo(milliseconds * 1_000_000);
