@@ -14,6 +14,7 @@ import faultfinch.fault.Open;
 import faultfinch.fault.RepairAction;
 import faultfinch.fault.Seat;
 import faultfinch.fault.Slow;
+import faultfinch.fault.UnknownFault;
 import faultfinch.machine.Chance;
 import faultfinch.machine.Feed;
 import faultfinch.machine.Machine;
@@ -185,11 +186,19 @@ final class Patient {
     }
   }
 
-  /** A fault inside a chip, at another place; how the chip sat does not go along. */
+  /**
+   * A fault inside a chip, at another place; how the chip sat does not go along, nor what is wrong
+   * at a pin that leads nowhere there.
+   */
   private Optional<Fault> moved(Fault fault, String from, String to) {
-    return fault.seat() == Seat.SEATING
-        ? Optional.empty()
-        : Optional.of(FaultKinds.parse(to + fault.text().substring(from.length()), board));
+    if (fault.seat() == Seat.SEATING) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(FaultKinds.parse(to + fault.text().substring(from.length()), board));
+    } catch (UnknownFault nowhere) {
+      return Optional.empty();
+    }
   }
 
   /** What is wrong inside the chip that lies beside its place. */
