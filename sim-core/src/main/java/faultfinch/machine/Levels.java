@@ -370,13 +370,18 @@ final class Levels {
     int base = circuit.pinBase[p];
     long high = 0;
     long low = 0;
+    long moved = 0;
+    // Every key first: a net is worked out from what all its drivers do, and kept under its key.
     for (long left = changed; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
       int pin = base + bit;
-      int net = circuit.netOf[pin];
-      if (!volts.drives(pin, net, driveState(pin, on >>> bit, levels >>> bit))) {
-        continue;
-      }
+      boolean moves =
+          volts.drives(pin, circuit.netOf[pin], driveState(pin, on >>> bit, levels >>> bit));
+      moved |= moves ? 1L << bit : 0;
+    }
+    for (long left = moved; left != 0; left &= left - 1) {
+      int bit = Long.numberOfTrailingZeros(left);
+      int net = circuit.netOf[base + bit];
       if ((to.apart >>> bit & 1) != 0) {
         int all = renewed(net);
         high |= all == Listeners.HIGH ? 1L << bit : 0;
