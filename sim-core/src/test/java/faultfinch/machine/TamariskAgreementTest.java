@@ -46,7 +46,10 @@ class TamariskAgreementTest {
         "U6: cell 0700 bit 0 stuck high",
         "U6: cell 0700 disturbed",
         "U6: cell 0701 disturbed",
-        "U6: cell 0700 short-lived"
+        "U6: cell 0700 short-lived",
+        // With nobody to hold it the tape runs from power-on.
+        "U33.6Y: open pin",
+        "track U1.A0-U2.A0 and U1.A1-U2.A1: bridge"
       })
   void faultyBoard_whileMemoryIsSized_agrees(String fault) {
     agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);
