@@ -42,14 +42,14 @@ class TamariskAgreementTest {
         "U28.RW: clamps to supply through 1 ohm",
         "U14.2Q0: drives low",
         "U9.A3: open pin",
-        // The zero page and what is written beside it; row 7 of both columns is address 0007.
-        "U6: cell 0700 bit 0 stuck high",
-        "U6: cell 0700 disturbed",
-        "U6: cell 0701 disturbed",
-        "U6: cell 0700 short-lived",
+        // Of address 0000, and of what lies beside it.
+        "U6: cell 0000 bit 0 stuck high",
+        "U6: cell 0000 disturbed",
+        "U6: cell 0001 disturbed",
+        "U6: cell 0000 short-lived",
         // With nobody to hold it the tape runs from power-on.
         "U33.6Y: open pin",
-        "track U1.A0-U2.A0 and U1.A1-U2.A1: bridge"
+        "track U21.A1-U26.A1 and U21.VA1-U26.VA1: bridge"
       })
   void faultyBoard_whileMemoryIsSized_agrees(String fault) {
     agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);
