@@ -9,12 +9,15 @@ import faultfinch.fault.Draw;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import faultfinch.fault.FaultUniverse;
+import faultfinch.fault.TrackBridge;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -48,11 +51,27 @@ class TamariskAgreementTest {
         "U6: cell 0001 disturbed",
         "U6: cell 0000 short-lived",
         // With nobody to hold it the tape runs from power-on.
-        "U33.6Y: open pin",
-        "track U21.A1-U26.A1 and U21.VA1-U26.VA1: bridge"
+        "U33.6Y: open pin"
       })
   void faultyBoard_whileMemoryIsSized_agrees(String fault) {
     agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);
+  }
+
+  /** Processor on picture, and two lines of the memories' own; whichever lie side by side. */
+  @ParameterizedTest
+  @CsvSource({"A\\d, VA\\d", "MA\\d, MA\\d"})
+  void tracksBridged_whileMemoryIsSized_agrees(String one, String other) {
+    Fault bridge =
+        FaultUniverse.of(TAMARISK).byKind().get(FaultKinds.TRACK_BRIDGE).stream()
+            .filter(f -> nets(f).get(0).matches(one) && nets(f).get(1).matches(other))
+            .findFirst()
+            .orElseThrow();
+    agree(List.of(bridge), SIZING);
+  }
+
+  private static List<String> nets(Fault bridge) {
+    TrackBridge b = (TrackBridge) bridge;
+    return Stream.of(b.one(), b.other()).map(s -> TAMARISK.track(s).orElseThrow().net()).toList();
   }
 
   @Test
