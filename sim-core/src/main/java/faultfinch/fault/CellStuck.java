@@ -48,15 +48,17 @@ public record CellStuck(String ref, int index, int bit, boolean high) implements
   }
 
   /**
-   * One cell for each region of a dynamic memory: its columns 0, 1, 2 and 3, 4 to 7 and so on, each
-   * region twice as wide as the one before. Programs keep what they cannot do without lowest.
+   * One cell for each region of a dynamic memory: rows and columns 0, 1, 2 and 3, 4 to 7 and so on,
+   * each region twice as wide as the one before, for programs keep what they cannot do without
+   * lowest. Whether a row or a column carries the page of an address is the board's affair, so a
+   * cell's row and column are both of its region.
    */
   static List<Integer> regions(Anatomy anatomy, PlacedPart part) {
     List<Integer> cells = new ArrayList<>();
     int columns = anatomy.columns(part);
     int rows = anatomy.cells(part) / columns;
-    for (int from = 0; from < columns; from = Math.max(1, 2 * from)) {
-      int row = Lot.below(rows, from, Lot.of(part.ref()));
+    for (int from = 0; from < Math.min(rows, columns); from = Math.max(1, 2 * from)) {
+      int row = from + Lot.below(Math.max(1, from), from, Lot.of(part.ref()));
       int column = from + Lot.below(Math.max(1, from), from, Lot.of(part.role()));
       cells.add(row * columns + column);
     }

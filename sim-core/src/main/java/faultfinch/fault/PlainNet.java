@@ -23,7 +23,8 @@ import java.util.Set;
  */
 record PlainNet(Pad output, List<Pad> inputs) {
   private static final Set<DriveClass> DIGITAL =
-      EnumSet.complementOf(EnumSet.of(DriveClass.ANALOGUE, DriveClass.AMPLIFIER));
+      EnumSet.complementOf(
+          EnumSet.of(DriveClass.ANALOGUE, DriveClass.AMPLIFIER, DriveClass.TAPE_HEAD));
 
   private static final int RAIL_MILLIVOLTS = 5000;
 

@@ -13,6 +13,7 @@ import faultfinch.part.Join;
 import faultfinch.part.Part;
 import faultfinch.part.RowMemory;
 import faultfinch.part.Switch4066;
+import faultfinch.signal.DriveClass;
 import faultfinch.signal.Electrical;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Technology;
@@ -304,6 +305,9 @@ final class Wiring {
             railSwitch(p, element);
             continue;
           }
+          if (element.kind() == Element.Kind.CAPACITOR) {
+            passTape(p);
+          }
           String value = board.parts().get(p).value();
           int percent = harm.elementsDrift.getOrDefault(c.refs[p], 100);
           for (Join j : element.joins(value, closed.contains(c.refs[p]))) {
@@ -314,6 +318,38 @@ final class Wiring {
         }
       }
     }
+  }
+
+  /**
+   * A capacitor that a tape head works into passes its turns, as a resistance of the size it has at
+   * their rate. What the tape says has no direct current in it, so nothing else is told from the
+   * levels behind the capacitor.
+   */
+  private void passTape(int p) {
+    String value = board.parts().get(p).value();
+    if (!value.isEmpty() && (headAt(p, 0) || headAt(p, 1))) {
+      double hertz = Electrical.figure("tape-head.hz");
+      double ohms = 1 / (2 * Math.PI * hertz * Element.farads(value));
+      couple(c.pinBase[p], c.pinBase[p] + 1, (int) Math.max(1, Math.min(1e9, ohms)), false);
+    }
+  }
+
+  /** Whether a tape head works into one end of an element. */
+  private boolean headAt(int p, int bit) {
+    String end = c.parts[p].pinout().pins().get(bit).name();
+    return board.nets().stream()
+        .filter(n -> n.pads().contains(new Pad(c.refs[p], end)))
+        .flatMap(n -> n.pads().stream())
+        .anyMatch(q -> drives(q, DriveClass.TAPE_HEAD));
+  }
+
+  private boolean drives(Pad pad, DriveClass drive) {
+    return c.parts[indexOfRef.get(pad.ref())]
+        .pinout()
+        .find(pad.pin())
+        .flatMap(Pin::drive)
+        .filter(drive::equals)
+        .isPresent();
   }
 
   private void analogueSwitches() {

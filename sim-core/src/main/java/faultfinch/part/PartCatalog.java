@@ -43,6 +43,7 @@ public enum PartCatalog {
   TONE_GENERATOR("TONE", new ToneGenerator()),
   LINK_CONTROLLER("LINKC", new LinkController()),
   DRIVE("DRIVE", new Drive()),
+  TAPE_RECORDER("TAPE", new TapeRecorder()),
   DUAL_AMPLIFIER("OPAMP2", new DualAmplifier()),
   RESISTOR("R", passive(Element.Kind.RESISTOR, "1", "2")),
   RESISTOR_PACK(
@@ -64,7 +65,6 @@ public enum PartCatalog {
           ("A0 A1 A2 A3 A4 A5 A6 A7 A8 A9 A10 A11 A12 A13 A14 A15 D0 D1 D2 D3 D4 D5 D6 D7 RW PHI2"
                   + " RES/ IRQ/ NMI/ RDY XTAKE/ X5/ X6/ X7/ XQ7 5V 12V GND")
               .split(" "))),
-  TAPE_SOCKET("TAPE", passive(Element.Kind.CONNECTOR, "OUT", "IN", "MOTOR/", "GND")),
   SOUND_SOCKET("SOUND", passive(Element.Kind.CONNECTOR, "OUT", "MIX", "GND")),
   SIDE_PORT(
       "SIDE",

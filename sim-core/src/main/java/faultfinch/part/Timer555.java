@@ -7,7 +7,7 @@ import faultfinch.signal.State;
 
 /**
  * The reset timer: OUT is high from power-on until the timing capacitor has charged, and again
- * after TRIG was low.
+ * while TRIG is low and as long after it: a key across the capacitor empties it.
  */
 public final class Timer555 implements Part {
 
@@ -25,6 +25,7 @@ public final class Timer555 implements Part {
   Not modelled: discharge through DIS (TRIG low starts anew from 0 V), the control voltage pin.""");
 
   private static final State DONE = PINOUT.state("done", 1);
+  private static final State EMPTY = PINOUT.state("empty", 1);
   private static final State SINCE = PINOUT.state("since", 63);
   private static final long TRIG = PINOUT.pin("TRIG");
   private static final long THR = PINOUT.pin("THR");
@@ -42,10 +43,13 @@ public final class Timer555 implements Part {
   @Override
   public void commit(Pins pins, Phase phase) {
     if (pins.low(TRIG)) {
-      if (pins.state(DONE) != 0) {
+      if (pins.state(EMPTY) == 0) {
+        pins.hold(EMPTY, 1);
         pins.hold(DONE, 0);
-        pins.hold(SINCE, pins.nanoseconds());
       }
+    } else if (pins.state(EMPTY) != 0) {
+      pins.hold(EMPTY, 0);
+      pins.hold(SINCE, pins.nanoseconds());
     } else if (pins.state(DONE) == 0 && pins.high(THR) && pins.nanoseconds() >= ends(pins)) {
       pins.hold(DONE, 1);
     }
@@ -63,7 +67,7 @@ public final class Timer555 implements Part {
 
   @Override
   public long nextChange(Pins pins) {
-    if (pins.state(DONE) != 0) {
+    if (pins.state(DONE) != 0 || pins.state(EMPTY) != 0) {
       return NEVER;
     }
     long ends = ends(pins);

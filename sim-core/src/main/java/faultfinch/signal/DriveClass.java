@@ -10,6 +10,9 @@ public enum DriveClass {
   /** A sound output: high is where it rests, low is where it falls when its input fails. */
   ANALOGUE("analogue", "analogue"),
 
+  /** What a tape recorder puts out; it comes over a capacitor, so only its turns count. */
+  TAPE_HEAD("tape head", "tape-head"),
+
   /** An operational amplifier driven to either end, on 12 V. */
   AMPLIFIER("amplifier", "amplifier");
 
@@ -51,6 +54,7 @@ public enum DriveClass {
     throw new IllegalArgumentException(
         "found drive class '"
             + words
-            + "', right would be LS gate, LS buffer, NMOS LSI, MOS memory, analogue or amplifier");
+            + "', right would be LS gate, LS buffer, NMOS LSI, MOS memory, analogue, tape head or"
+            + " amplifier");
   }
 }

@@ -162,7 +162,7 @@ class RoutesTest {
     System.out.println("Tamarisk: " + plain.size() + " pairs of tracks lie within 0.5 mm");
   }
 
-  /** The board as a whole, and all but one piece in 200: less than twice the way and 40 mm. */
+  /** The board as a whole, and all but one piece in 100: less than twice the way and 40 mm. */
   @ParameterizedTest
   @ValueSource(strings = {"sorrel", "tamarisk"})
   void tracks_ofABoard_makeNoGreatDetours(String name) {
@@ -188,7 +188,7 @@ class RoutesTest {
         needed / 1e3,
         detours);
     assertTrue(copper < 1.2 * needed);
-    assertTrue(detours.size() <= board.tracks().size() / 200, detours.toString());
+    assertTrue(detours.size() <= board.tracks().size() / 100, detours.toString());
   }
 
   /** 100 mm of 0.3 mm are 333 squares of 0.491 milliohms. */

@@ -38,19 +38,19 @@ class TamariskFaultsTest {
     assertTrue(ALL.collapsedSize() >= 4000 && ALL.collapsedSize() <= 6000);
   }
 
-  /** Columns 0, 1, 2-3, 4-7 and so on to 128-255: nine regions of eight chips, two ways each. */
+  /**
+   * Rows and columns 0, 1, 2-3, 4-7 and so on to 128-255: nine regions of eight chips, two ways.
+   */
   @Test
   void cells_ofDynamicMemory_areOneForEachRegionOfEachChip() {
     assertEquals(9 * 8 * 2, ALL.byKind().get(FaultKinds.CELL_STUCK).size());
     assertEquals(9 * 8 * 2, ALL.byKind().get(FaultKinds.CELL_DEFECT).size());
-    List<Integer> columns =
-        CellStuck.regions(ANATOMY, TAMARISK.part("U7").orElseThrow()).stream()
-            .map(cell -> cell % 256)
-            .toList();
-    assertEquals(9, columns.size());
-    assertEquals(List.of(0, 1), columns.subList(0, 2));
-    for (int region = 2; region < 9; region++) {
-      assertEquals(region, 32 - Integer.numberOfLeadingZeros(columns.get(region)));
+    List<Integer> cells = CellStuck.regions(ANATOMY, TAMARISK.part("U7").orElseThrow());
+    assertEquals(9, cells.size());
+    for (int region = 0; region < 9; region++) {
+      // The number of the highest bit, from 1; 0 of 0.
+      assertEquals(region, 32 - Integer.numberOfLeadingZeros(cells.get(region) % 256));
+      assertEquals(region, 32 - Integer.numberOfLeadingZeros(cells.get(region) / 256));
     }
   }
 

@@ -10,13 +10,16 @@ import faultfinch.board.PlacedPart;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import faultfinch.fault.FaultUniverse;
+import faultfinch.fault.TrackBridge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -44,14 +47,33 @@ class TamariskAgreementTest {
         "U28.RW: clamps to supply through 1 ohm",
         "U14.2Q0: drives low",
         "U9.A3: open pin",
-        // The zero page and what is written beside it; row 7 of both columns is address 0007.
-        "U6: cell 0700 bit 0 stuck high",
-        "U6: cell 0700 disturbed",
-        "U6: cell 0701 disturbed",
-        "U6: cell 0700 short-lived"
+        // Of address 0000, and of what lies beside it.
+        "U6: cell 0000 bit 0 stuck high",
+        "U6: cell 0000 disturbed",
+        "U6: cell 0001 disturbed",
+        "U6: cell 0000 short-lived",
+        // With nobody to hold it the tape runs from power-on.
+        "U33.6Y: open pin"
       })
   void faultyBoard_whileMemoryIsSized_agrees(String fault) {
     agree(List.of(FaultKinds.parse(fault, TAMARISK)), SIZING);
+  }
+
+  /** Processor on picture, and two lines of the memories' own; whichever lie side by side. */
+  @ParameterizedTest
+  @CsvSource({"A\\d, VA\\d", "MA\\d, MA\\d"})
+  void tracksBridged_whileMemoryIsSized_agrees(String one, String other) {
+    Fault bridge =
+        FaultUniverse.of(TAMARISK).byKind().get(FaultKinds.TRACK_BRIDGE).stream()
+            .filter(f -> nets(f).get(0).matches(one) && nets(f).get(1).matches(other))
+            .findFirst()
+            .orElseThrow();
+    agree(List.of(bridge), SIZING);
+  }
+
+  private static List<String> nets(Fault bridge) {
+    TrackBridge b = (TrackBridge) bridge;
+    return Stream.of(b.one(), b.other()).map(s -> TAMARISK.track(s).orElseThrow().net()).toList();
   }
 
   @Test

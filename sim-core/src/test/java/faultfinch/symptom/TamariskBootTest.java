@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.board.Pad;
 import faultfinch.fault.FaultKinds;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 class TamariskBootTest {
   private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final int A_FRAME_AFTER_THE_PROMPT = 190;
+  private static final long MS = 1_000_000;
   private static final String NAME = "Tamarisk      Marrow Lane Works";
   private static final String ALL = "256 pages passed";
 
@@ -40,6 +42,48 @@ class TamariskBootTest {
     Machine machine = run(new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0), Machine.Kind.FAST);
     assertEquals(List.of(NAME, "160 pages passed"), Screen.look(machine).rows().subList(0, 2));
     assertFalse(machine.milestones().containsKey("M_TICK"));
+  }
+
+  /**
+   * Held, the button keeps the timing capacitor empty; let go, it charges for 55 ms. What was typed
+   * is gone from the picture and memory is sized again.
+   */
+  @Test
+  void resetButton_pressedAtThePrompt_startsTheBoardAnew() {
+    Machine machine = new Machine(Setup.healthy(TAMARISK, 1), Machine.Kind.FAST);
+    machine.runTo(300 * MS);
+    machine.hold("K9", true);
+    machine.runTo(380 * MS);
+    machine.hold("K9", false);
+    machine.runTo(420 * MS);
+    List<String> typed = Screen.look(machine).rows();
+    assertTrue(String.join("", typed).contains("a"));
+    machine.hold("K58", true);
+    machine.runTo(500 * MS);
+    assertFalse(running(machine));
+    machine.hold("K58", false);
+    machine.runTo(550 * MS);
+    assertFalse(running(machine));
+    machine.runTo(560 * MS);
+    assertTrue(running(machine));
+    machine.runTo(750 * MS);
+    assertEquals(List.of(NAME, ALL), Screen.look(machine).rows().subList(0, 2));
+    assertFalse(typed.equals(Screen.look(machine).rows()));
+  }
+
+  private static boolean running(Machine machine) {
+    machine.rest();
+    return machine.millivolts(new Pad("U1", "RES/"), false) > 2000;
+  }
+
+  @Test
+  void resetButton_stuck_neverLetsTheBoardBegin() {
+    Machine machine =
+        run(
+            Setup.healthy(TAMARISK, 1)
+                .with(List.of(FaultKinds.parse("K58: stuck closed", TAMARISK))),
+            Machine.Kind.FAST);
+    assertFalse(machine.milestones().containsKey("M_RESET"));
   }
 
   /** From the ROM a 1 loses against the pin that pulls: 1.1 V (see {@link TamariskBoardTest}). */

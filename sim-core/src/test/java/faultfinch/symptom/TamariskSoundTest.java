@@ -1,12 +1,14 @@
 package faultfinch.symptom;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.machine.Machine;
 import faultfinch.machine.SoundNet;
 import faultfinch.part.Dram4164;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,14 +21,17 @@ class TamariskSoundTest {
   private static final int SOUNDING = 57;
   private static final long HALF_A_SECOND = 500_000_000;
 
+  private static Machine chord(Machine.Kind kind, String... faults) {
+    return new TamariskProgram()
+        .store(0xA200, 195)
+        .store(0xA202, 155)
+        .store(0xA205, 0xFF)
+        .stop()
+        .run(kind, SOUNDING, faults);
+  }
+
   private static String heard(Machine.Kind kind, String... faults) {
-    Machine machine =
-        new TamariskProgram()
-            .store(0xA200, 195)
-            .store(0xA202, 155)
-            .store(0xA205, 0xFF)
-            .stop()
-            .run(kind, SOUNDING, faults);
+    Machine machine = chord(kind, faults);
     Speaker speaker = Speaker.of(machine.board()).orElseThrow();
     speaker.look(machine);
     long from = machine.nanoseconds();
@@ -147,6 +152,41 @@ class TamariskSoundTest {
     machine.hold("RV1", true);
     machine.runTo((SOUNDING + 1) * 1_000_000L);
     assertEquals(List.of(63, 32), read(machine));
+  }
+
+  /** Let go the control stands in its middle; turned up, nothing of it lies in the way. */
+  @Test
+  void volume_turnedUp_isTwiceAsLoudAndMore() {
+    double middle = loudness(false);
+    assertTrue(middle > 0);
+    // In the middle 1.1k of 2.8k, 0.393 of the sum, behind 0.67k drive 43k; turned up, 22 ohms from
+    // the end, 2.178k of 2.8k, 0.778, behind 0.48k: 0.01789 against 0.00900 a kilohm.
+    assertEquals(1.99, loudness(true) / middle, 0.1);
+  }
+
+  /**
+   * Its wiper or its hot end off, nothing comes through. Its cold end off, all of the sum drives
+   * 1.7k and 43k: 0.0224 a kilohm.
+   */
+  @Test
+  void volume_oneEndOff_isSilentOrFull() {
+    assertEquals("silent", heard(Machine.Kind.FAST, "RV3.2: open joint"));
+    assertEquals("silent", heard(Machine.Kind.FAST, "RV3.1: open joint"));
+    assertEquals(2.49, loudness(false, "RV3.3: open joint") / loudness(false), 0.15);
+  }
+
+  private static double loudness(boolean up, String... faults) {
+    Machine machine = chord(Machine.Kind.FAST, faults);
+    machine.hold("RV3", up);
+    long from = machine.nanoseconds();
+    Speaker speaker = Speaker.of(machine.board()).orElseThrow();
+    speaker.look(machine);
+    Sound sound = speaker.sound(SoundNet.of(machine), from, from + HALF_A_SECOND, Ear.RATE);
+    double square = 0;
+    for (short sample : sound.samples()) {
+      square += (double) sample * sample;
+    }
+    return Math.sqrt(square);
   }
 
   /** Nothing leads to the input: it stands at 0 V, and only this stick is stuck at an end. */

@@ -38,6 +38,9 @@ import javafx.util.Duration;
  * arrows walk from pin to pin; a click or Enter picks what is under the hand.
  */
 final class BoardView extends Region {
+  /** Millimetres across. */
+  private static final double HOLE = 0.8;
+
   private static final double MARGIN = 3;
   private static final double STEP = 1.25;
   private static final double DRAG = 4;
@@ -335,6 +338,18 @@ final class BoardView extends Region {
       for (Track track : model.plan().tracks()) {
         gc.setLineWidth(track.width());
         stroke(gc, track, side);
+      }
+    }
+    gc.setFill(inks.near());
+    model.plan().tracks().forEach(t -> holes(gc, t));
+  }
+
+  /** Where a track goes through to the other side. */
+  private static void holes(GraphicsContext gc, Track track) {
+    for (int i = 1; i < track.legs().size(); i++) {
+      Track.Leg leg = track.legs().get(i);
+      if (leg.side() != track.legs().get(i - 1).side()) {
+        gc.fillOval(leg.fromX() - HOLE / 2, leg.fromY() - HOLE / 2, HOLE, HOLE);
       }
     }
   }
