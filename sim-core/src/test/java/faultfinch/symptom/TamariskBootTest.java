@@ -13,6 +13,8 @@ import faultfinch.machine.Setup;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Tamarisk with its firmware. Reset ends after 55 ms; sizing writes and reads 64 KB twice, so that
@@ -22,6 +24,8 @@ class TamariskBootTest {
   private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final int A_FRAME_AFTER_THE_PROMPT = 190;
   private static final long MS = 1_000_000;
+  private static final int BEFORE_VIDEO = 136;
+  private static final int IN_RESET = 54;
   private static final String NAME = "Tamarisk      Marrow Lane Works";
   private static final String ALL = "256 pages passed";
 
@@ -37,9 +41,11 @@ class TamariskBootTest {
    * picture is right, but of the four banks in the window only the first is found. 32 KB and 8 KB
    * are 128 + 32 pages. Keys are looked at by the tick of the timer, which is out too.
    */
-  @Test
-  void boot_controllerOut_showsItsBannerWithoutTheBanksAndTakesNoKeys() {
-    Machine machine = run(new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0), Machine.Kind.FAST);
+  @ParameterizedTest
+  @EnumSource
+  void boot_controllerOut_showsItsBannerWithoutTheBanksAndTakesNoKeys(Machine.Kind kind) {
+    Setup without = new Setup(TAMARISK, List.of(), Set.of("U28"), 1, 0);
+    Machine machine = TamariskRun.to(TamariskRun.AT_THE_PROMPT, BEFORE_VIDEO, kind, without);
     assertEquals(List.of(NAME, "160 pages passed"), Screen.look(machine).rows().subList(0, 2));
     assertFalse(machine.milestones().containsKey("M_TICK"));
   }
@@ -87,13 +93,11 @@ class TamariskBootTest {
   }
 
   /** From the ROM a 1 loses against the pin that pulls: 1.1 V (see {@link TamariskBoardTest}). */
-  @Test
-  void boot_controllerDrivesADataLineLow_showsNoBanner() {
-    Machine machine =
-        run(
-            Setup.healthy(TAMARISK, 1)
-                .with(List.of(FaultKinds.parse("U28.D3: drives low", TAMARISK))),
-            Machine.Kind.FAST);
+  @ParameterizedTest
+  @EnumSource
+  void boot_controllerDrivesADataLineLow_showsNoBanner(Machine.Kind kind) {
+    Setup setup = TamariskRun.setup("U28.D3: drives low");
+    Machine machine = TamariskRun.to(A_FRAME_AFTER_THE_PROMPT, IN_RESET, kind, setup);
     assertFalse(machine.milestones().containsKey("M_BANNER"));
   }
 

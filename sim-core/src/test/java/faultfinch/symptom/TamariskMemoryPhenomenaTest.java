@@ -47,6 +47,7 @@ class TamariskMemoryPhenomenaTest {
     Machine machine = tried(kind, "U9.Q: open pin");
     assertTrue(reached(machine, "M_NO_MEMORY"));
     assertFalse(reached(machine, "M_BANNER"));
+    assertEquals("..-.....", gaps(machine));
     List<String> rows = Screen.look(machine).rows();
     assertTrue(rows.get(0).startsWith("memory does not hold"), rows + "");
   }
@@ -69,10 +70,9 @@ class TamariskMemoryPhenomenaTest {
   }
 
   /**
-   * Line 1 of all eight memories is low with the column and with the row, whatever the processor
-   * asks for: bytes 2 and 3 of a page overwrite 0 and 1, in all bits. Firmware finds memory that
-   * does not hold, and a man would blame eight chips of which none is bad: each gives back what it
-   * was given last.
+   * Address line 1 of all eight memories is low with the row and with the column, whatever the
+   * processor asks for: bytes 2 and 3 of a page are written over 0 and 1. Firmware finds memory
+   * that does not hold, and of eight chips that share the blame none is bad.
    */
   @ParameterizedTest
   @EnumSource
