@@ -153,6 +153,11 @@ public final class TapeRecorder implements Part {
   }
 
   @Override
+  public boolean keepsTime() {
+    return true;
+  }
+
+  @Override
   public long nextChange(Pins pins) {
     return pins.state(GOES) == PLAYS && pins.state(RUN) != SILENT
         ? pins.cycleAfter(pins.state(TURNS_AT))

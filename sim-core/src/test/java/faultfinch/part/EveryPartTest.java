@@ -116,6 +116,39 @@ class EveryPartTest {
     }
   }
 
+  /** What a machine leaves out: outputs that an enable pin by itself lets go of. */
+  @ParameterizedTest
+  @EnumSource
+  void settle_enablePinThatSilences_drivesNothing(PartCatalog row) {
+    SplittableRandom random = random(row, "silent");
+    Pinout pinout = row.part().pinout();
+    for (Output output : pinout.outputs()) {
+      long high = pinout.silentWhileHigh(output.enables());
+      long low = pinout.silentWhileLow(output.enables());
+      for (long left = high | low; left != 0; left &= left - 1) {
+        long pin = left & -left;
+        for (int trial = 0; trial < TRIALS / 8; trial++) {
+          BenchPins bench = anywhere(row.part(), random);
+          bench.set((high & pin) != 0 ? bench.in() | pin : bench.in() & ~pin);
+          bench.settle();
+          assertEquals(0, bench.driven() & output.pins(), () -> names(row, output.pins()));
+        }
+      }
+    }
+  }
+
+  /** What a machine does not ask: when a part without a sense of time changes by itself. */
+  @ParameterizedTest
+  @EnumSource
+  void nextChange_partThatKeepsNoTime_isNever(PartCatalog row) {
+    SplittableRandom random = random(row, "time");
+    for (int trial = 0; trial < TRIALS && !row.part().keepsTime(); trial++) {
+      BenchPins bench = anywhere(row.part(), random);
+      assertEquals(Part.NEVER, row.part().nextChange(bench));
+      assertEquals(Part.NEVER, row.part().nextStored(bench));
+    }
+  }
+
   @ParameterizedTest
   @EnumSource
   void settle_pinsThatAnOutputDoesNotFollow_leaveItAlone(PartCatalog row) {
