@@ -228,11 +228,18 @@ final class Shortcuts {
     return next;
   }
 
-  /** Nets that can hold a level that matters here: what nothing ever drives has none to lose. */
+  /**
+   * Nets that can hold a level that matters here: what nothing ever drives has none to lose but one
+   * from before a key was let go.
+   */
   private int[] holders() {
     return IntStream.range(0, c.netCount)
         .filter(net -> !reach.holds[net] && reach.lineOf[net] == 0)
-        .filter(net -> c.drivers[net].length > 0 || c.groupOf[net] >= 0)
+        .filter(
+            net ->
+                c.drivers[net].length > 0
+                    || c.groupOf[net] >= 0
+                    || plain.levels.expiresAt(net) != Part.NEVER)
         .filter(net -> c.loadMv[net].length == 0 && c.lsInputs[net] == 0)
         .toArray();
   }

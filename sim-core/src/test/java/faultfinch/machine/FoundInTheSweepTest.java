@@ -54,6 +54,14 @@ class FoundInTheSweepTest {
     assertAgrees(Setup.healthy(board, 79).with(List.of(bridge)), 60 * MS);
   }
 
+  /** Nothing drives the reset line but a key; let go, it holds its level for a millisecond. */
+  @Test
+  void lineThatOnlyAKeyDrove_losesItsLevelAfterItIsLetGo() {
+    Board board = GeneratedBoards.board(28);
+    Fault misplaced = FaultKinds.parse("U3: in the socket of U7", board);
+    assertAgrees(Setup.healthy(board, 28).with(List.of(misplaced)), 60 * MS);
+  }
+
   /** A way found at the end of a cycle begins with the next, and something in it shows. */
   @Test
   void wayThatShows_isFollowedFromTheCycleItWasFoundIn() {

@@ -35,7 +35,7 @@ class DriveClassTest {
             .getMessage();
     assertEquals(
         "found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI, MOS memory,"
-            + " analogue or amplifier",
+            + " analogue, tape head or amplifier",
         says);
   }
 }

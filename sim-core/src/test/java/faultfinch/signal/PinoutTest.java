@@ -224,7 +224,7 @@ class PinoutTest {
   void drawing_unknownDriveClass_isRefused() {
     assertEquals(
         "drawing: found drive class 'ECL gate', right would be LS gate, LS buffer, NMOS LSI, MOS"
-            + " memory, analogue or amplifier",
+            + " memory, analogue, tape head or amplifier",
         refused("A ->|1 2|-> Y\nLS; input A; Y drives ECL gate"));
   }
 
