@@ -70,6 +70,10 @@ final class Circuit {
   boolean[] level;
 
   int netCount;
+
+  /** Farads from each net to the supply nets; 0 until somebody asks, see {@link Ramp}. */
+  double[] farads;
+
   String[] netNames;
   byte[] source;
 

@@ -43,6 +43,13 @@ final class Ramp {
   }
 
   private static double farads(Circuit c, int net) {
+    if (c.farads[net] == 0) {
+      c.farads[net] = summed(c, net);
+    }
+    return c.farads[net];
+  }
+
+  private static double summed(Circuit c, int net) {
     double farads = 0;
     for (int p = 0; p < c.parts.length; p++) {
       PlacedPart placed = c.board.parts().get(p);

@@ -418,6 +418,7 @@ final class Wiring {
       c.padNetOf[g] = index.computeIfAbsent(root(padOf(g)), k -> index.size());
     }
     c.netCount = index.size();
+    c.farads = new double[c.netCount];
     c.netNames = new String[c.netCount];
     Arrays.fill(c.netNames, "");
     for (Net net : board.nets()) {
