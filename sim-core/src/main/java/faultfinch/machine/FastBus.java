@@ -22,10 +22,14 @@ final class FastBus extends CycleBus {
   private static final int NOT_KNOWN = -1;
   private static final int MARGIN = 8;
 
-  /** Cycles played plainly at the end of a run: every chain of latches of ours is shorter. */
+  /**
+   * Cycles played plainly at the end of a run: every chain of latches of ours is shorter, and so is
+   * the gap between two lines of our picture. A controller told a longer one leaves a picture latch
+   * with an older cell until its next clock.
+   */
   private static final int FRESH = 24;
 
-  /** Cycles until a way is looked for again; twice as many each time none was found, so often. */
+  /** Cycles until a way is looked for again; doubled each time none is found, so far at most. */
   private static final int LOOKED_AGAIN = 20_000;
 
   private static final int MOST_PATIENCE = 16;

@@ -1,12 +1,11 @@
 package faultfinch.machine;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -23,6 +22,12 @@ final class NodeGrouping {
   private final Map<Integer, Integer> componentOf = new HashMap<>();
   private final int[] waitsFor;
 
+  /** Per component those that must come after it. */
+  private final List<Set<Integer>> later = new ArrayList<>();
+
+  /** Per part how many of its components wait for another. */
+  private final Map<Integer, Integer> waiting = new HashMap<>();
+
   /** Components in an order that holds, and for each node those that must come after it. */
   NodeGrouping(List<List<Integer>> components, List<Set<Integer>> after, IntUnaryOperator partOf) {
     this.components = components;
@@ -35,21 +40,23 @@ final class NodeGrouping {
       }
     }
     for (int i = 0; i < waitsFor.length; i++) {
-      for (int later : later(i)) {
-        waitsFor[later]++;
-      }
+      later.add(later(i));
+      later.get(i).forEach(next -> waitsFor[next]++);
+    }
+    for (int i = 0; i < waitsFor.length; i++) {
+      waiting.merge(part(i), waitsFor[i] > 0 ? 1 : 0, Integer::sum);
     }
   }
 
-  private Collection<Integer> later(int component) {
-    Set<Integer> later = new TreeSet<>();
+  private Set<Integer> later(int component) {
+    Set<Integer> found = new HashSet<>();
     for (int node : components.get(component)) {
       for (int next : after.get(node)) {
-        later.add(componentOf.get(next));
+        found.add(componentOf.get(next));
       }
     }
-    later.remove(component);
-    return later;
+    found.remove(component);
+    return found;
   }
 
   private int part(int component) {
@@ -66,8 +73,11 @@ final class NodeGrouping {
       placed[next] = true;
       last = part(next);
       arranged.add(components.get(next));
-      for (int later : later(next)) {
-        waitsFor[later]--;
+      for (int freed : later.get(next)) {
+        waitsFor[freed]--;
+        if (waitsFor[freed] == 0) {
+          waiting.merge(part(freed), -1, Integer::sum);
+        }
       }
     }
     components.clear();
@@ -88,17 +98,8 @@ final class NodeGrouping {
         return i;
       }
       any = any < 0 ? i : any;
-      whole = whole < 0 && ready(part(i), placed) ? i : whole;
+      whole = whole < 0 && waiting.get(part(i)) == 0 ? i : whole;
     }
     return whole < 0 ? any : whole;
-  }
-
-  private boolean ready(int part, boolean[] placed) {
-    for (int i = 0; i < placed.length; i++) {
-      if (!placed[i] && part(i) == part && waitsFor[i] > 0) {
-        return false;
-      }
-    }
-    return true;
   }
 }

@@ -106,13 +106,12 @@ final class RowSchedule {
     int[][][] times = new int[always.length][][];
     long shortest = Long.MAX_VALUE;
     for (int p = 0; p < times.length; p++) {
-      times[p] = always[p] == null ? null : new int[always[p].length][];
+      times[p] = always[p] == null ? null : cycles(strobed, p, always[p].length);
       for (int row = 0; times[p] != null && row < times[p].length; row++) {
-        int[] cycles = cycles(strobed, p, row);
-        if (cycles.length == 0) {
+        int[] cycles = times[p][row];
+        if (cycles == null) {
           continue;
         }
-        times[p][row] = cycles;
         RowMemory memory = (RowMemory) c.parts[p];
         PartPins pins = plain.levels.pins[p];
         long keeps = memory.keeps(pins);
@@ -128,8 +127,19 @@ final class RowSchedule {
     return Optional.of(new RowSchedule(c, cycle, strobed.size(), times, every));
   }
 
-  private static int[] cycles(List<int[]> strobed, int p, int row) {
-    return IntStream.range(0, strobed.size()).filter(i -> strobed.get(i)[p] == row).toArray();
+  /** Per row of a memory the cycles in which it is strobed, or null where it never is. */
+  private static int[][] cycles(List<int[]> strobed, int p, int rows) {
+    IntStream.Builder[] found = new IntStream.Builder[rows];
+    for (int i = 0; i < strobed.size(); i++) {
+      int row = strobed.get(i)[p];
+      if (row >= 0) {
+        found[row] = found[row] == null ? IntStream.builder() : found[row];
+        found[row].add(i);
+      }
+    }
+    return Arrays.stream(found)
+        .map(of -> of == null ? null : of.build().toArray())
+        .toArray(int[][]::new);
   }
 
   private static int widest(int[] cycles, int frame) {
