@@ -8,9 +8,8 @@ import faultfinch.diagnosis.DictionaryBuild;
 import faultfinch.diagnosis.DictionaryFile;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Origin;
-import faultfinch.diagnosis.SharedRows;
 import faultfinch.diagnosis.ShippedDictionaries;
-import faultfinch.diagnosis.SurveyRows;
+import faultfinch.diagnosis.Stages;
 import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.FaultUniverse;
 import java.io.IOException;
@@ -24,8 +23,11 @@ import java.util.Optional;
  */
 final class Dictionaries {
   private static final String SUFFIX = ".dictionary";
+
+  /** What is done of one that is being built. */
+  private static final String JOURNAL = ".journal";
+
   private static final int THREADS = 2;
-  private static final int STEPS_TOLD = 100;
 
   private final Terminal terminal;
   private final Path cache;
@@ -77,24 +79,24 @@ final class Dictionaries {
   private FaultDictionary built(Board board, FaultUniverse universe, Origin origin) {
     terminal
         .err()
-        .println(terminal.words().say("dictionary.begins", board.title(), universe.size()));
+        .println(
+            terminal
+                .words()
+                .say(
+                    "dictionary.begins", board.title(), universe.size(), universe.collapsedSize()));
+    Path journal = cache.resolve(origin.board() + "-" + origin.digest() + JOURNAL);
     FaultDictionary dictionary =
-        new DictionaryBuild(origin, universe.faults(), new SharedRows(new SurveyRows(board)))
-            .run(THREADS, this::told)
+        DictionaryBuild.of(origin, universe, Stages.of(board))
+            .noting(journal)
+            .run(THREADS, new ToldProgress(terminal, System::nanoTime))
             .orElseThrow();
     try {
       Files.createDirectories(cache);
       OutFile.at(file(origin).toString(), terminal.words()).write(DictionaryFile.bytes(dictionary));
+      Files.deleteIfExists(journal);
     } catch (IOException | Misuse e) {
       terminal.err().println(terminal.words().say("dictionary.not-kept", e.getMessage()));
     }
     return dictionary;
-  }
-
-  private boolean told(int done, int all) {
-    if (done * STEPS_TOLD / all != (done - 1) * STEPS_TOLD / all) {
-      terminal.err().println(terminal.words().say("dictionary.progress", done, all));
-    }
-    return true;
   }
 }

@@ -82,6 +82,7 @@ final class SurveyCommand implements Command {
   private static Map<String, Object> json(Told told) {
     Map<String, Object> detected = new LinkedHashMap<>();
     detected.put("owner", told.tier(ErrorRates.Tier.OWNER).visibleByWeight());
+    detected.put("benchRom", told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight());
     detected.put("poweredLooks", told.tier(ErrorRates.Tier.POWERED).visibleByWeight());
     detected.put("anyLook", told.any().visibleByWeight());
     Map<String, Object> json = new LinkedHashMap<>();
@@ -108,6 +109,11 @@ final class SurveyCommand implements Command {
     row(
         columns,
         words,
+        "bench-rom",
+        share(told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight(), words));
+    row(
+        columns,
+        words,
         "powered",
         share(told.tier(ErrorRates.Tier.POWERED).visibleByWeight(), words));
     row(columns, words, "any", share(told.any().visibleByWeight(), words));
@@ -119,7 +125,6 @@ final class SurveyCommand implements Command {
         told.excited.isPresent()
             ? share(told.excited.getAsDouble(), words)
             : words.say("survey.not-noted"));
-    row(columns, words, "bench-rom", words.say("survey.no-bench-rom"));
     columns.print(terminal.out(), WIDTH);
     terminal.out().println();
     Paragraph.print(

@@ -1,9 +1,7 @@
 package faultfinch.bench;
 
-import faultfinch.bench.Reading.Report;
 import faultfinch.bench.Reading.Words;
 import faultfinch.symptom.BenchReport;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The bench ROM and the leads that go with it, plugged in and taken off. */
@@ -55,14 +53,6 @@ record BenchRomMove(Way way) implements Act {
     patient.switchOff();
     patient.rig.benchRom(true);
     patient.switchOn();
-    return of(BenchReport.of(patient.setup()));
-  }
-
-  /** What a round said, line by line. */
-  private static Report of(BenchReport report) {
-    List<String> lines = new ArrayList<>(report.sentences());
-    lines.add("lamp " + report.lamp());
-    lines.add("sound " + report.sound());
-    return new Report(lines);
+    return BenchRom.of(BenchReport.of(patient.setup()));
   }
 }

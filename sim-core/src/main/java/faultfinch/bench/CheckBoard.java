@@ -58,7 +58,7 @@ record CheckBoard(Depth depth) implements Act {
   private boolean counts(Patient patient, Look look) {
     return switch (look.kind()) {
       case SCREEN, LISTEN, LAMP -> true;
-      case KEY, CURRENT -> depth != Depth.QUICK;
+      case KEY, TYPED, CURRENT -> depth != Depth.QUICK;
       case METER -> depth != Depth.QUICK && supplies(patient, Looks.pad(look.place()));
       case FINGER, PROBE, COUNTER, CONTINUITY, OHMS -> false;
     };

@@ -9,6 +9,7 @@ public enum Instruments {
   LISTEN("listen", "what sounds while the board starts"),
   LAMP("lamp", "whether the lamp is dark, lit or blinks"),
   KEY("key", "what a press of a key brings about"),
+  TYPED("typed", "what the display shows when the word of the exercise was typed"),
   CURRENT("current", "what the board draws from its supply"),
   FINGER("finger", "how warm a part is"),
   METER("meter", "average volts at a pin"),
@@ -39,7 +40,7 @@ public enum Instruments {
   /** Whether the place is nothing more than the board itself. */
   public boolean wholeBoard() {
     return switch (this) {
-      case SCREEN, LISTEN, LAMP, CURRENT -> true;
+      case SCREEN, LISTEN, LAMP, TYPED, CURRENT -> true;
       case KEY, FINGER, METER, PROBE, COUNTER, CONTINUITY, OHMS -> false;
     };
   }

@@ -27,7 +27,7 @@ record Lid(boolean off) implements Act {
     return switch (move.kind()) {
       case LOOK ->
           switch (move.asLook().kind()) {
-            case SCREEN, LISTEN, LAMP, KEY, CURRENT -> false;
+            case SCREEN, LISTEN, LAMP, KEY, TYPED, CURRENT -> false;
             case FINGER, METER, PROBE, COUNTER, CONTINUITY, OHMS -> true;
           };
       case ASK,

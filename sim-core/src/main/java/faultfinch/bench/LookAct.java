@@ -25,7 +25,7 @@ final class LookAct implements Act {
     return switch (look.kind()) {
       case SCREEN, LISTEN, LAMP, CURRENT, OHMS -> false;
       // The module's own program does not ask the keys one by one.
-      case KEY -> patient.rig.benchRom();
+      case KEY, TYPED -> patient.rig.benchRom();
       case FINGER -> patient.isOut(look.place());
       case METER, COUNTER -> patient.isOut(Looks.pad(look.place()).ref());
       case PROBE -> !Looks.atPad(look.place()) && patient.isOut(Looks.pad(look.place()).ref());
@@ -47,7 +47,7 @@ final class LookAct implements Act {
 
   private static Reading switchedOff(Look look) {
     return switch (look.kind()) {
-      case SCREEN -> new Reading.Picture("dark", "dark", List.of());
+      case SCREEN, TYPED -> new Reading.Picture("dark", "dark", List.of());
       case LISTEN -> new Reading.Sound("silent", "silent", List.of());
       case LAMP -> new Words("dark", "dark");
       case KEY -> new Words("nothing happens", "nothing");

@@ -8,6 +8,7 @@ import faultfinch.board.PlacedPart;
 import faultfinch.part.Element;
 import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
+import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -29,6 +30,9 @@ public final class Looks {
         .map(KeyPress::ref)
         .distinct()
         .forEach(ref -> looks.add(new Look(Instruments.KEY, ref)));
+    if (Screen.of(board).isPresent() && !board.exercise().isEmpty()) {
+      looks.add(new Look(Instruments.TYPED, ""));
+    }
     looks.add(new Look(Instruments.CURRENT, ""));
     board.parts().stream()
         .filter(Looks::warms)

@@ -119,8 +119,12 @@ public sealed interface Reading {
     }
   }
 
-  /** Several lines that belong together, such as what a module wrote. */
-  record Report(List<String> lines) implements Reading {
+  /**
+   * Several lines that belong together, such as what a module wrote.
+   *
+   * @param feature what of it counts
+   */
+  record Report(List<String> lines, String feature) implements Reading {
     public Report {
       lines = List.copyOf(lines);
     }
@@ -128,11 +132,6 @@ public sealed interface Reading {
     @Override
     public String text() {
       return String.join("; ", lines);
-    }
-
-    @Override
-    public String feature() {
-      return text();
     }
   }
 

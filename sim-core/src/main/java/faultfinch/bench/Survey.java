@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -103,54 +104,150 @@ public final class Survey {
 
   /** Runs a board and looks at all of it. */
   public Run run(Setup setup) {
-    Legs legs = Legs.of(setup);
-    Trail trail = new Trail(setup);
-    Levels levels = new Levels(places, board.phaseNanoseconds(), legs, trail);
-    List<Machine> machines = new ArrayList<>();
+    return watched(setup, Optional.empty());
+  }
+
+  /**
+   * Runs one board and looks at others that do the same, on every pin and in every stored bit, as
+   * it: they stand where it stood and settle there on their own wiring. One whose supplies say that
+   * it may do something else is run by itself.
+   *
+   * @param alike the first is run
+   */
+  public List<Run> runs(List<Setup> alike) {
+    if (alike.size() == 1) {
+      return List.of(run(alike.get(0)));
+    }
+    Moments moments = new Moments();
+    List<Run> runs = new ArrayList<>();
+    runs.add(watched(alike.get(0), Optional.of(moments)));
+    for (Setup setup : alike.subList(1, alike.size())) {
+      Machine twin = new Machine(setup, Machine.Kind.PLAIN);
+      runs.add(twin.doublesFor(moments.end()) ? looked(setup, twin, moments) : run(setup));
+    }
+    return List.copyOf(runs);
+  }
+
+  /** Where a run stood at each of its windows, and what its owner saw. */
+  private static final class Moments {
+    private final List<Machine> windows = new ArrayList<>();
+    private Optional<Machine> idle = Optional.empty();
+    private Optional<Machine> end = Optional.empty();
+    private Optional<Watching> watching = Optional.empty();
+
+    /** In the order in which they came. */
+    private final List<Boolean> idles = new ArrayList<>();
+
+    void note(Machine machine, boolean isIdle) {
+      Machine now = machine.moment();
+      idles.add(isIdle);
+      if (isIdle) {
+        idle = Optional.of(now);
+      } else {
+        windows.add(now);
+      }
+    }
+
+    Machine end() {
+      return end.orElseThrow();
+    }
+  }
+
+  private Run watched(Setup setup, Optional<Moments> moments) {
+    Looking looking = new Looking(setup);
     Map<Long, Consumer<Machine>> stops = new LinkedHashMap<>();
     for (long start : schedule.starts()) {
       stops.put(
           start,
           machine -> {
-            machines.add(machine);
-            levels.window(machine, Schedule.CYCLES);
+            moments.ifPresent(m -> m.note(machine, false));
+            looking.window(machine);
           });
     }
-    List<Heat> heats = new ArrayList<>();
     stops.put(
         schedule.idle(),
         machine -> {
-          levels.idle(machine, Schedule.IDLE_CYCLES);
-          heats.add(machine.heat());
+          moments.ifPresent(m -> m.note(machine, true));
+          looking.idle(machine);
         });
-    Watching watching = Watching.of(setup, stops);
-    Machine machine = machines.get(machines.size() - 1);
-    SortedMap<Look, Reading> readings = new TreeMap<>();
-    owner(watching, readings);
-    readings.forEach((look, reading) -> trail.seen(look.text() + ": " + reading.feature()));
-    Heat heat = heats.get(0);
-    for (Look look : looks) {
-      switch (look.kind()) {
-        case SCREEN, LISTEN, LAMP, KEY -> {
-          // Seen and heard above.
-        }
-        case CURRENT -> readings.put(look, Dial.current(heat.currentMilliamps()));
-        case FINGER -> readings.put(look, touch(heat, look.place()));
-        case METER -> readings.put(look, volts(machine, levels, legs, Looks.pad(look.place())));
-        case PROBE ->
-            readings.put(
-                look,
-                new Reading.Level(
-                    levels.light(Looks.pad(look.place()), Looks.atPad(look.place()))));
-        case COUNTER -> readings.put(look, Dial.frequency(levels.hertz(Looks.pad(look.place()))));
-        case CONTINUITY, OHMS -> readings.put(look, unpowered(machine, legs, look));
+    Watching watching = Watching.ofAllKeys(setup, stops);
+    Machine machine = looking.machine.orElseThrow();
+    moments.ifPresent(
+        m -> {
+          m.end = Optional.of(machine.moment());
+          m.watching = Optional.of(watching);
+        });
+    return looking.done(machine, watching);
+  }
+
+  /** Looks at a board that stands, moment after moment, where another stood. */
+  private Run looked(Setup setup, Machine twin, Moments moments) {
+    Looking looking = new Looking(setup);
+    int window = 0;
+    for (boolean isIdle : moments.idles) {
+      if (isIdle) {
+        twin.standWhere(moments.idle.orElseThrow());
+        looking.idle(twin);
+      } else {
+        twin.standWhere(moments.windows.get(window++));
+        looking.window(twin);
       }
     }
-    trail.still(machine);
-    trail.begin(machine);
-    machine.play(LAST_CYCLES, (phase, nanoseconds) -> trail.phase(machine));
-    trail.end(machine);
-    return new Run(readings, trail.sum());
+    twin.standWhere(moments.end());
+    return looking.done(twin, moments.watching.orElseThrow().on(twin));
+  }
+
+  /** All looks at one run. */
+  private final class Looking {
+    private final Legs legs;
+    private final Trail trail;
+    private final Levels levels;
+    private Optional<Machine> machine = Optional.empty();
+    private Optional<Heat> heat = Optional.empty();
+
+    Looking(Setup setup) {
+      legs = Legs.of(setup);
+      trail = new Trail(setup);
+      levels = new Levels(places, board.phaseNanoseconds(), legs, trail);
+    }
+
+    void window(Machine now) {
+      machine = Optional.of(now);
+      levels.window(now, Schedule.CYCLES);
+    }
+
+    void idle(Machine now) {
+      levels.idle(now, Schedule.IDLE_CYCLES);
+      heat = Optional.of(now.heat());
+    }
+
+    Run done(Machine now, Watching watching) {
+      SortedMap<Look, Reading> readings = new TreeMap<>();
+      owner(watching, readings);
+      readings.forEach((look, reading) -> trail.seen(look.text() + ": " + reading.feature()));
+      for (Look look : looks) {
+        switch (look.kind()) {
+          case SCREEN, LISTEN, LAMP, KEY, TYPED -> {
+            // Seen and heard above.
+          }
+          case CURRENT -> readings.put(look, Dial.current(heat.orElseThrow().currentMilliamps()));
+          case FINGER -> readings.put(look, touch(heat.orElseThrow(), look.place()));
+          case METER -> readings.put(look, volts(now, levels, legs, Looks.pad(look.place())));
+          case PROBE ->
+              readings.put(
+                  look,
+                  new Reading.Level(
+                      levels.light(Looks.pad(look.place()), Looks.atPad(look.place()))));
+          case COUNTER -> readings.put(look, Dial.frequency(levels.hertz(Looks.pad(look.place()))));
+          case CONTINUITY, OHMS -> readings.put(look, unpowered(now, legs, look));
+        }
+      }
+      trail.still(now);
+      trail.begin(now);
+      now.play(LAST_CYCLES, (phase, nanoseconds) -> trail.phase(now));
+      trail.end(now);
+      return new Run(readings, trail.sum());
+    }
   }
 
   private Reading touch(Heat heat, String ref) {
@@ -178,6 +275,13 @@ public final class Survey {
         new Reading.Sound(heard, heard, watching.tones(0, ready)));
     String lamp = symptoms.feature(Symptoms.LAMP);
     readings.put(new Look(Instruments.LAMP, ""), new Words(lamp, lamp));
+    watching
+        .typed()
+        .ifPresent(
+            s ->
+                readings.put(
+                    new Look(Instruments.TYPED, ""),
+                    new Reading.Picture(s.says(), s.says(), glass.cells())));
     symptoms
         .features()
         .forEach(

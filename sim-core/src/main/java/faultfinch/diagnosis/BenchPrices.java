@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.BenchRom;
 import faultfinch.bench.Look;
 import faultfinch.bench.Move;
 import faultfinch.bench.Moves;
@@ -16,7 +17,12 @@ public record BenchPrices(Prices prices) implements PriceList {
 
   @Override
   public Price look(String look) {
-    return prices.of(Look.parse(look));
+    return BenchRom.named(look).map(this::benchRom).orElseGet(() -> prices.of(Look.parse(look)));
+  }
+
+  private Price benchRom(BenchRom way) {
+    Price price = prices.of(new Move(Moves.BENCH_ROM, ""));
+    return way == BenchRom.ALONE ? price : price.plus(prices.of(new Move(Moves.RETURN_LEADS, "")));
   }
 
   @Override

@@ -1,96 +1,217 @@
 package faultfinch.diagnosis;
 
 import faultfinch.fault.Fault;
+import faultfinch.fault.FaultUniverse;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
- * Computes a dictionary by running every fault. Threads share the runs but rows are put together in
- * the order of the faults: any number of threads gives the same bytes.
+ * Computes a dictionary by running every fault, stage by stage: one run for each group of faults
+ * that do the same. Threads share the runs but rows are put together in the order of the faults:
+ * any number of threads, and any number of interruptions, gives the same bytes.
  */
 public final class DictionaryBuild {
 
   /** The board that faulty rows are made of, and three more healthy ones. */
   static final List<Long> BOARD_SEEDS = List.of(1L, 2L, 3L, 4L);
 
-  private final Origin origin;
-  private final List<Fault> faults;
-  private final RowSource source;
+  private static final int MOST_THREADS = 16;
 
-  /** What to compute, from what, for which faults. */
-  public DictionaryBuild(Origin origin, List<? extends Fault> faults, RowSource source) {
+  /**
+   * A part of every row.
+   *
+   * @param name by which a journal knows its runs
+   */
+  public record Stage(String name, RowSource source) {}
+
+  private final Origin origin;
+  private final List<List<Fault>> groups;
+  private final List<String> faults;
+  private final List<Stage> stages;
+  private final Optional<Path> journal;
+
+  private DictionaryBuild(
+      Origin origin,
+      List<List<Fault>> groups,
+      List<String> faults,
+      List<Stage> stages,
+      Optional<Path> journal) {
     this.origin = origin;
+    this.groups = groups.stream().map(List::copyOf).toList();
     this.faults = List.copyOf(faults);
-    this.source = source;
+    this.stages = List.copyOf(stages);
+    this.journal = journal;
+  }
+
+  /**
+   * What to compute, from what, for which faults.
+   *
+   * @param groups faults of which one run stands for all
+   * @param faults all of them in the order of their rows
+   * @param stages no two of which know the same look
+   */
+  public DictionaryBuild(
+      Origin origin, List<List<Fault>> groups, List<? extends Fault> faults, List<Stage> stages) {
+    this(origin, groups, faults.stream().map(Fault::text).toList(), stages, Optional.empty());
+  }
+
+  /** Each fault by itself, in one stage. */
+  public DictionaryBuild(Origin origin, List<? extends Fault> faults, RowSource source) {
+    this(
+        origin,
+        faults.stream().map(f -> List.of((Fault) f)).toList(),
+        faults,
+        List.of(new Stage("", source)));
+  }
+
+  /** All faults of a board. */
+  public static DictionaryBuild of(Origin origin, FaultUniverse universe, List<Stage> stages) {
+    return new DictionaryBuild(origin, universe.groups(), universe.faults(), stages);
+  }
+
+  /** The same, noting every finished run in a file and going on from what is there. */
+  public DictionaryBuild noting(Path file) {
+    return new DictionaryBuild(origin, groups, faults, stages, Optional.of(file));
   }
 
   /**
    * Runs it.
    *
-   * @param threads 1 or 2
+   * @param threads 1 to 16
    * @return the dictionary, or nothing if the progress said to stop
+   * @throws UncheckedIOException if the journal cannot be read or written
    */
   public Optional<FaultDictionary> run(int threads, BuildProgress progress) {
-    if (threads < 1 || threads > 2) {
-      throw new IllegalArgumentException("found " + threads + " threads, right would be 1 or 2");
+    if (threads < 1 || threads > MOST_THREADS) {
+      throw new IllegalArgumentException(
+          "found " + threads + " threads, right would be 1 to " + MOST_THREADS);
     }
+    try (BuildJournal done =
+        journal.isPresent() ? BuildJournal.in(journal.get(), origin) : BuildJournal.inMemory()) {
+      return run(threads, progress, done);
+    } catch (IOException e) {
+      throw new UncheckedIOException(
+          "the journal " + journal.map(Path::toString).orElse("") + ": " + e.getMessage(), e);
+    }
+  }
+
+  private Optional<FaultDictionary> run(int threads, BuildProgress progress, BuildJournal done) {
     AtomicBoolean stopped = new AtomicBoolean();
     ExecutorService workers = Executors.newFixedThreadPool(threads);
     try {
-      List<Future<Row>> healthy = new ArrayList<>();
-      for (long seed : BOARD_SEEDS) {
-        healthy.add(workers.submit(() -> source.row(List.of(), seed)));
+      List<List<Row>> healthy = healthy(workers);
+      List<Future<List<Departure>>> runs = new ArrayList<>();
+      for (int stage = 0; stage < stages.size(); stage++) {
+        Stage at = stages.get(stage);
+        Row sound = healthy.get(0).get(stage);
+        for (List<Fault> group : groups) {
+          runs.add(
+              workers.submit(
+                  () -> {
+                    if (stopped.get()) {
+                      throw new CancellationException();
+                    }
+                    return departures(at, group, sound, done);
+                  }));
+        }
       }
-      List<Future<Row>> rows = new ArrayList<>();
-      for (Fault fault : faults) {
-        rows.add(
-            workers.submit(
-                () -> {
-                  if (stopped.get()) {
-                    throw new CancellationException();
-                  }
-                  return source.row(List.of(fault), BOARD_SEEDS.get(0));
-                }));
-      }
-      return collect(healthy, rows, progress);
+      return collect(healthy, runs, progress);
     } finally {
       stopped.set(true);
       workers.shutdown();
+      awaitEnd(workers);
     }
+  }
+
+  /** A run that is under way ends before the journal is closed. */
+  private static void awaitEnd(ExecutorService workers) {
+    try {
+      while (!workers.awaitTermination(1, TimeUnit.MINUTES)) {
+        // Each run ends by itself.
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** By board, then by stage. */
+  private List<List<Row>> healthy(ExecutorService workers) {
+    List<List<Future<Row>>> asked = new ArrayList<>();
+    for (long seed : BOARD_SEEDS) {
+      asked.add(
+          stages.stream().map(s -> workers.submit(() -> s.source().row(List.of(), seed))).toList());
+    }
+    return asked.stream()
+        .map(board -> board.stream().map(row -> got("the healthy board", row)).toList())
+        .toList();
+  }
+
+  private static List<Departure> departures(
+      Stage stage, List<Fault> group, Row healthy, BuildJournal done) {
+    String run = stage.name() + " " + group.get(0).text();
+    return done.find(run)
+        .orElseGet(
+            () -> {
+              List<Row> rows = stage.source().rows(group, BOARD_SEEDS.get(0));
+              List<Departure> departures = new ArrayList<>();
+              for (int i = 0; i < rows.size(); i++) {
+                departures.add(Departure.of(group.get(i).text(), healthy, rows.get(i)));
+              }
+              done.add(run, departures);
+              return departures;
+            });
   }
 
   private Optional<FaultDictionary> collect(
-      List<Future<Row>> healthy, List<Future<Row>> rows, BuildProgress progress) {
-    List<Row> boards = new ArrayList<>();
-    for (Future<Row> board : healthy) {
-      boards.add(got("the healthy board", board));
-    }
-    DictionaryDraft draft = new DictionaryDraft(origin, boards);
-    for (int i = 0; i < rows.size(); i++) {
-      if (!progress.goOn(i, rows.size())) {
+      List<List<Row>> healthy, List<Future<List<Departure>>> runs, BuildProgress progress) {
+    Map<String, Departure> byFault = new HashMap<>();
+    for (int i = 0; i < runs.size(); i++) {
+      if (!progress.goOn(i, runs.size())) {
         return Optional.empty();
       }
-      String fault = faults.get(i).text();
-      draft.add(fault, got(fault, rows.set(i, null)));
+      List<Fault> group = groups.get(i % groups.size());
+      List<Departure> departures = got(group.get(0).text(), runs.set(i, null));
+      for (int j = 0; j < group.size(); j++) {
+        byFault.merge(group.get(j).text(), departures.get(j), Departure::and);
+      }
     }
-    progress.goOn(rows.size(), rows.size());
+    progress.goOn(runs.size(), runs.size());
+    List<SortedMap<String, String>> boards = new ArrayList<>();
+    for (List<Row> board : healthy) {
+      SortedMap<String, String> shows = new TreeMap<>();
+      board.forEach(stage -> shows.putAll(stage.shows()));
+      boards.add(shows);
+    }
+    DictionaryDraft draft = new DictionaryDraft(origin, boards);
+    faults.forEach(fault -> draft.add(fault, byFault.get(fault)));
     return Optional.of(draft.done());
   }
 
-  private static Row got(String whose, Future<Row> f) {
+  private static <T> T got(String whose, Future<T> f) {
     try {
       return f.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while " + whose + " was run", e);
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof IllegalArgumentException wrongRow) {
+        throw wrongRow;
+      }
       throw new IllegalStateException("no row for " + whose + ": " + e.getCause().getMessage(), e);
     }
   }

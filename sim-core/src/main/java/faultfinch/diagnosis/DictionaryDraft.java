@@ -20,58 +20,60 @@ final class DictionaryDraft {
   private final Map<String, Integer> rowOfCells = new LinkedHashMap<>();
   private final Map<String, Integer> rowOfFault = new LinkedHashMap<>();
   private final Set<String> excited = new LinkedHashSet<>();
-  private final long healthyTrail;
-  private final int asked;
+  private final Map<String, Integer> indexOfLook = new LinkedHashMap<>();
 
   /**
-   * @param healthy rows of boards without a fault, one or more, of different boards; the first is
+   * @param healthy what boards without a fault show, one or more, of different boards; the first is
    *     the one that faulty boards are compared with
    */
-  DictionaryDraft(Origin origin, List<Row> healthy) {
+  DictionaryDraft(Origin origin, List<SortedMap<String, String>> healthy) {
     this.origin = origin;
-    SortedMap<String, String> first = healthy.get(0).shows();
-    healthyTrail = healthy.get(0).trail();
-    asked = first.size();
+    SortedMap<String, String> first = healthy.get(0);
     first.forEach(
         (look, outcome) -> {
-          boolean same =
-              healthy.stream().allMatch(other -> outcome.equals(other.shows().get(look)));
+          boolean same = healthy.stream().allMatch(other -> outcome.equals(other.get(look)));
           (same ? looks : dropped).add(look);
         });
-    looks.forEach(look -> outcomes.add(new LinkedHashMap<>()));
-    row("the healthy board", first);
+    for (String look : looks) {
+      Map<String, Integer> known = new LinkedHashMap<>();
+      known.put(first.get(look), FaultDictionary.HEALTHY);
+      outcomes.add(known);
+      indexOfLook.put(look, indexOfLook.size());
+    }
+    rowOfCells.put(new String(new char[looks.size()]), FaultDictionary.HEALTHY);
   }
 
-  void add(String fault, Row row) {
-    if (rowOfFault.putIfAbsent(fault, row(fault, row.shows())) != null) {
+  void add(String fault, Departure departure) {
+    if (rowOfFault.putIfAbsent(fault, row(departure)) != null) {
       throw new IllegalArgumentException("found '" + fault + "' twice, right would be once");
     }
-    if (row.trail() != healthyTrail) {
+    if (departure.excited()) {
       excited.add(fault);
     }
   }
 
-  private int row(String whose, SortedMap<String, String> row) {
-    if (row.size() != asked) {
+  private int row(Departure departure) {
+    char[] cells = new char[looks.size()];
+    departure
+        .otherwise()
+        .forEach(
+            (look, outcome) -> {
+              Integer i = indexOfLook.get(look);
+              if (i != null) {
+                cells[i] = (char) cell(i, outcome);
+              }
+            });
+    return rowOfCells.computeIfAbsent(new String(cells), k -> rowOfCells.size());
+  }
+
+  private int cell(int look, String outcome) {
+    Map<String, Integer> known = outcomes.get(look);
+    int cell = known.computeIfAbsent(outcome, k -> known.size());
+    if (cell >= MOST_OUTCOMES) {
       throw new IllegalArgumentException(
-          "found " + row.size() + " looks for " + whose + ", right would be " + asked);
+          "found more than " + MOST_OUTCOMES + " outcomes of '" + looks.get(look) + "'");
     }
-    StringBuilder cells = new StringBuilder(looks.size());
-    for (int i = 0; i < looks.size(); i++) {
-      String outcome = row.get(looks.get(i));
-      if (outcome == null) {
-        throw new IllegalArgumentException(
-            "found no '" + looks.get(i) + "' for " + whose + ", right would be its outcome");
-      }
-      Map<String, Integer> known = outcomes.get(i);
-      int cell = known.computeIfAbsent(outcome, k -> known.size());
-      if (cell >= MOST_OUTCOMES) {
-        throw new IllegalArgumentException(
-            "found more than " + MOST_OUTCOMES + " outcomes of '" + looks.get(i) + "'");
-      }
-      cells.append((char) cell);
-    }
-    return rowOfCells.computeIfAbsent(cells.toString(), k -> rowOfCells.size());
+    return cell;
   }
 
   FaultDictionary done() {

@@ -34,6 +34,7 @@ public final class ErrorRates {
   /** Who can make a look. */
   public enum Tier {
     OWNER,
+    BENCH_ROM,
     POWERED,
     ANY
   }
@@ -42,6 +43,7 @@ public final class ErrorRates {
   public Tier tier(String look) {
     return switch (find("tier." + kind(look)).orElse("any")) {
       case "owner" -> Tier.OWNER;
+      case "bench-rom" -> Tier.BENCH_ROM;
       case "powered" -> Tier.POWERED;
       default -> Tier.ANY;
     };

@@ -15,4 +15,14 @@ public interface RowSource {
    * @param boardSeed which of many boards of the kind it is
    */
   Row row(List<Fault> faults, long boardSeed);
+
+  /**
+   * The rows of single faults of which one run can stand for all, in their order. They are those
+   * that each by itself would have; a source that knows a shorter way takes it here.
+   *
+   * @param alike one group of {@link faultfinch.fault.FaultUniverse#groups}
+   */
+  default List<Row> rows(List<Fault> alike, long boardSeed) {
+    return alike.stream().map(fault -> row(List.of(fault), boardSeed)).toList();
+  }
 }

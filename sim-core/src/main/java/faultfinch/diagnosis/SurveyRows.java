@@ -24,7 +24,20 @@ public final class SurveyRows implements RowSource {
 
   @Override
   public Row row(List<Fault> faults, long boardSeed) {
-    Survey.Run run = survey.run(new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON));
+    return row(survey.run(setup(faults, boardSeed)));
+  }
+
+  @Override
+  public List<Row> rows(List<Fault> alike, long boardSeed) {
+    List<Setup> setups = alike.stream().map(fault -> setup(List.of(fault), boardSeed)).toList();
+    return survey.runs(setups).stream().map(SurveyRows::row).toList();
+  }
+
+  private Setup setup(List<Fault> faults, long boardSeed) {
+    return new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON);
+  }
+
+  private static Row row(Survey.Run run) {
     SortedMap<String, String> shows = new TreeMap<>();
     run.features().forEach((look, feature) -> shows.put(look.text(), feature));
     return new Row(shows, run.trail());

@@ -462,19 +462,31 @@ final class FastBus extends CycleBus {
   }
 
   private void loseOrbit() {
-    if (orbit != null) {
-      orbit.noteRows(plain.levels.now, true);
-      for (int p : rowMemories) {
-        PartPins pins = plain.levels.pins[p];
-        for (int row = 0; row < orbit.strobed()[p].length; row++) {
-          if (orbit.strobed()[p][row]) {
-            ((RowMemory) plain.circuit.parts[p]).strobed(pins, row, pins.nanoseconds());
-          }
+    noteRows();
+    plain.levels.refreshed = null;
+    orbit = null;
+  }
+
+  /** Writes down, for whoever looks, when rows were last strobed that no clock is kept for. */
+  private void noteRows() {
+    if (orbit == null) {
+      return;
+    }
+    orbit.noteRows(plain.levels.now, true);
+    for (int p : rowMemories) {
+      PartPins pins = plain.levels.pins[p];
+      for (int row = 0; row < orbit.strobed()[p].length; row++) {
+        if (orbit.strobed()[p][row]) {
+          ((RowMemory) plain.circuit.parts[p]).strobed(pins, row, pins.nanoseconds());
         }
       }
     }
-    plain.levels.refreshed = null;
-    orbit = null;
+  }
+
+  @Override
+  void show() {
+    materialise();
+    noteRows();
   }
 
   @Override

@@ -127,6 +127,62 @@ public final class Machine {
     return new Machine(this, tap);
   }
 
+  /**
+   * A plain machine that stands where this one stands; this one goes on as if nobody had looked.
+   */
+  public Machine moment() {
+    if (processorHertz > 0) {
+      bus.show();
+    }
+    return new Machine(this, CycleTap.NONE);
+  }
+
+  /**
+   * Whether this board, wired otherwise at some net, can be believed to do what another does for as
+   * long as no pin reads another level: its supplies hurt no part that those of the other spare.
+   */
+  public boolean doublesFor(Machine other) {
+    return margins.equals(other.margins)
+        && power.killed().equals(other.power.killed())
+        && power.blown().equals(other.power.blown())
+        && power.up().equals(other.power.up())
+        && circuit.delays.isEmpty()
+        && other.circuit.delays.isEmpty()
+        && processorHertz == other.processorHertz;
+  }
+
+  /**
+   * Stands where another machine of the same parts stands: what is stored, the processor and what
+   * nets hold are the other's; what is driven settles anew on the wiring of this board. Of the two
+   * only a plain machine can.
+   */
+  public void standWhere(Machine other) {
+    if (kind != Kind.PLAIN) {
+      throw new IllegalStateException("found the fast machine, right would be the plain one");
+    }
+    if (!closed.equals(other.closed)) {
+      closed.clear();
+      closed.addAll(other.closed);
+      circuit = compile();
+    }
+    heatAt = -1;
+    store.set(other.store);
+    Levels after = new Levels(circuit, store, other.levels.cycleNanoseconds());
+    after.follow(other.levels);
+    levels = after;
+    plain = new PlainCycle(circuit, levels, store);
+    plain.read = other.plain.read;
+    long[] words = new long[core.words()];
+    other.core.save(words, 0);
+    core.load(words, 0);
+    processor.continueFrom(other.processor);
+    bus.continueFrom(other.bus);
+    bus.rewired(plain);
+    milestones.clear();
+    milestones.putAll(other.milestones);
+    unreached = other.unreached.clone();
+  }
+
   /** Cycles since power-on that were played phase by phase; the fast machine's others were not. */
   long byPhases() {
     return bus.byPhases();
@@ -481,10 +537,19 @@ public final class Machine {
     return siemens == 0 ? OptionalInt.empty() : OptionalInt.of((int) StrictMath.round(1 / siemens));
   }
 
-  /** A hash of all stored state and of the processor; equal runs have equal digests. */
+  /**
+   * A hash of all stored state and of the processor; equal runs have equal digests. When rows of
+   * memories were last strobed is left out: where they are strobed in time nobody keeps count.
+   */
   public long digest() {
     long h = Chance.draw(core.cycle, core.a, core.x, core.y, core.s, core.pc);
-    h = Chance.draw(h, store.words());
+    for (int p = 0; p < circuit.parts.length; p++) {
+      if (!(circuit.parts[p] instanceof RowMemory)) {
+        int from = circuit.wordBase[p];
+        int size = circuit.parts[p].pinout().words().size();
+        h = Chance.draw(h, Arrays.copyOfRange(store.words(), from, from + size));
+      }
+    }
     for (byte cell : store.cells()) {
       h = h * 31 + cell;
     }

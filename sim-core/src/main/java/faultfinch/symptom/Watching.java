@@ -40,6 +40,13 @@ public final class Watching {
   /** Half of what a gate swings. */
   private static final int SOUNDER_MV = 1300;
 
+  /** When somebody looks at the set: before the keys always. */
+  private enum Looks {
+    BEFORE,
+    AFTER_ALL_KEYS,
+    AFTER_EVERY_KEY
+  }
+
   private final Board board;
   private final Machine machine;
   private final Optional<String> display;
@@ -49,20 +56,50 @@ public final class Watching {
   private final Optional<Speaker> speaker;
   private Optional<List<Heard>> heard = Optional.empty();
   private Optional<Screen> screen = Optional.empty();
-  private final boolean everyKey;
+  private Optional<Screen> typed = Optional.empty();
+  private final Looks looks;
   private final List<Screen> afterKeys = new ArrayList<>();
   private final List<Glass> glasses = new ArrayList<>();
   private final List<Boolean> lit = new ArrayList<>();
 
-  private Watching(Machine machine, boolean everyKey) {
+  private Watching(Machine machine, Looks looks) {
     this.machine = machine;
-    this.everyKey = everyKey;
+    this.looks = looks;
     board = machine.board();
     display = board.firstOf(PartCatalog.CHAR_DISPLAY).map(PlacedPart::ref);
     lamp = board.firstOf(PartCatalog.LED).map(PlacedPart::ref);
     sounder = board.firstOf(PartCatalog.BEEPER).map(PlacedPart::ref);
     sound = sounder.map(s -> machine.watch(new Pad(s, "1"), SOUNDER_MV)).orElseGet(Trace::new);
     speaker = Speaker.of(board);
+  }
+
+  /** What another sees and hears of a board whose run was the same. */
+  private Watching(Watching seen, Machine machine) {
+    this.machine = machine;
+    looks = seen.looks;
+    board = machine.board();
+    display = seen.display;
+    lamp = seen.lamp;
+    sounder = seen.sounder;
+    sound = seen.sound;
+    speaker = seen.speaker;
+    screen = seen.screen;
+    typed = seen.typed;
+    glasses.addAll(seen.glasses);
+    lit.addAll(seen.lit);
+    afterKeys.addAll(seen.afterKeys);
+    boolean alike = speaker.isPresent() && SoundNet.of(machine).equals(SoundNet.of(seen.machine));
+    heard = alike ? seen.heard : Optional.empty();
+  }
+
+  /**
+   * What would have been seen and heard of a board that did the same on every pin: the path of its
+   * sound may be another.
+   *
+   * @param machine a double that stands at the end of the watch
+   */
+  public Watching on(Machine machine) {
+    return new Watching(this, machine);
   }
 
   /** Watches a board. */
@@ -81,7 +118,14 @@ public final class Watching {
 
   /** The same on a machine of one's choice. */
   public static Watching of(Setup setup, Machine.Kind kind, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(new Machine(setup, kind), false);
+    Watching watching = new Watching(new Machine(setup, kind), Looks.BEFORE);
+    watching.run(stops);
+    return watching;
+  }
+
+  /** The same with one more look at the set when all keys were pressed, which plays two frames. */
+  public static Watching ofAllKeys(Setup setup, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(new Machine(setup, KIND), Looks.AFTER_ALL_KEYS);
     watching.run(stops);
     return watching;
   }
@@ -89,7 +133,7 @@ public final class Watching {
   /** The same with a look at the set after every key, each of which plays two frames. */
   public static Watching ofEveryKey(
       Setup setup, Machine.Kind kind, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(new Machine(setup, kind), true);
+    Watching watching = new Watching(new Machine(setup, kind), Looks.AFTER_EVERY_KEY);
     watching.run(stops);
     return watching;
   }
@@ -135,11 +179,16 @@ public final class Watching {
       add(plan, at + k.forMilliseconds() * MILLISECOND, m -> m.hold(k.ref(), false));
     }
     // After the keys: a look that is due when a key is let go comes after it was.
-    List<KeyPress> presses = everyKey && hasScreen() ? board.exercise() : List.of();
+    boolean every = looks == Looks.AFTER_EVERY_KEY;
+    List<KeyPress> presses = every && hasScreen() ? board.exercise() : List.of();
     for (int i = 0; i < presses.size(); i++) {
       boolean last = i + 1 == presses.size();
       int to = last ? endMilliseconds(board) : presses.get(i + 1).atMilliseconds();
       add(plan, (to - Screen.LOOK_MS) * MILLISECOND, m -> afterKeys.add(Screen.look(m)));
+    }
+    if (looks == Looks.AFTER_ALL_KEYS && hasScreen() && !board.exercise().isEmpty()) {
+      long at = (endMilliseconds(board) - Screen.LOOK_MS) * MILLISECOND;
+      add(plan, at, m -> typed = Optional.of(Screen.look(m)));
     }
     stops.forEach((at, what) -> add(plan, at, what));
     plan.forEach(
@@ -205,6 +254,11 @@ public final class Watching {
   /** What the set showed before the first key; empty if the board has none. */
   public Optional<Screen> screen() {
     return screen;
+  }
+
+  /** What the set showed when all keys were pressed; empty if nobody looked. */
+  public Optional<Screen> typed() {
+    return typed;
   }
 
   /** What the set showed after each press of the exercise; empty if nobody looked. */

@@ -13,12 +13,15 @@ import faultfinch.fault.FaultUniverse;
 import faultfinch.signal.BadInput;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -54,6 +57,84 @@ class FaultDictionaryTest {
   @Test
   void build_anyNumberOfThreads_givesTheSameBytes() {
     assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(built(2)));
+    assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(built(4)));
+  }
+
+  /** What a kill leaves of the journal is some first part of it. */
+  @Test
+  void build_killedAtAnyByteAndBegunAgain_givesTheSameBytes(@TempDir Path folder)
+      throws IOException {
+    Path journal = folder.resolve("journal");
+    DictionaryBuild build =
+        new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row).noting(journal);
+    byte[] right = DictionaryFile.bytes(build.run(2, (done, all) -> true).orElseThrow());
+    assertArrayEquals(DictionaryFile.bytes(built(1)), right);
+    byte[] whole = Files.readAllBytes(journal);
+    Random random = new Random(5);
+    for (int kill = 0; kill < 10; kill++) {
+      Files.write(journal, Arrays.copyOf(whole, random.nextInt(whole.length)));
+      FaultDictionary again = build.run(1, (done, all) -> true).orElseThrow();
+      assertArrayEquals(right, DictionaryFile.bytes(again));
+    }
+  }
+
+  @Test
+  void build_begunAgain_runsOnlyWhatIsNotDone(@TempDir Path folder) {
+    Path journal = folder.resolve("journal");
+    List<String> ran = new ArrayList<>();
+    int[] most = {20};
+    RowSource counting =
+        (faults, seed) -> {
+          if (ran.size() == most[0]) {
+            throw new IllegalArgumentException("the lights went out");
+          }
+          faults.forEach(f -> ran.add(f.text()));
+          return row(faults, seed);
+        };
+    DictionaryBuild build = new DictionaryBuild(ORIGIN, FAULTS, counting).noting(journal);
+    assertThrows(IllegalArgumentException.class, () -> build.run(1, (done, all) -> true));
+    assertEquals(20, ran.size());
+    most[0] = FAULTS.size() + 1;
+    build.run(1, (done, all) -> true);
+    assertEquals(FAULTS.stream().map(Fault::text).toList(), ran);
+  }
+
+  @Test
+  void build_journalOfAnotherOrigin_isBegunAnew(@TempDir Path folder) {
+    Path journal = folder.resolve("journal");
+    RowSource other = (faults, seed) -> new Row(shows(List.of(), seed), 0);
+    new DictionaryBuild(new Origin("sorrel", "5678"), FAULTS, other)
+        .noting(journal)
+        .run(1, (done, all) -> true);
+    FaultDictionary built =
+        new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
+            .noting(journal)
+            .run(1, (done, all) -> true)
+            .orElseThrow();
+    assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(built));
+  }
+
+  @Test
+  void build_groupsInStages_givesTheSameAsEachFaultInOne() {
+    RowSource looks = (faults, seed) -> part(row(faults, seed), true);
+    RowSource screen = (faults, seed) -> part(row(faults, seed), false);
+    FaultDictionary built =
+        new DictionaryBuild(
+                ORIGIN,
+                List.of(FAULTS.subList(20, 40), FAULTS.subList(0, 20)),
+                FAULTS,
+                List.of(
+                    new DictionaryBuild.Stage("looks", looks),
+                    new DictionaryBuild.Stage("screen", screen)))
+            .run(2, (done, all) -> true)
+            .orElseThrow();
+    assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(built));
+  }
+
+  private static Row part(Row row, boolean looks) {
+    SortedMap<String, String> some = new TreeMap<>(row.shows());
+    some.keySet().removeIf(look -> look.equals("screen") == looks);
+    return new Row(some, row.trail());
   }
 
   @Test

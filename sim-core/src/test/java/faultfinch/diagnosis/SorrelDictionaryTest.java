@@ -43,7 +43,7 @@ class SorrelDictionaryTest {
   @Test
   void sampleOfRows_runAfresh_isAsShipped() {
     FaultDictionary dictionary = shipped();
-    RowSource rows = new SharedRows(new SurveyRows(SORREL));
+    RowSource rows = new SurveyRows(SORREL);
     long healthy = rows.row(List.of(), DictionaryBuild.BOARD_SEEDS.get(0)).trail();
     List<String> wrong = new ArrayList<>();
     for (Fault fault : new Draw(FaultUniverse.of(SORREL), SAMPLE_SEED).overKinds(SAMPLE)) {
@@ -69,10 +69,10 @@ class SorrelDictionaryTest {
   @Timeout(value = 3, unit = TimeUnit.HOURS)
   void wholeDictionary_rebuilt_isAsShipped() throws IOException {
     FaultDictionary rebuilt =
-        new DictionaryBuild(
+        DictionaryBuild.of(
                 Origin.of(SORREL, ShippedDictionaries.MODELS),
-                FaultUniverse.of(SORREL).faults(),
-                new SharedRows(new SurveyRows(SORREL)))
+                FaultUniverse.of(SORREL),
+                Stages.of(SORREL))
             .run(2, (done, all) -> true)
             .orElseThrow();
     if (Boolean.getBoolean("dictionary.write")) {

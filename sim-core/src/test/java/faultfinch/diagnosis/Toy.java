@@ -74,9 +74,13 @@ final class Toy implements PriceList {
   }
 
   FaultDictionary dictionary() {
-    DictionaryDraft draft =
-        new DictionaryDraft(new Origin("toy", "0"), List.of(new Row(healthy, 0)));
-    rows.forEach((fault, row) -> draft.add(fault, new Row(row, excited.contains(fault) ? 1 : 0)));
+    DictionaryDraft draft = new DictionaryDraft(new Origin("toy", "0"), List.of(healthy));
+    Row sound = new Row(healthy, 0);
+    rows.forEach(
+        (fault, row) -> {
+          Row shown = new Row(row, excited.contains(fault) ? 1 : 0);
+          draft.add(fault, Departure.of(fault, sound, shown));
+        });
     return draft.done();
   }
 

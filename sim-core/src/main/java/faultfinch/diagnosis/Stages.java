@@ -1,0 +1,21 @@
+package faultfinch.diagnosis;
+
+import faultfinch.bench.BenchRom;
+import faultfinch.board.Board;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Of what the rows of a board's dictionary are put together. */
+public final class Stages {
+  private Stages() {}
+
+  /** All looks of the bench at the board as it starts and is typed on; then its bench ROM. */
+  public static List<DictionaryBuild.Stage> of(Board board) {
+    List<DictionaryBuild.Stage> stages = new ArrayList<>();
+    stages.add(new DictionaryBuild.Stage("looks", new SurveyRows(board)));
+    for (BenchRom way : BenchRom.of(board)) {
+      stages.add(new DictionaryBuild.Stage(way.look(), new BenchRomRows(board, way)));
+    }
+    return List.copyOf(stages);
+  }
+}
