@@ -14,8 +14,8 @@ import java.util.List;
  * <p>Registers: 0 a write sends a byte, a read gives the byte last received; 1 control (a write of
  * bit 0 receives a byte, bit 1 attention line, bit 2 interrupt when done, a write of bit 7 stops at
  * once), 2 status (bit 7 interrupt, bit 6 busy, bit 3 DAT/ is low, bit 2 ACK/ is low, bit 0 done; a
- * read clears done), 3 side port, 4 its direction (1 is output), 5, 6 LV1 and LV2 as a share of REF,
- * 0 to 63, 7 reads 0.
+ * read clears done), 3 side port, 4 its direction (1 is output), 5, 6 LV1 and LV2 as a share of
+ * REF, 0 to 63, 7 reads 0.
  *
  * <p>It takes one step where its clock falls: set the bit and wait until ACK/ is let go; strobe and
  * wait for ACK/, take the bit if it receives; let the strobe go and wait until ACK/ is let go. It

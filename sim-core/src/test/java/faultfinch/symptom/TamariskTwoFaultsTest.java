@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Two faults at once: without the picture side's regulator there is no picture, so the cure of
- * another fault changes nothing that an owner could see or hear. A reading on the board changes, and only both
- * cures bring the banner.
+ * another fault changes nothing that an owner could see or hear. A reading on the board changes,
+ * and only both cures bring the banner.
  */
 class TamariskTwoFaultsTest {
   private static final String NO_PICTURE_RAIL = "VR2: dead";
