@@ -53,7 +53,7 @@ public final class LinkController implements BusDevice {
   each D follows SP; D2 follows ACK/; D3 follows DAT/; D0 follows LV REF; D1 follows LV REF;
   D2 follows LV REF; D3 follows LV REF; D4 follows LV REF; D5 follows LV REF
   Not modelled: two controllers on one link, noise of the level inputs, a level input beyond REF
-  other than full.""");
+  other than full, harm done by a reference above VCC.""");
 
   private static final BusAdapter ADAPTER = new BusAdapter(PINOUT, "A", "D");
 
