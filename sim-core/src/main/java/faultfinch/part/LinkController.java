@@ -9,12 +9,13 @@ import java.util.List;
 
 /**
  * Sends and receives bytes bit by bit over three lines, each bit answered by the other end, and has
- * a side port of eight pins.
+ * a side port of eight pins and two inputs that measure a level, for what a player turns.
  *
  * <p>Registers: 0 a write sends a byte, a read gives the byte last received; 1 control (a write of
  * bit 0 receives a byte, bit 1 attention line, bit 2 interrupt when done, a write of bit 7 stops at
  * once), 2 status (bit 7 interrupt, bit 6 busy, bit 3 DAT/ is low, bit 2 ACK/ is low, bit 0 done; a
- * read clears done), 3 side port, 4 its direction (1 is output), 5 to 7 read 0.
+ * read clears done), 3 side port, 4 its direction (1 is output), 5, 6 LV1 and LV2 as a share of
+ * REF, 0 to 63, 7 reads 0.
  *
  * <p>It takes one step where its clock falls: set the bit and wait until ACK/ is let go; strobe and
  * wait for ACK/, take the bit if it receives; let the strobe go and wait until ACK/ is let go. It
@@ -26,29 +27,33 @@ public final class LinkController implements BusDevice {
       Pinout.drawn(
           """
          +----v----+
-  D0   <>|1      32|--  VCC
-  D1   <>|2      31|--  NC
-  D2   <>|3      30|<>  SP7
-  D3   <>|4      29|<>  SP6
-  D4   <>|5      28|<>  SP5
-  D5   <>|6      27|<>  SP4
-  D6   <>|7      26|<>  SP3
-  D7   <>|8      25|<>  SP2
-  A0   ->|9      24|<>  SP1
-  A1   ->|10     23|<>  SP0
-  A2   ->|11     22|<-  DAT/
-  CS/  ->|12     21|<-  ACK/
-  RW   ->|13     20|->  DO
-  PHI2 ->|14     19|->  ATN
-  RES/ ->|15     18|->  STB
-  GND  --|16     17|->  IRQ/
+  D0   <>|1      36|--  VCC
+  D1   <>|2      35|--  NC1
+  D2   <>|3      34|<>  SP7
+  D3   <>|4      33|<>  SP6
+  D4   <>|5      32|<>  SP5
+  D5   <>|6      31|<>  SP4
+  D6   <>|7      30|<>  SP3
+  D7   <>|8      29|<>  SP2
+  A0   ->|9      28|<>  SP1
+  A1   ->|10     27|<>  SP0
+  A2   ->|11     26|<-  DAT/
+  CS/  ->|12     25|<-  ACK/
+  RW   ->|13     24|->  DO
+  PHI2 ->|14     23|->  ATN
+  RES/ ->|15     22|->  STB
+  LV1  ->|16     21|->  IRQ/
+  LV2  ->|17     20|--  NC2
+  GND  --|18     19|<-  REF
          +---------+
   NMOS; register A; data D; select CS/; direction RW; clock PHI2 falls; input RES/ ACK/ DAT/;
-  input SP; schmitt ACK/ DAT/; unconnected NC; supply VCC; ground GND;
+  input SP; schmitt ACK/ DAT/; level LV REF; unconnected NC; supply VCC; ground GND;
   D drives NMOS LSI; SP drives NMOS LSI; STB drives NMOS LSI; ATN drives NMOS LSI;
   DO drives NMOS LSI; IRQ/ drives NMOS LSI open collector; enable CS/ RW PHI2 of D; D follows A;
-  each D follows SP; D2 follows ACK/; D3 follows DAT/
-  Not modelled: two controllers on one link.""");
+  each D follows SP; D2 follows ACK/; D3 follows DAT/; D0 follows LV REF; D1 follows LV REF;
+  D2 follows LV REF; D3 follows LV REF; D4 follows LV REF; D5 follows LV REF
+  Not modelled: two controllers on one link, noise of the level inputs, a level input beyond REF
+  other than full, harm done by a reference above VCC.""");
 
   private static final BusAdapter ADAPTER = new BusAdapter(PINOUT, "A", "D");
 
@@ -78,6 +83,7 @@ public final class LinkController implements BusDevice {
   private static final int INTERRUPT = 4;
   private static final int STOP = 0x80;
   private static final int LAST_BIT = 7;
+  private static final int LEVEL_STEPS = 64;
 
   private static final Bus SP = PINOUT.bus("SP");
   private static final long STB = PINOUT.pin("STB");
@@ -85,6 +91,9 @@ public final class LinkController implements BusDevice {
   private static final long DO = PINOUT.pin("DO");
   private static final long ACK = PINOUT.pin("ACK/");
   private static final long DAT = PINOUT.pin("DAT/");
+  private static final long LV1 = PINOUT.pin("LV1");
+  private static final long LV2 = PINOUT.pin("LV2");
+  private static final long REF = PINOUT.pin("REF");
   private static final long IRQ = PINOUT.pin("IRQ/");
   private static final long RES = PINOUT.pin("RES/");
   private static final long PHI2 = PINOUT.pin("PHI2");
@@ -116,8 +125,20 @@ public final class LinkController implements BusDevice {
               | (int) pins.state(DONE);
       case 3 -> pins.read(SP);
       case 4 -> (int) pins.state(OUTPUTS);
+      case 5 -> share(pins, LV1);
+      case 6 -> share(pins, LV2);
       default -> 0;
     };
+  }
+
+  /** A ladder of 64 equal steps up to REF; at or above REF all 63 comparators say yes. */
+  private static int share(Pins pins, long pin) {
+    int level = pins.millivolts(pin);
+    int reference = pins.millivolts(REF);
+    if (level <= 0) {
+      return 0;
+    }
+    return level >= reference ? LEVEL_STEPS - 1 : level * LEVEL_STEPS / reference;
   }
 
   @Override
@@ -142,7 +163,7 @@ public final class LinkController implements BusDevice {
       case 3 -> pins.hold(PORT, value);
       case 4 -> pins.hold(OUTPUTS, pins.defect(PORT_DEAD.name()) ? 0 : value);
       default -> {
-        // Status and the spare registers take no writes.
+        // Status, levels and the spare register take no writes.
       }
     }
   }

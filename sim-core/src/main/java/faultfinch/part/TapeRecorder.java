@@ -13,7 +13,7 @@ import java.nio.charset.StandardCharsets;
  * pressed or let go somebody winds the tape back to its beginning.
  *
  * <p>Sound on the tape is the times between its turns, in steps of 4 microseconds. The tape comes
- * with a block of 48 bytes as {@code spool} writes one: 512 zeros, a one, the length, the bytes,
+ * with a block of 48 bytes as {@code hum} writes one: 512 zeros, a one, the length, the bytes,
  * their sum; a turn of 0.5 ms is a zero, of 1 ms a one.
  */
 public final class TapeRecorder implements Part {

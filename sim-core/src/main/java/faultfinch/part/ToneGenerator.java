@@ -6,13 +6,13 @@ import faultfinch.signal.State;
 import java.util.List;
 
 /**
- * Two square voices, a noise, one decay they may share, and two inputs that measure a level.
+ * Two square voices, a noise and one decay they may share.
  *
  * <p>Registers: 0, 1 voice A half period low and high (AO toggles every 8 x n cycles, 0 is off), 2,
  * 3 voice B likewise, 4 noise (NO takes the next bit every 64 x n cycles, 0 is off), 5 loudness of
  * A and of B, 6 loudness of the noise and, bits 4 to 6, who follows the decay, 7 decay (a write
- * starts it at full; it falls by a sixteenth every 2048 x n cycles, 0 is none), 8, 9 LV1 and LV2 as
- * a share of REF, 0 to 63, 10 control (bit 0 mix-in heard, bit 1 level inputs on), 11 to 15 read 0.
+ * starts it at full; it falls by a sixteenth every 2048 x n cycles, 0 is none), 8 control (bit 0
+ * mix-in heard), 9 to 15 read 0.
  *
  * <p>Nothing is stored as time goes by: what sounds follows from the registers and from the cycle
  * each was written. The pins AO, BO and NO show it; the sum at SUM is no level a net could carry
@@ -25,29 +25,25 @@ public final class ToneGenerator implements BusDevice {
       Pinout.drawn(
           """
          +----v----+
-  D0   <>|1      28|--  VCC
-  D1   <>|2      27|--  NC
-  D2   <>|3      26|->  SUM
-  D3   <>|4      25|--  MIX
-  D4   <>|5      24|<-  REF
-  D5   <>|6      23|<-  LV2
-  D6   <>|7      22|<-  LV1
-  D7   <>|8      21|--  DK
-  A0   ->|9      20|->  NO
-  A1   ->|10     19|->  BO
-  A2   ->|11     18|->  AO
-  A3   ->|12     17|<-  RES/
-  CS/  ->|13     16|<-  PHI2
-  GND  --|14     15|<-  RW
+  D0   <>|1      24|--  VCC
+  D1   <>|2      23|->  SUM
+  D2   <>|3      22|--  MIX
+  D3   <>|4      21|--  DK
+  D4   <>|5      20|->  NO
+  D5   <>|6      19|->  BO
+  D6   <>|7      18|->  AO
+  D7   <>|8      17|<-  RES/
+  A0   ->|9      16|<-  PHI2
+  A1   ->|10     15|<-  RW
+  A2   ->|11     14|<-  CS/
+  GND  --|12     13|<-  A3
          +---------+
-  NMOS; register A; data D; select CS/; direction RW; clock PHI2 falls; input RES/; level LV REF;
-  terminal MIX DK; unconnected NC; supply VCC; ground GND; D drives NMOS LSI;
+  NMOS; register A; data D; select CS/; direction RW; clock PHI2 falls; input RES/;
+  terminal MIX DK; supply VCC; ground GND; D drives NMOS LSI;
   AO drives NMOS LSI; BO drives NMOS LSI; NO drives NMOS LSI; SUM drives analogue;
-  enable CS/ RW PHI2 of D; D follows A; D0 follows LV REF; D1 follows LV REF; D2 follows LV REF;
-  D3 follows LV REF; D4 follows LV REF; D5 follows LV REF
+  enable CS/ RW PHI2 of D; D follows A
   Not modelled: sound that comes in at MIX (bit 0 of control is kept and does nothing), a clock pin
-  that stops while a voice sounds, the rounding of the decay's steps by the capacitor at DK, noise of
-  the level inputs, a level input beyond REF other than full.""");
+  that stops while a voice sounds, the rounding of the decay's steps by the capacitor at DK.""");
 
   private static final BusAdapter ADAPTER = new BusAdapter(PINOUT, "A", "D");
 
@@ -69,8 +65,8 @@ public final class ToneGenerator implements BusDevice {
   /** Time of a sixteenth of the decay in steps of 2048 cycles. */
   static final State DECAY = PINOUT.state("decay", 6);
 
-  /** Bit 0 mix-in heard, bit 1 level inputs on. */
-  static final State CONTROL = PINOUT.state("control", 2);
+  /** Whether the mix-in is heard. */
+  static final State CONTROL = PINOUT.state("control", 1);
 
   /** Cycle at which voice A last began. */
   static final State FROM_A = PINOUT.state("from-a", 63);
@@ -109,14 +105,10 @@ public final class ToneGenerator implements BusDevice {
           FROM_DECAY,
           NOISE_AT);
 
-  private static final int STEPS = 64;
   private static final long AO = PINOUT.pin("AO");
   private static final long BO = PINOUT.pin("BO");
   private static final long NO = PINOUT.pin("NO");
   private static final long SUM = PINOUT.pin("SUM");
-  private static final long LV1 = PINOUT.pin("LV1");
-  private static final long LV2 = PINOUT.pin("LV2");
-  private static final long REF = PINOUT.pin("REF");
   private static final long RES = PINOUT.pin("RES/");
 
   private static final Defect VOICE_A_DEAD =
@@ -147,24 +139,9 @@ public final class ToneGenerator implements BusDevice {
       case 5 -> (int) pins.state(LOUDNESS);
       case 6 -> (int) pins.state(SHARED);
       case 7 -> (int) pins.state(DECAY);
-      case 8 -> share(pins, LV1);
-      case 9 -> share(pins, LV2);
-      case 10 -> (int) pins.state(CONTROL);
+      case 8 -> (int) pins.state(CONTROL);
       default -> 0;
     };
-  }
-
-  /** A ladder of 64 equal steps up to REF; at or above REF all 63 comparators say yes. */
-  private static int share(Pins pins, long pin) {
-    if ((pins.state(CONTROL) & 2) == 0) {
-      return 0;
-    }
-    int level = pins.millivolts(pin);
-    int reference = pins.millivolts(REF);
-    if (level <= 0) {
-      return 0;
-    }
-    return level >= reference ? STEPS - 1 : level * STEPS / reference;
   }
 
   @Override
@@ -186,9 +163,9 @@ public final class ToneGenerator implements BusDevice {
         pins.hold(DECAY, value & 0x3F);
         pins.hold(FROM_DECAY, pins.now());
       }
-      case 10 -> pins.hold(CONTROL, value & 3);
+      case 8 -> pins.hold(CONTROL, value & 1);
       default -> {
-        // Level inputs and the spare registers take no writes.
+        // The spare registers take no writes.
       }
     }
   }

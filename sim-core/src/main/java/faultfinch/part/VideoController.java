@@ -43,11 +43,11 @@ public final class VideoController implements BusDevice, Counting {
   RES/  ->|16     25|->  RA0
   IRQ/  <-|17     24|->  DE
   CCLK  ->|18     23|->  CUR
-  VDD   --|19     22|->  HS/
+  NC    --|19     22|->  HS/
   GND   --|20     21|->  VS/
           +---------+
   NMOS; register A; data D; select CS/; direction RW; clock PHI2 falls; clock CCLK rises;
-  input RES/; supply VCC VDD; ground GND; D drives NMOS LSI; VA drives NMOS LSI;
+  input RES/; unconnected NC; supply VCC; ground GND; D drives NMOS LSI; VA drives NMOS LSI;
   RA drives NMOS LSI; OD/ drives NMOS LSI; DE drives NMOS LSI; CUR drives NMOS LSI;
   HS/ drives NMOS LSI; VS/ drives NMOS LSI; IRQ/ drives NMOS LSI open collector;
   enable CS/ RW PHI2 of D; D follows A

@@ -268,22 +268,22 @@ class TamariskFirmwareTest {
   }
 
   @Test
-  void unspool_whatWasSpooled_isInMemoryAgain() {
+  void hear_whatWasHummed_isInMemoryAgain() {
     TamariskMap writer = atPrompt(map(13));
     writer.tape = new TamariskTape();
-    writer.type("put 900 FF 0 a5 5A\nspool 900 30\n");
+    writer.type("put 900 FF 0 a5 5A\nhum 900 30\n");
     assertTrue(writer.tapeRuns());
     writer.run(1500);
-    assertEquals("Spooled 0030 bytes.", writer.row(7));
+    assertEquals("Hummed 0030 bytes.", writer.row(7));
     assertFalse(writer.tapeRuns());
 
     TamariskMap reader = atPrompt(map(14));
-    reader.type("unspool A00\n");
+    reader.type("hear A00\n");
     reader.tape = writer.tape;
     reader.tape.play(reader.mpu.cycle + 100_000);
     assertTrue(reader.tapeRuns());
     reader.run(1500);
-    assertEquals("Unspooled 0030 bytes.", reader.row(6));
+    assertEquals("Heard 0030 bytes.", reader.row(6));
     assertFalse(reader.tapeRuns());
     assertArrayEquals(
         Arrays.copyOfRange(writer.ram, 0x900, 0x930), Arrays.copyOfRange(reader.ram, 0xA00, 0xA30));
@@ -293,12 +293,12 @@ class TamariskFirmwareTest {
 
   /** 2048 looks of 2816 cycles: 4.2 s. */
   @Test
-  void unspool_nothingOnTheTape_givesUp() {
+  void hear_nothingOnTheTape_givesUp() {
     TamariskMap map = atPrompt(map(15));
-    map.type("unspool A00\n");
+    map.type("hear A00\n");
     map.run(4500);
     assertEquals("The tape is silent.", map.row(6));
-    map.type("unspool A00\n");
+    map.type("hear A00\n");
     map.press(7, false);
     map.run(200);
     assertEquals("The tape is silent.", map.row(8));
@@ -347,7 +347,7 @@ class TamariskFirmwareTest {
       map.type(line + "\n");
       map.run(100);
     }
-    for (String line : List.of("page 1", "page 0", "sticks", "sums", "spool 800 1", "what")) {
+    for (String line : List.of("page 1", "page 0", "sticks", "sums", "hum 800 1", "what")) {
       map.type(line + "\n");
       map.run(300);
     }

@@ -261,6 +261,8 @@ final class TamariskMap implements Bus {
       }
       case 3 -> sidePins();
       case 4 -> sideWay;
+      case 5 -> 0x1C;
+      case 6 -> 0x1D;
       default -> 0;
     };
   }
@@ -280,10 +282,7 @@ final class TamariskMap implements Bus {
   }
 
   private int toneRegister(int register) {
-    return switch (register) {
-      case 8, 9 -> (tone[10] & 2) != 0 ? 20 + register : 0;
-      default -> register > 10 ? 0 : tone[register];
-    };
+    return register > 8 ? 0 : tone[register];
   }
 
   private int videoRegister(int register) {

@@ -48,7 +48,7 @@ class SoundAndLinkAgreementTest {
         "U6.STB: drives high",
         "U8.DAT/: clamps to ground through 1",
         "U7.2Y: drives low",
-        "U5.LV1: open pin",
+        "U6.LV1: open pin",
         "U5.AO-U5.BO: bridge",
         "U5: dead"
       })
@@ -113,10 +113,10 @@ class SoundAndLinkAgreementTest {
     String pot = s.part("POT", "10k");
     devices(s, tone, link);
     link(s, link, drivers, drive, pulls);
-    s.on("5V", pot + ".1 " + tone + ".REF");
-    s.on("GND", pot + ".3 " + tone + ".LV2");
+    s.on("5V", pot + ".1 " + link + ".REF");
+    s.on("GND", pot + ".3 " + link + ".LV2");
     s.on("WIPER", pot + ".2 " + s.part("R", "1k") + ".1");
-    s.on("LV1", "R2.2 " + tone + ".LV1");
+    s.on("LV1", "R2.2 " + link + ".LV1");
     s.on("AO", tone + ".AO");
     s.on("BO", tone + ".BO");
     decoding(s, rom, ram, tone, link, timer);
@@ -171,7 +171,7 @@ class SoundAndLinkAgreementTest {
     Program p = new Program();
     int reset = p.here();
     p.bytes(0xD8, 0xA2, 0xFF, 0x9A);
-    int[] set = {0, 17, 2, 41, 4, 9, 5, 0xFF, 6, 0x1F, 7, 3, 10, 2};
+    int[] set = {0, 17, 2, 41, 4, 9, 5, 0xFF, 6, 0x1F, 7, 3};
     for (int i = 0; i < set.length; i += 2) {
       p.bytes(0xA9, set[i + 1]).word(0x8D, 0x2000 + set[i]);
     }
@@ -181,7 +181,7 @@ class SoundAndLinkAgreementTest {
     busy(p);
     p.bytes(0xA9, 4).word(0x8D, 0x4001).bytes(0xA9, 5).word(0x8D, 0x4001);
     busy(p);
-    p.word(0xAD, 0x4000).bytes(0x85, 0x10).word(0xAD, 0x2008).bytes(0x85, 0x11);
+    p.word(0xAD, 0x4000).bytes(0x85, 0x10).word(0xAD, 0x4005).bytes(0x85, 0x11);
     p.bytes(0xE6, 0x12, 0xA5, 0x12).word(0x8D, 0x2002).bytes(0xA9, 0).word(0x8D, 0x4000);
     p.bytes(0xA9, 0x80).word(0x8D, 0x4001);
     p.word(0x4C, main);

@@ -133,7 +133,7 @@ class TamariskAgreementTest {
   }
 
   private static Agreement.Outcome fromMarks(Setup setup, List<Long> marks, long cycles) {
-    return Agreement.fromMarks(setup, typed("spool 4000 8"), marks, cycles);
+    return Agreement.fromMarks(setup, typed("hum 4000 008"), marks, cycles);
   }
 
   /** A line typed at the prompt, a key every 120 ms, and ENTER. */

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Link controller and drive at the two ends of three lines, by the protocol of their pages. A cycle
@@ -285,6 +287,39 @@ class LinkTest {
     assertEquals(8, registers.read(2));
     host.low("ACK/");
     assertEquals(12, registers.read(2));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // 64 equal steps of 5000 mV: 78.1 mV each.
+    "0, 0",
+    "78, 0",
+    "79, 1",
+    "2500, 32",
+    "4921, 62",
+    "4922, 63",
+    "5000, 63",
+    "5300, 63"
+  })
+  void levelInput_any_isTheShareOfTheReference(int millivolts, int share) {
+    host.millivolts("REF", 5000).millivolts("LV1", millivolts).millivolts("LV2", 0);
+    assertEquals(share, registers.read(5));
+    assertEquals(0, registers.read(6));
+  }
+
+  @Test
+  void levelInput_noReference_readsFullAboveGround() {
+    host.millivolts("REF", 0).millivolts("LV2", 40).millivolts("LV1", 0);
+    assertEquals(63, registers.read(6));
+    assertEquals(0, registers.read(5));
+  }
+
+  @Test
+  void levelInput_whileAByteIsOnItsWay_isReadAllTheSame() {
+    host.millivolts("REF", 5000).millivolts("LV1", 2500);
+    registers.write(1, 1);
+    assertEquals(32, registers.read(5));
+    assertEquals(0x40, registers.read(2) & 0x40);
   }
 
   @Test

@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import faultfinch.signal.Phase;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
-/** Pitch, noise, decay and level inputs, by the register list. A cycle on the bench is 1 us. */
+/** Pitch, noise and decay, by the register list. A cycle on the bench is 1 us. */
 class ToneGeneratorTest {
   private final BenchPins bench = new BenchPins(new ToneGenerator());
   private final Registers registers = new Registers(bench);
@@ -100,42 +98,9 @@ class ToneGeneratorTest {
     assertEquals(Noise.high(100) ? 'H' : 'L', was);
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    // 64 equal steps of 5000 mV: 78.1 mV each.
-    "0, 0",
-    "78, 0",
-    "79, 1",
-    "2500, 32",
-    "4921, 62",
-    "4922, 63",
-    "5000, 63",
-    "5300, 63"
-  })
-  void levelInput_on_isTheShareOfTheReference(int millivolts, int share) {
-    bench.millivolts("REF", 5000).millivolts("LV1", millivolts).millivolts("LV2", 0);
-    registers.write(10, 2);
-    assertEquals(share, registers.read(8));
-    assertEquals(0, registers.read(9));
-  }
-
-  @Test
-  void levelInput_off_readsZero() {
-    bench.millivolts("REF", 5000).millivolts("LV1", 5000);
-    assertEquals(0, registers.read(8));
-  }
-
-  @Test
-  void levelInput_noReference_readsFullAboveGround() {
-    bench.millivolts("REF", 0).millivolts("LV2", 40).millivolts("LV1", 0);
-    registers.write(10, 2);
-    assertEquals(63, registers.read(9));
-    assertEquals(0, registers.read(8));
-  }
-
   @Test
   void reset_low_clearsEveryRegister() {
-    for (int i = 0; i < 11; i++) {
+    for (int i = 0; i < 9; i++) {
       registers.write(i, 0xFF);
     }
     bench.low("RES/");
@@ -149,8 +114,7 @@ class ToneGeneratorTest {
 
   @Test
   void registers_written_readBackTheBitsThereAre() {
-    int[] bits = {0xFF, 0x0F, 0xFF, 0x0F, 0x1F, 0xFF, 0x7F, 0x3F, 0, 0, 3, 0, 0, 0, 0, 0};
-    bench.millivolts("LV1", 0).millivolts("LV2", 0);
+    int[] bits = {0xFF, 0x0F, 0xFF, 0x0F, 0x1F, 0xFF, 0x7F, 0x3F, 1, 0, 0, 0, 0, 0, 0, 0};
     for (int i = 0; i < bits.length; i++) {
       registers.write(i, 0xFF);
       assertEquals(bits[i], registers.read(i), "register " + i);

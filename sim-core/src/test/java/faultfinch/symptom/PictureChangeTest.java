@@ -38,6 +38,6 @@ class PictureChangeTest {
 
   @Test
   void keyPressed_withoutSync_noPicture() {
-    assertEquals("no picture", afterF("J2.+: open joint"));
+    assertEquals("no picture", afterF("VR2: dead"));
   }
 }

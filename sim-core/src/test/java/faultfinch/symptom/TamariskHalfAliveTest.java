@@ -85,11 +85,11 @@ class TamariskHalfAliveTest {
     assertFalse(Screen.look(machine).synced());
   }
 
-  /** The video controller is on two supplies and gives nothing without either. */
+  /** The video controller without its supply, and nothing else: timer and keys go on. */
   @ParameterizedTest
   @EnumSource
-  void twelveVoltsMissing_controller_givesNoSyncAndNoInterrupt(Machine.Kind kind) {
-    Machine machine = with(kind, "J2.+: open joint");
+  void supplyOfTheVideoControllerOpen_controller_givesNoSyncAndNoInterrupt(Machine.Kind kind) {
+    Machine machine = with(kind, "U21.VCC: open joint");
     assertFalse(Screen.look(machine).synced());
     assertTrue(reached(machine, "M_TICK"));
     assertFalse(reached(machine, "M_FRAME"));

@@ -6,11 +6,15 @@ import static faultfinch.symptom.TamariskRun.reached;
 import static faultfinch.symptom.TamariskRun.toThePrompt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.machine.Machine;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -140,14 +144,31 @@ class TamariskPhenomenaTest {
     assertEquals(10, TamariskRun.memory(slow, tick), 1);
   }
 
-  /** Without 12 V the video controller gives neither sync nor address; the processor lives on. */
+  /**
+   * 12 V feeds the amplifier and the analogue regulator, so the tone generator too: it cannot be
+   * heard nor written to, and boot asks nothing of it. What it does to the joystick levels is in
+   * {@link TamariskSoundTest}.
+   */
   @ParameterizedTest
   @EnumSource
-  void twelveVoltsMissing_picture_isGoneAndTheTimerTicks(Machine.Kind kind) {
+  void twelveVoltsMissing_board_isSilentAndThePictureFine(Machine.Kind kind) {
     Machine machine = toThePrompt(kind, "J2.+: open joint");
-    assertFalse(Screen.look(machine).synced());
-    assertTrue(reached(machine, "M_PROMPT") && reached(machine, "M_TICK"));
-    assertFalse(reached(machine, "M_FRAME"));
+    assertTrue(Screen.look(machine).rows().contains(NAME));
+    assertTrue(reached(machine, "M_TICK") && reached(machine, "M_FRAME"));
+  }
+
+  /** All that an owner can tell: only what he hears differs from a healthy board. */
+  @Test
+  void twelveVoltsMissing_owner_missesTheChordAlone() {
+    Map<String, String> healthy = new TreeMap<>(features());
+    Map<String, String> without = new TreeMap<>(features("J2.+: open joint"));
+    assertEquals("silent", without.remove(Symptoms.SOUND));
+    assertNotEquals("silent", healthy.remove(Symptoms.SOUND));
+    assertEquals(healthy, without);
+  }
+
+  private static Map<String, String> features(String... faults) {
+    return Watching.of(TamariskRun.setup(faults)).symptoms().features();
   }
 
   /** One regulator of three feeds the picture half. */

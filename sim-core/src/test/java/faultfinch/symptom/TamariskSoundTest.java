@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -88,26 +89,47 @@ class TamariskSoundTest {
   }
 
   /**
-   * The amplifier stands on 12 V, the tone generator and the bias on the analogue regulator:
-   * without either nothing sounds, and the rest of the board goes on.
+   * The amplifier stands on 12 V, the tone generator and the bias on the analogue regulator, which
+   * is fed from 12 V too: without either nothing sounds, and the rest of the board goes on.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"VR3: dead", "track C29.+-U21.VDD: open"})
+  @ValueSource(strings = {"VR3: dead", "D20: open", "track C29.+-EX1.12V: open"})
   void chord_aRailOfTheSoundSideMissing_isSilent(String fault) {
     Machine.Kind kind = Machine.Kind.FAST;
     assertEquals("silent", heard(kind, fault));
   }
 
-  /** Without the analogue regulator nobody answers at A208: both reads give what the lines held. */
+  /**
+   * The potentiometers hang on the analogue regulator: without it, or without the 12 V it is fed
+   * from, both wipers lie on the ground, and no stick moves anything.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "PLAIN, VR3: dead",
+    "FAST, VR3: dead",
+    "PLAIN, J2.+: open joint",
+    "FAST, J2.+: open joint",
+    "FAST, D20: open"
+  })
+  void levels_noAnalogueRail_bothStayAtZeroWhateverStickMoves(Machine.Kind kind, String fault) {
+    Machine machine = reading(kind, fault);
+    assertEquals(List.of(0, 0), read(machine));
+    machine.hold("RV1", true);
+    machine.runTo((SOUNDING + 1) * 1_000_000L);
+    assertEquals(List.of(0, 0), read(machine));
+  }
+
+  /** Whoever blames the sticks, or the tone generator beside them, looks at the wrong chip. */
   @ParameterizedTest
   @EnumSource
-  void levels_analogueRegulatorDead_bothReadTheSameAndNoStickMoves(Machine.Kind kind) {
-    Machine machine = reading(kind, "VR3: dead");
+  void levels_linkControllerDead_noStickMovesAndTheChordIsWell(Machine.Kind kind) {
+    Machine machine = reading(kind, "U32: dead");
     List<Integer> before = read(machine);
     assertEquals(before.get(0), before.get(1));
     machine.hold("RV1", true);
     machine.runTo((SOUNDING + 1) * 1_000_000L);
     assertEquals(before, read(machine));
+    assertEquals("loud and clear long chord of 440 and 554 Hz", heard(kind, "U32: dead"));
   }
 
   /** A track of the sum that a defect loads with 150 ohms: 600 ohms drive a fifth of it. */
@@ -125,9 +147,8 @@ class TamariskSoundTest {
   }
 
   private static Machine reading(Machine.Kind kind, String... faults) {
-    TamariskProgram program = new TamariskProgram().store(0xA20A, 2);
-    int back = 5;
-    program.bytes(0xAD, 0x08, 0xA2, 0x85, 0x10, 0xAD, 0x09, 0xA2, 0x85, 0x11, 0x4C, back, 0xE0);
+    TamariskProgram program = new TamariskProgram();
+    program.bytes(0xAD, 0x05, 0xA1, 0x85, 0x10, 0xAD, 0x06, 0xA1, 0x85, 0x11, 0x4C, 0x00, 0xE0);
     return program.run(kind, SOUNDING, faults);
   }
 
@@ -200,7 +221,7 @@ class TamariskSoundTest {
   @ParameterizedTest
   @EnumSource
   void levels_referenceOpen_bothAtTheEnd(Machine.Kind kind) {
-    assertEquals(List.of(63, 63), levels(kind, "U34.REF: open pin"));
+    assertEquals(List.of(63, 63), levels(kind, "U32.REF: open pin"));
   }
 
   /**
@@ -210,7 +231,7 @@ class TamariskSoundTest {
   @ParameterizedTest
   @EnumSource
   void levels_leakAtTheInput_readsTooLow(Machine.Kind kind) {
-    assertEquals(18, levels(kind, "U34.LV1: leaks to ground through 4700").get(0));
+    assertEquals(18, levels(kind, "U32.LV1: leaks to ground through 4700").get(0));
   }
 
   /** Asks the drive whether it is there; 1,280 cycles are 0.93 ms, a byte takes 0.4. */

@@ -42,7 +42,7 @@ class TamariskSupplyMarginTest {
   @ParameterizedTest
   @EnumSource
   void railJustOutOfLimits_board_works(Machine.Kind kind) {
-    Machine machine = run(setup(onBrick(7800), 1, Surroundings.BENCH), kind);
+    Machine machine = run(setup(onBrick(7740), 1, Surroundings.BENCH), kind);
     assertEquals(Power.Band.MARGINAL, machine.power().band());
     assertTrue(allWell(machine));
   }
@@ -63,8 +63,8 @@ class TamariskSupplyMarginTest {
   }
 
   /**
-   * With 35 % of its 4700 uF the brick and the board's 2200 uF hold 3845 uF: 1.6 A take 4.2 V in 10
-   * ms from a crest that stands half of 2.33 V above the 9.37 V of the mean. The last of the ten
+   * With 35 % of its 3300 uF the brick and the board's 2200 uF hold 3355 uF: 1.53 A take 4.6 V in
+   * 10 ms from a crest that stands half of 2.79 V above the 9.43 V of the mean. The last of the ten
    * milliseconds falls below what a regulator needs; the picture's colours with it. A frame of 312
    * lines of 64 us is 32 us shorter than two periods, so that the bars go down.
    */
@@ -95,7 +95,7 @@ class TamariskSupplyMarginTest {
     assertFalse(allWell(machine));
   }
 
-  /** A healthy brick's saw of 2.3 V stays above what the regulators need. */
+  /** A healthy brick's saw of 2.8 V stays above what the regulators need. */
   @ParameterizedTest
   @EnumSource
   void healthyBrick_rails_doNotRipple(Machine.Kind kind) {

@@ -31,14 +31,12 @@ class TamariskTapeTest {
   /** Key by character: its row and column from the nets of the board file. */
   private static final Map<Character, String> KEYS =
       Map.ofEntries(
+          Map.entry('h', "K34"),
           Map.entry('u', "K14"),
-          Map.entry('n', "K20"),
-          Map.entry('s', "K29"),
-          Map.entry('p', "K36"),
-          Map.entry('o', "K28"),
-          Map.entry('l', "K35"),
-          Map.entry('t', "K37"),
+          Map.entry('m', "K12"),
+          Map.entry('e', "K10"),
           Map.entry('a', "K9"),
+          Map.entry('r', "K21"),
           Map.entry('0', "K44"),
           Map.entry('2', "K39"),
           Map.entry('9', "K43"),
@@ -81,28 +79,28 @@ class TamariskTapeTest {
     return text.toString();
   }
 
-  /** 1,026 half turns of a leader and of 51 bytes are 0.5 s; the word takes 1.6 s to type. */
+  /** 1,026 half turns of a leader and of 51 bytes are 0.5 s; the line takes 1.1 s to type. */
   @Test
-  void unspool_theTapeThatCameWithIt_bringsItsBlock() {
+  void hear_theTapeThatCameWithIt_bringsItsBlock() {
     Machine machine = started();
-    type(machine, "unspool a00\n");
+    type(machine, "hear a00\n");
     machine.runTo(machine.nanoseconds() + 1200 * MS);
-    assertTrue(shows(machine).contains("Unspooled 0030 bytes."), shows(machine));
+    assertTrue(shows(machine).contains("Heard 0030 bytes."), shows(machine));
     assertEquals(DELIVERED, memory(machine, 0xA00, 48));
   }
 
   @Test
-  void spool_withTheRecordKeyHeld_canBeUnspooledOverOtherMemory() {
+  void hum_withTheRecordKeyHeld_canBeHeardOverOtherMemory() {
     Machine machine = started();
     machine.hold("K57", true);
-    type(machine, "spool 200 20\n");
+    type(machine, "hum 200 20\n");
     machine.runTo(machine.nanoseconds() + 1500 * MS);
-    assertTrue(shows(machine).contains("Spooled 0020 bytes."), shows(machine));
+    assertTrue(shows(machine).contains("Hummed 0020 bytes."), shows(machine));
     String written = memory(machine, 0x200, 0x20);
     machine.hold("K57", false);
-    type(machine, "unspool a00\n");
+    type(machine, "hear a00\n");
     machine.runTo(machine.nanoseconds() + 1200 * MS);
-    assertTrue(shows(machine).contains("Unspooled 0020 bytes."), shows(machine));
+    assertTrue(shows(machine).contains("Heard 0020 bytes."), shows(machine));
     assertEquals(written, memory(machine, 0xA00, 0x20));
   }
 
@@ -119,20 +117,20 @@ class TamariskTapeTest {
     "U35.IN2: clamps to ground through 47",
     "U33.6Y: drives low"
   })
-  void unspool_pathBroken_findsTheTapeSilent(String fault) {
+  void hear_pathBroken_findsTheTapeSilent(String fault) {
     Machine machine = started(fault);
-    type(machine, "unspool a00\n");
+    type(machine, "hear a00\n");
     machine.runTo(machine.nanoseconds() + 5000 * MS);
-    assertFalse(shows(machine).contains("Unspooled"), shows(machine));
+    assertFalse(shows(machine).contains("Heard"), shows(machine));
     assertTrue(shows(machine).contains("The tape is silent."), shows(machine));
   }
 
   /** Nobody pulls GO low any more: the tape runs from power-on and is over when it is asked for. */
   @Test
-  void unspool_haltLineOpen_comesTooLate() {
+  void hear_haltLineOpen_comesTooLate() {
     Machine machine = started("U33.6Y: open pin");
     machine.runTo(1500 * MS);
-    type(machine, "unspool a00\n");
+    type(machine, "hear a00\n");
     machine.runTo(machine.nanoseconds() + 5000 * MS);
     assertTrue(shows(machine).contains("The tape is silent."), shows(machine));
   }
@@ -144,7 +142,7 @@ class TamariskTapeTest {
   @Test
   void comparator_whileTheTapeRuns_seesTheHeadOverTheCapacitor() {
     Machine machine = started();
-    type(machine, "unspool a00\n");
+    type(machine, "hear a00\n");
     List<Integer> seen = new ArrayList<>();
     for (int i = 0; i < 20; i++) {
       machine.runTo(machine.nanoseconds() + 150_000);

@@ -14,21 +14,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Two faults at once: without 12 V there is neither picture nor sound, so the cure of another fault
- * changes nothing that an owner could see or hear. A reading on the board changes, and only both
- * cures bring the banner.
+ * Two faults at once: without the picture side's regulator there is no picture, so the cure of
+ * another fault changes nothing that an owner could see or hear. A reading on the board changes,
+ * and only both cures bring the banner.
  */
 class TamariskTwoFaultsTest {
-  private static final String NO_12_VOLTS = "J2.+: open joint";
+  private static final String NO_PICTURE_RAIL = "VR2: dead";
   private static final String PAGE_BIT = "U29.Q0: drives high";
   private static final String INTERRUPT = "U21.IRQ/: clamps to ground through 1";
 
   /** With only one of the two cured there is no banner. */
   @ParameterizedTest
   @EnumSource
-  void pageBitAndTwelveVolts_firstCure_changesAProbeReadingOnly(Machine.Kind kind) {
-    Machine both = toThePrompt(kind, PAGE_BIT, NO_12_VOLTS);
-    Machine pageBitCured = toThePrompt(kind, NO_12_VOLTS);
+  void pageBitAndPictureRail_firstCure_changesAProbeReadingOnly(Machine.Kind kind) {
+    Machine both = toThePrompt(kind, PAGE_BIT, NO_PICTURE_RAIL);
+    Machine pageBitCured = toThePrompt(kind, NO_PICTURE_RAIL);
     assertEquals(both.milestones(), pageBitCured.milestones());
     assertEquals("high", light(both, "U17.3B"));
     assertEquals("low", light(pageBitCured, "U17.3B"));
@@ -40,9 +40,9 @@ class TamariskTwoFaultsTest {
   /** The same with a milestone: the timer's first tick. */
   @ParameterizedTest
   @EnumSource
-  void interruptAndTwelveVolts_firstCure_changesAMilestoneOnly(Machine.Kind kind) {
-    Machine both = toThePrompt(kind, INTERRUPT, NO_12_VOLTS);
-    Machine cured = toThePrompt(kind, NO_12_VOLTS);
+  void interruptAndPictureRail_firstCure_changesAMilestoneOnly(Machine.Kind kind) {
+    Machine both = toThePrompt(kind, INTERRUPT, NO_PICTURE_RAIL);
+    Machine cured = toThePrompt(kind, NO_PICTURE_RAIL);
     assertFalse(reached(both, "M_TICK"));
     assertTrue(reached(cured, "M_TICK"));
     assertFalse(Screen.look(both).synced() || Screen.look(cured).synced());
@@ -50,9 +50,9 @@ class TamariskTwoFaultsTest {
 
   /** All that an owner can tell, keys included. */
   @Test
-  void pageBitAndTwelveVolts_ownersFeatures_areTheSameAfterTheFirstCure() {
+  void pageBitAndPictureRail_ownersFeatures_areTheSameAfterTheFirstCure() {
     assertEquals(
-        Watching.of(TamariskRun.setup(PAGE_BIT, NO_12_VOLTS)).symptoms().features(),
-        Watching.of(TamariskRun.setup(NO_12_VOLTS)).symptoms().features());
+        Watching.of(TamariskRun.setup(PAGE_BIT, NO_PICTURE_RAIL)).symptoms().features(),
+        Watching.of(TamariskRun.setup(NO_PICTURE_RAIL)).symptoms().features());
   }
 }

@@ -55,8 +55,8 @@ known:  command "at", M_AT
         command "files", M_FILES
         command "fetch", M_FETCH
         command "keep", M_KEEP
-        command "spool", M_SPOOL
-        command "unspool", M_UNSPOOL
+        command "hum", M_HUM
+        command "hear", M_HEAR
         command "sums", M_SUMS
         command "sticks", M_STICKS
         .byte   $FF
@@ -342,8 +342,6 @@ not_as_written:
 ; ---------------------------------------------------------------- joysticks
 ; sticks: what is pressed on each, and its level, 00 to 3F.
 M_STICKS:
-        lda     #2
-        sta     TONE_HOW
         lda     #'1'
         ldx     #8
         jsr     put_stick
@@ -353,10 +351,7 @@ M_STICKS:
         ldx     #9
         jsr     put_stick
         lda     LEVEL_2
-        jsr     put_level
-        lda     #0
-        sta     TONE_HOW
-        rts
+        jmp     put_level
 
 put_stick:
         pha

@@ -10,17 +10,17 @@
 .define TURN_LIMIT   92         ; looks of 11 cycles: 1012 cycles, halfway
 .define BLOCK_TRIES  8          ; times 256
 
-; spool ADDRESS LENGTH: memory to the tape. Interrupts wait meanwhile.
-M_SPOOL:
+; hum ADDRESS LENGTH: memory to the tape. Interrupts wait meanwhile.
+M_HUM:
         jsr     read_number
-        bcc     spool_bad
+        bcc     hum_bad
         jsr     number_to_target
         jsr     read_number
-        bcc     spool_bad
+        bcc     hum_bad
         lda     number
         sta     left
         ora     number + 1
-        beq     spool_bad
+        beq     hum_bad
         lda     number + 1
         sta     left + 1
         jsr     start_tape
@@ -59,11 +59,11 @@ M_SPOOL:
         lda     #0
         sta     TAPE_TONE
         plp
-M_SPOOLED:
+M_HUMMED:
         jsr     stop_tape
-        say     spooled
+        say     hummed
         jmp     put_count
-spool_bad:
+hum_bad:
         jmp     want_number
 
 write_zeros:
@@ -98,11 +98,11 @@ write_bit:
         bne     @wait
         rts
 
-; unspool ADDRESS: the next block on the tape to memory. Interrupts go on, but for the keys once the
+; hear ADDRESS: the next block on the tape to memory. Interrupts go on, but for the keys once the
 ; leader was heard: looking at them takes half a turn.
-M_UNSPOOL:
+M_HEAR:
         jsr     read_number
-        bcc     spool_bad
+        bcc     hum_bad
         jsr     number_to_target
         jsr     start_tape
         lda     #0
@@ -111,47 +111,47 @@ M_UNSPOOL:
         sta     sum
         lda     #BLOCK_TRIES
         sta     left + 1
-unspool_find:
+hear_find:
         lda     stopped
-        bne     unspool_silent
+        bne     hear_silent
         dec     left
         bne     @again
         dec     left + 1
-        beq     unspool_silent
+        beq     hear_silent
 @again: ldx     #LEADER_SEEN
 @next:  jsr     read_turn
-        beq     unspool_find
-        bcs     unspool_find
+        beq     hear_find
+        bcs     hear_find
         dex
         bne     @next
         inc     deaf
         ldx     #4              ; 1024 turns of a leader at most
 @lead:  jsr     read_turn
-        beq     unspool_silent
-        bcs     unspool_block
+        beq     hear_silent
+        bcs     hear_block
         inc     left
         bne     @lead
         dex
         bne     @lead
-unspool_silent:
+hear_silent:
 M_TAPE_SILENT:
         jsr     stop_tape
         say     silent_tape
         rts
 
-unspool_block:
+hear_block:
         jsr     read_byte
-        bcs     unspool_silent
+        bcs     hear_silent
         sta     left
         sta     number
         jsr     read_byte
-        bcs     unspool_silent
+        bcs     hear_silent
         sta     left + 1
         sta     number + 1
         ora     left
-        beq     unspool_silent
+        beq     hear_silent
 @next:  jsr     read_byte
-        bcs     unspool_silent
+        bcs     hear_silent
         ldx     #0
         sta     (target,x)
         clc
@@ -160,14 +160,14 @@ unspool_block:
         jsr     step
         bne     @next
         jsr     read_byte
-        bcs     unspool_silent
+        bcs     hear_silent
         cmp     sum
-        bne     unspool_spoilt
-M_UNSPOOLED:
+        bne     hear_spoilt
+M_HEARD:
         jsr     stop_tape
-        say     unspooled
+        say     heard_it
         jmp     put_count
-unspool_spoilt:
+hear_spoilt:
         jsr     stop_tape
         say     spoilt
         rts
@@ -217,10 +217,10 @@ stop_tape:
         sta     deaf
         rts
 
-spooled:
-        .byte   "Spooled ", 0
-unspooled:
-        .byte   "Unspooled ", 0
+hummed:
+        .byte   "Hummed ", 0
+heard_it:
+        .byte   "Heard ", 0
 silent_tape:
         .byte   "The tape is silent.", 0
 spoilt: .byte   "The tape's sum is another.", 0
