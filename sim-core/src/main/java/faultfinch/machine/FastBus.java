@@ -578,6 +578,10 @@ final class FastBus extends CycleBus {
       super.skipTo(cycle);
       return;
     }
+    if (watched) {
+      // Who looks sees what runs by itself in every cycle, as with the plain machine.
+      return;
+    }
     if (orbit == null && core.cycle >= lookAgainAt) {
       find(core.cycle);
     }

@@ -7,6 +7,7 @@ import faultfinch.board.Pad;
 import faultfinch.fault.Dead;
 import faultfinch.fault.ElementOpen;
 import faultfinch.fault.Fault;
+import faultfinch.part.Monitor;
 import faultfinch.part.RowMemory;
 import faultfinch.part.mpu6502.Mpu6502;
 import faultfinch.signal.Electrical;
@@ -539,19 +540,24 @@ public final class Machine {
 
   /**
    * A hash of all stored state and of the processor; equal runs have equal digests. When rows of
-   * memories were last strobed is left out: where they are strobed in time nobody keeps count.
+   * memories were last strobed is left out, for where they are strobed in time nobody keeps count;
+   * so is a set at the end of the picture lead, which is up to date after a look at it only.
    */
   public long digest() {
     long h = Chance.draw(core.cycle, core.a, core.x, core.y, core.s, core.pc);
     for (int p = 0; p < circuit.parts.length; p++) {
+      if (circuit.parts[p] instanceof Monitor) {
+        continue;
+      }
       if (!(circuit.parts[p] instanceof RowMemory)) {
         int from = circuit.wordBase[p];
         int size = circuit.parts[p].pinout().words().size();
         h = Chance.draw(h, Arrays.copyOfRange(store.words(), from, from + size));
       }
-    }
-    for (byte cell : store.cells()) {
-      h = h * 31 + cell;
+      int end = circuit.cellBase[p] + circuit.parts[p].pinout().cellCount();
+      for (int cell = circuit.cellBase[p]; cell < end; cell++) {
+        h = h * 31 + store.cells()[cell];
+      }
     }
     return h;
   }
