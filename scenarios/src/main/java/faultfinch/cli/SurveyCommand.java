@@ -5,11 +5,14 @@ import faultfinch.diagnosis.Coverage;
 import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.fault.FaultUniverse;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.cli.Options;
 
 /**
@@ -17,6 +20,8 @@ import org.apache.commons.cli.Options;
  */
 final class SurveyCommand implements Command {
   private static final String JSON = "json";
+  private static final String CSV = "csv";
+  private static final String TIER = "tier";
   private static final int WIDTH = 96;
   private static final int PER_CENT = 100;
 
@@ -49,14 +54,25 @@ final class SurveyCommand implements Command {
 
   @Override
   public Options options() {
-    return new Options().addOption(BoardChoice.option()).addOption(Given.flag(JSON));
+    return new Options()
+        .addOption(BoardChoice.option())
+        .addOption(Given.value(CSV, "FILE"))
+        .addOption(Given.value(TIER, "TIER"))
+        .addOption(Given.flag(JSON));
   }
 
   @Override
   public int run(Given given, Terminal terminal) {
     given.nothingElse();
     Board board = new BoardChoice(terminal.words()).board(given);
+    ErrorRates.Tier tier = tier(given, terminal.words());
+    Optional<OutFile> csv = given.text(CSV).map(f -> OutFile.at(f, terminal.words()));
     Known known = knowledge.apply(board, terminal);
+    csv.ifPresent(
+        file ->
+            file.write(
+                DictionaryCsv.bytes(
+                    known.dictionary(), known.diagnosis().suspects(), ErrorRates.shipped(), tier)));
     Told told =
         new Told(
             known.board(),
@@ -70,6 +86,22 @@ final class SurveyCommand implements Command {
       print(told, terminal);
     }
     return DONE;
+  }
+
+  /** The last tier whose looks are written down; those of owner and bench ROM if none is given. */
+  private static ErrorRates.Tier tier(Given given, Words words) {
+    String asked = given.text(TIER).orElse(ErrorRates.Tier.BENCH_ROM.word());
+    return Arrays.stream(ErrorRates.Tier.values())
+        .filter(t -> t.word().equals(asked))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                words.misuse(
+                    "survey.no-tier",
+                    asked,
+                    Arrays.stream(ErrorRates.Tier.values())
+                        .map(ErrorRates.Tier::word)
+                        .collect(Collectors.joining(", "))));
   }
 
   private static int collapsed(Board board, FaultDictionary dictionary) {

@@ -38,6 +38,11 @@ public final class Diagnosis {
     return new Diagnosis(dictionary, suspects, ErrorRates.shipped(), prices, new PricePlanner());
   }
 
+  /** All that could be the one fault. */
+  public Suspects suspects() {
+    return suspects;
+  }
+
   /** How much of what can be wrong the looks show, by tier. */
   public List<Coverage> coverage() {
     return Coverage.of(dictionary, suspects, rates);

@@ -20,19 +20,20 @@ import java.util.Set;
 import java.util.zip.CRC32;
 
 /**
- * A dictionary as one file: a check sum, the origin, every word once, looks, faults, then the cells
- * as they are used, so that reading copies none of them.
+ * A dictionary as one file: a check sum, the origin, every word once, looks, faults, then column by
+ * column the cells. Most looks show most faults what the healthy board shows; of a column like that
+ * only the other cells are kept.
  */
 public final class DictionaryFile {
-  /** Of files that tell which faults are excited; those of the other kind are still read. */
-  private static final int MAGIC = 0x46664432;
-
-  private static final int MAGIC_WITHOUT_EXCITED = 0x46664431;
+  private static final int MAGIC = 0x46664433;
 
   /** Set in the row number of a fault that is excited. */
   private static final int EXCITED = 1 << 31;
 
   private static final int SUM_ENDS = 12;
+  private static final int BITS_IN_A_BYTE = 7;
+  private static final int MOST_IN_A_BYTE = 0x7F;
+  private static final int MORE = 0x80;
 
   private DictionaryFile() {}
 
@@ -44,16 +45,16 @@ public final class DictionaryFile {
     try (DataOutputStream out = new DataOutputStream(inner);
         DataOutputStream file = new DataOutputStream(whole)) {
       writeTables(dictionary, words, out);
-      file.writeInt(dictionary.excited().isPresent() ? MAGIC : MAGIC_WITHOUT_EXCITED);
+      file.writeInt(MAGIC);
       file.writeLong(0);
       file.writeInt(words.index.size());
       for (String word : words.index.keySet()) {
         file.writeUTF(word);
       }
       inner.writeTo(file);
-      FaultDictionary.Cells cells = dictionary.cells();
-      int first = cells.starts()[0];
-      file.write(cells.bytes(), first, cells.starts()[cells.columns()] - first);
+      for (int column = 0; column < dictionary.cells().columns(); column++) {
+        writeColumn(dictionary.cells(), column, file);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException("a dictionary could not be written into memory", e);
     }
@@ -93,7 +94,7 @@ public final class DictionaryFile {
     ByteArrayInputStream inner = new ByteArrayInputStream(bytes);
     try (DataInputStream in = new DataInputStream(inner)) {
       int magic = bytes.length < SUM_ENDS ? 0 : in.readInt();
-      if (magic != MAGIC && magic != MAGIC_WITHOUT_EXCITED) {
+      if (magic != MAGIC) {
         throw wrong(name, "another kind of file");
       }
       if (in.readLong() != sum(bytes)) {
@@ -103,7 +104,7 @@ public final class DictionaryFile {
       for (int left = in.readInt(); left > 0; left--) {
         words.add(in.readUTF());
       }
-      return readTables(words, in, bytes, magic == MAGIC);
+      return readTables(words, in);
     } catch (IOException | IndexOutOfBoundsException e) {
       throw wrong(name, "a dictionary that ends too early");
     }
@@ -136,6 +137,7 @@ public final class DictionaryFile {
         out.writeInt(words.of(outcome));
       }
     }
+    out.writeBoolean(dictionary.excited().isPresent());
     Set<String> excited = dictionary.excited().orElse(Set.of());
     out.writeInt(dictionary.faults().size());
     for (String fault : dictionary.faults()) {
@@ -146,12 +148,71 @@ public final class DictionaryFile {
     out.writeInt(cells.rows());
     out.writeInt(cells.columns());
     for (int i = 0; i < cells.columns(); i++) {
-      out.writeInt(cells.starts()[i + 1] - cells.starts()[i]);
+      out.writeBoolean(cells.wide(i));
     }
   }
 
-  private static FaultDictionary readTables(
-      List<String> words, DataInputStream in, byte[] bytes, boolean tellsExcited)
+  /** How many cells differ from the healthy one; then each, by its distance from the one before. */
+  private static void writeColumn(FaultDictionary.Cells cells, int column, DataOutputStream out)
+      throws IOException {
+    int others = 0;
+    for (int row = 0; row < cells.rows(); row++) {
+      others += cells.at(column, row) == FaultDictionary.HEALTHY ? 0 : 1;
+    }
+    writeNumber(others, out);
+    int before = -1;
+    for (int row = 0; row < cells.rows(); row++) {
+      int cell = cells.at(column, row);
+      if (cell != FaultDictionary.HEALTHY) {
+        writeNumber(row - before, out);
+        writeNumber(cell, out);
+        before = row;
+      }
+    }
+  }
+
+  private static byte[] readColumns(int rows, int[] starts, DataInputStream in) throws IOException {
+    byte[] cells = new byte[starts[starts.length - 1]];
+    for (int column = 0; column + 1 < starts.length; column++) {
+      boolean wide = starts[column + 1] - starts[column] == 2 * rows;
+      int row = -1;
+      for (int left = readNumber(in); left > 0; left--) {
+        row += readNumber(in);
+        int cell = readNumber(in);
+        if (wide) {
+          cells[starts[column] + 2 * row] = (byte) (cell >> 8);
+          cells[starts[column] + 2 * row + 1] = (byte) cell;
+        } else {
+          cells[starts[column] + row] = (byte) cell;
+        }
+      }
+    }
+    return cells;
+  }
+
+  /** Seven bits a byte, the lowest first; a set eighth bit says that more follow. */
+  private static void writeNumber(int number, DataOutputStream out) throws IOException {
+    int left = number;
+    while (left > MOST_IN_A_BYTE) {
+      out.writeByte(left & MOST_IN_A_BYTE | MORE);
+      left >>>= BITS_IN_A_BYTE;
+    }
+    out.writeByte(left);
+  }
+
+  private static int readNumber(DataInputStream in) throws IOException {
+    int number = 0;
+    for (int shift = 0; shift < Integer.SIZE; shift += BITS_IN_A_BYTE) {
+      int some = in.readUnsignedByte();
+      number |= (some & MOST_IN_A_BYTE) << shift;
+      if ((some & MORE) == 0) {
+        break;
+      }
+    }
+    return number;
+  }
+
+  private static FaultDictionary readTables(List<String> words, DataInputStream in)
       throws IOException {
     Origin origin = new Origin(words.get(in.readInt()), words.get(in.readInt()));
     List<String> dropped = new ArrayList<>();
@@ -168,6 +229,7 @@ public final class DictionaryFile {
       }
       columns.add(new FaultDictionary.Column(look, cells, outcomes));
     }
+    boolean tellsExcited = in.readBoolean();
     Map<String, Integer> rowOfFault = new LinkedHashMap<>();
     Set<String> excited = new LinkedHashSet<>();
     for (int left = in.readInt(); left > 0; left--) {
@@ -180,16 +242,11 @@ public final class DictionaryFile {
     }
     int rows = in.readInt();
     int[] starts = new int[in.readInt() + 1];
-    int size = 0;
     for (int i = 1; i < starts.length; i++) {
-      starts[i] = in.readInt();
-      size += starts[i];
+      starts[i] = starts[i - 1] + (in.readBoolean() ? 2 * rows : rows);
     }
-    starts[0] = bytes.length - size;
-    for (int i = 1; i < starts.length; i++) {
-      starts[i] += starts[i - 1];
-    }
-    FaultDictionary.Cells cells = new FaultDictionary.Cells(bytes, rows, starts);
+    FaultDictionary.Cells cells =
+        new FaultDictionary.Cells(readColumns(rows, starts, in), rows, starts);
     return new FaultDictionary(
         origin,
         columns,

@@ -33,20 +33,30 @@ public final class ErrorRates {
 
   /** Who can make a look. */
   public enum Tier {
-    OWNER,
-    BENCH_ROM,
-    POWERED,
-    ANY
+    OWNER("owner"),
+    BENCH_ROM("bench-rom"),
+    POWERED("powered"),
+    ANY("any");
+
+    private final String word;
+
+    Tier(String word) {
+      this.word = word;
+    }
+
+    /** As the figures and commands name it. */
+    public String word() {
+      return word;
+    }
   }
 
   /** Who can make this look; a look of an unknown kind counts as the rarest. */
   public Tier tier(String look) {
-    return switch (find("tier." + kind(look)).orElse("any")) {
-      case "owner" -> Tier.OWNER;
-      case "bench-rom" -> Tier.BENCH_ROM;
-      case "powered" -> Tier.POWERED;
-      default -> Tier.ANY;
-    };
+    String word = find("tier." + kind(look)).orElse(Tier.ANY.word());
+    return Arrays.stream(Tier.values())
+        .filter(tier -> tier.word().equals(word))
+        .findFirst()
+        .orElse(Tier.ANY);
   }
 
   /** Whether a person takes this look in at once with others of its sort. */

@@ -34,7 +34,7 @@ public final class FaultDictionary {
   }
 
   /**
-   * The cells, one column behind the other, inside the bytes of a file.
+   * The cells, one column behind the other, a byte each or two.
    *
    * @param starts of the columns in the bytes; one more for the end
    */
@@ -43,9 +43,14 @@ public final class FaultDictionary {
       return starts.length - 1;
     }
 
+    /** Whether the cells of a column take two bytes. */
+    boolean wide(int column) {
+      return starts[column + 1] - starts[column] != rows;
+    }
+
     int at(int column, int row) {
       int start = starts[column];
-      if (starts[column + 1] - start == rows) {
+      if (!wide(column)) {
         return bytes[start + row] & 0xFF;
       }
       return (bytes[start + 2 * row] & 0xFF) << 8 | bytes[start + 2 * row + 1] & 0xFF;
