@@ -323,7 +323,8 @@ final class Reach {
     for (int g = 0; g < c.partOf.length; g++) {
       int p = c.partOf[g];
       int net = c.netOf[g];
-      if (c.alive[p] && fast[net] && !clockwork.parts[p]) {
+      boolean looks = (c.readMask[p] >>> c.bitOf[g] & 1) == 0;
+      if (c.alive[p] && looks && fast[net] && !clockwork.parts[p]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
         boolean control = p == c.cpu && (NEVER_FAST & pin.mask()) != 0;
         boolean misread =
