@@ -99,6 +99,21 @@ final class Judge {
         : answers.device(a, b, address, reads, drivers.length == 0 ? -1 : drivers[0]);
   }
 
+  /**
+   * Whether an access that was played with the data as they are does the same however often it is
+   * repeated, and whatever the clockwork does meanwhile: nobody stores anything, no level is only
+   * held, no output feeds itself.
+   */
+  boolean stands(Trial t) {
+    boolean odd = influence.refused() || influence.driverSwayed() || t.stirs;
+    return !odd
+        && t.steps.isEmpty()
+        && quiet(t)
+        && !loops.closed(t.everDriven)
+        && !clockworkSelected(t)
+        && rows(t).filter(Rows::none).isPresent();
+  }
+
   /** Whether a memory whose row would have to be strobed first drives or stores beside others. */
   private boolean rowAmong(Trial a, int[] drivers) {
     boolean row = false;

@@ -257,6 +257,37 @@ final class Shortcuts {
     return judge.of(low, high, address, reads, heldMatters(low));
   }
 
+  /** Whether a read of this address, made once more, leaves all as it was, and so again after. */
+  boolean stands(int address) {
+    boolean[] driven = new boolean[c.netCount];
+    plain.levels.save(copy);
+    saved.set(plain.store);
+    plain.save(agenda);
+    influence.begin(0);
+    int read = plain.read;
+    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    played(
+        t,
+        address,
+        true,
+        0,
+        false,
+        () -> {
+          for (int net = 0; net < driven.length; net++) {
+            driven[net] |= plain.levels.kind[net] == Levels.DRIVEN;
+          }
+        });
+    boolean stands = t.read == read && judge.stands(t);
+    for (int net = 0; net < driven.length; net++) {
+      boolean holds = t.kind[net] == Levels.FLOATS && !clockwork(net);
+      stands &= !holds || !driven[net] && plain.levels.expiresAt(net) == Part.NEVER;
+      stands &= clockwork(net) || t.mv[net] == copy.mv[net];
+    }
+    restore();
+    plain.read = read;
+    return stands;
+  }
+
   private void restore() {
     plain.levels.load(copy);
     plain.store.set(saved);
@@ -269,7 +300,6 @@ final class Shortcuts {
   private Trial trial(int address, boolean reads, boolean sync, boolean ones) {
     Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
     Levels levels = plain.levels;
-    levels.recorder = t;
     levels.overrule = reads ? (ones ? 1 : 0) : -1;
     levels.overruled = lineDrivers;
     for (int p = 0; p < lineDrivers.length; p++) {
@@ -277,16 +307,23 @@ final class Shortcuts {
         levels.touch(p);
       }
     }
+    played(t, address, reads, ones ? 0xFF : 0, sync, () -> {});
+    return t;
+  }
+
+  private void played(
+      Trial t, int address, boolean reads, int data, boolean sync, Runnable settled) {
+    plain.levels.recorder = t;
     plain.watchPhases(
         (phase, ns) -> {
           t.stirs |= moved(phase);
           t.settled(phase);
           influence.phase(phase);
+          settled.run();
         });
-    plain.play(address, reads, ones ? 0xFF : 0, sync);
+    plain.play(address, reads, data, sync);
     plain.watchPhases((phase, ns) -> {});
     t.read = plain.read;
-    return t;
   }
 
   /** Whether a slow net has moved since the access began, or a fast clock is not at rest. */
