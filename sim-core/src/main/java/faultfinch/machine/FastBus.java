@@ -302,6 +302,9 @@ final class FastBus extends CycleBus {
       case WIDE -> {
         return wide(s, address, reads, data, sync);
       }
+      case VALUED -> {
+        return valued(s, address, reads, data, sync);
+      }
       case DEVICE -> {
         return device(s, address, reads, data, sync);
       }
@@ -409,6 +412,29 @@ final class FastBus extends CycleBus {
       return value;
     }
     s.writeWide(plain, address, data);
+    last = address | data << 16;
+    return data;
+  }
+
+  /** A byte that is read or stored as another, the same for the same byte. */
+  private int valued(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    int at = s.cell(plain.circuit, address);
+    int key = reads ? cells[at] & 0xFF : data;
+    int value = s.follows()[key];
+    if (value == Shortcut.UNTRIED) {
+      materialise();
+      plain.levels.now = core.cycle;
+      value = shortcuts.value(s, address, reads, data, sync);
+      s.follows()[key] = value;
+    }
+    if (value == Shortcut.PLAYED) {
+      return plain(address, reads, data, sync);
+    }
+    if (reads) {
+      last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
+      return value;
+    }
+    cells[at] = (byte) value;
     last = address | data << 16;
     return data;
   }

@@ -30,6 +30,9 @@ final class Reach {
   /** Line of the data bus a net carries plus one, or 0. */
   final byte[] lineOf;
 
+  /** Whether two data lines are one net: what it carries is told value by value. */
+  boolean shared;
+
   /** Pins of each part that pass a data line on from one of its nets to another. */
   final long[] passing;
 
@@ -90,14 +93,19 @@ final class Reach {
     refused = clash || coupled(c) || readyDriven(c);
   }
 
-  /** Names the nets of the data lines; true if two lines share or couple. */
+  /**
+   * Names the nets of the data lines; one that stands at a supply carries none. True if lines are
+   * coupled to other nets.
+   */
   private boolean lines(Circuit c) {
     boolean clash = false;
     for (int i = 0; i < DATA.width(); i++) {
       int net = c.netOf[c.pinBase[c.cpu] + DATA.shift() + i];
-      clash |= lineOf[net] != 0 || c.source[net] != Circuit.NO_SOURCE;
-      clash |= c.groupOf[net] >= 0;
-      lineOf[net] = (byte) (i + 1);
+      if (c.source[net] == Circuit.NO_SOURCE) {
+        shared |= lineOf[net] != 0;
+        clash |= c.groupOf[net] >= 0;
+        lineOf[net] = (byte) (i + 1);
+      }
     }
     return clash;
   }
