@@ -17,7 +17,7 @@ class TabledFaultsTest {
   private static final long MS = 1_000_000;
   private static final long SIZING = 66 * MS;
   private static final List<Long> MARKS = List.of(100 * MS, 190 * MS, 455 * MS);
-  private static final int CYCLES = 8_000;
+  private static final int CYCLES = 14_000;
 
   /** Of a run of 300 ms, which is 412,500 cycles and begins with 55 ms of reset. */
   private static final int MOST_PLAYED = 10_000;
