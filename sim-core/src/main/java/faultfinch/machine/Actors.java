@@ -7,13 +7,16 @@ import faultfinch.signal.Pin;
 
 /**
  * Who, in an access, acts on what he reads on a net: a data pin of a part that is neither written
- * nor passes on what it reads is read by nobody.
+ * nor passes on what it reads is read by nobody; nor is an address by a memory that only strobes a
+ * row of it, where no row needs a clock.
  */
 final class Actors {
   private final Circuit c;
+  private final Levels levels;
 
-  Actors(Circuit c) {
-    this.c = c;
+  Actors(Levels levels) {
+    this.c = levels.circuit;
+    this.levels = levels;
   }
 
   /** Whether anybody acts on what a net carries in this access. */
@@ -33,6 +36,9 @@ final class Actors {
   private boolean acts(int g, Trial access) {
     int p = c.partOf[g];
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
+    if (c.parts[p] instanceof RowMemory row && (row.address().mask() & pin.mask()) != 0) {
+      return access.drivenLate[p] != 0 || stores(p, access) || !refreshed(p, row);
+    }
     if (p == c.cpu || pin.role() != Pin.Role.DATA) {
       return true;
     }
@@ -46,6 +52,14 @@ final class Actors {
     }
     boolean memory = c.parts[p] instanceof Memory || c.parts[p] instanceof RowMemory;
     return memory ? stores(p, access) : Clockwork.stores(c, p);
+  }
+
+  private boolean refreshed(int p, RowMemory memory) {
+    boolean refreshed = true;
+    for (int row = 0; row < 1 << memory.address().width(); row++) {
+      refreshed &= levels.pins[p].refreshed(row);
+    }
+    return refreshed;
   }
 
   /** Whether the pins by which the processor gets at a part's registers say that it writes. */

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 final class Answers {
   private static final Bus DATA = new M6502().pinout().bus("D");
   private static final int LINES = 16;
+  private static final int BYTES = 256;
 
   private final PlainCycle plain;
   private final Circuit c;
@@ -169,11 +170,22 @@ final class Answers {
     for (int k = 0; k < parts.length; k++) {
       boolean own =
           wide(parts[k]) || follows[k] >= Shortcut.LOW || follows[k] == c.cellShift[parts[k]];
+      if (!own) {
+        return false;
+      }
+    }
+    return sideBySide(places);
+  }
+
+  /** Whether all cells are bits of one byte. */
+  private boolean sideBySide(Places places) {
+    int[] parts = places.parts();
+    for (int k = 0; k < parts.length; k++) {
       boolean same =
           c.cellBase[parts[k]] == c.cellBase[parts[0]]
               && places.cells()[k] == places.cells()[0]
               && Arrays.equals(places.flips()[k], places.flips()[0]);
-      if (!own || !same) {
+      if (!same) {
         return false;
       }
     }
@@ -257,6 +269,34 @@ final class Answers {
         new long[] {-1, 0},
         0,
         carried(a, b),
+        Rows.NONE);
+  }
+
+  /**
+   * A read or a write of one byte of these memories, of which it is told value by value what
+   * becomes of it.
+   */
+  Shortcut valued(Trial t, int address, int[] parts, int[] cells) {
+    Places places = places(address, parts, part -> cells[Arrays.binarySearch(parts, part)]);
+    if (!sideBySide(places) || stuck(places) || parts.length > 1 && !whole(parts)) {
+      return Shortcut.plain();
+    }
+    int[] values = new int[BYTES];
+    Arrays.fill(values, Shortcut.UNTRIED);
+    return new Shortcut(
+        Shortcut.Kind.VALUED,
+        places,
+        0,
+        0,
+        -1,
+        values,
+        null,
+        new Shortcut.Step[0],
+        seen(t, t, address, places.lines()),
+        false,
+        new long[] {-1, 0},
+        0,
+        new Shortcut.Carried(0, 0, false),
         Rows.NONE);
   }
 

@@ -295,11 +295,24 @@ final class Clockwork {
     for (int g : c.receivers[net]) {
       int p = c.partOf[g];
       boolean rom = c.parts[p] instanceof Memory && !c.parts[p].commitsEveryPhase();
+      if ((c.readMask[p] >>> c.bitOf[g] & 1) != 0 || still(p)) {
+        continue;
+      }
       if (p == c.cpu || c.alive[p] && stores(c, p) && !parts[p] && !rom) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether a part stores at clock edges only, and nothing is left that could make one. */
+  private boolean still(int p) {
+    boolean still = !c.parts[p].commitsEveryPhase() && c.edgePins(p) != 0;
+    for (long left = c.edgePins(p) & ~c.readMask[p]; left != 0; left &= left - 1) {
+      int net = c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(left)];
+      still &= c.drivers[net].length == 0 && c.groupOf[net] < 0;
+    }
+    return still;
   }
 
   /** Nets that can move where these do, by outputs that follow inputs and memories looked up. */

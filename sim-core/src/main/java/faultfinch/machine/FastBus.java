@@ -34,11 +34,19 @@ final class FastBus extends CycleBus {
 
   private static final int MOST_PATIENCE = 16;
 
+  /**
+   * Cycles until it is asked again whether a locked processor stands: levels held are lost by then.
+   */
+  private static final int STANDS_AGAIN = 2_000;
+
   /** Cycles played plainly after slow levels moved, so that parts have seen them. */
   private static final int SETTLING = 2;
 
   /** The same after a part stored a word: what it does next may depend on that. */
   private static final int STIRRED = 1;
+
+  /** What a locked processor reads. */
+  private static final int LOCKED_AT = 0xFFFF;
 
   private static final int READS = 1 << 24;
   private static final int SYNC = 1 << 25;
@@ -69,6 +77,9 @@ final class FastBus extends CycleBus {
 
   private boolean plainly;
 
+  /** What {@link #free()} says now. */
+  private boolean free;
+
   /** Whether the next event moves nothing that a cycle or the processor sees. */
   private boolean quiet;
 
@@ -85,6 +96,9 @@ final class FastBus extends CycleBus {
 
   private int steadyValue;
   private long steadyVersion;
+
+  /** Before this cycle it is not asked again whether a locked processor's reads may be left out. */
+  private long standAgainAt;
 
   /** The way of what runs by itself; null while none is known, or there is nothing of the kind. */
   private Orbit orbit;
@@ -122,6 +136,7 @@ final class FastBus extends CycleBus {
     settling = SETTLING;
     orbit = null;
     steadyAt = -1;
+    standAgainAt = 0;
     lookAgainAt = 0;
     clockwork = shortcuts.reach().clockwork.any();
     rowMemories =
@@ -172,6 +187,7 @@ final class FastBus extends CycleBus {
 
   @Override
   protected void choose() {
+    free = free();
     boolean direct = tabled();
     fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
@@ -181,8 +197,13 @@ final class FastBus extends CycleBus {
   }
 
   private boolean tabled() {
+    return free && !shortcuts.refused();
+  }
+
+  /** Whether nothing is about to happen, and what runs by itself goes a known way. */
+  private boolean free() {
     boolean runs = orbit != null || !clockwork && rowMemories.length == 0;
-    return runs && !plainly && !watched && settling == 0 && !shortcuts.refused() && !interrupted();
+    return runs && !plainly && !watched && settling == 0 && !interrupted();
   }
 
   @Override
@@ -222,8 +243,26 @@ final class FastBus extends CycleBus {
     return address == steadyAt
         && !sync
         && steadyVersion == slowVersion
-        && readAt != none
+        && free
         && !(quiet && plain.nextEvent <= core.cycle);
+  }
+
+  /** Whether a locked processor reads what it read, and nothing moves. */
+  private boolean stands() {
+    return core.locked && free && steadyAt == LOCKED_AT && steadyVersion == slowVersion;
+  }
+
+  /** A locked processor has read this, and reads it again and again: sees whether that is all. */
+  private void stand(int address, int value) {
+    if (free && core.locked && address == LOCKED_AT && core.cycle >= standAgainAt) {
+      if (shortcuts.stands(address)) {
+        steadyAt = address;
+        steadyValue = value;
+        steadyVersion = slowVersion;
+      } else {
+        standAgainAt = core.cycle + STANDS_AGAIN;
+      }
+    }
   }
 
   private int waited(int address) {
@@ -262,6 +301,9 @@ final class FastBus extends CycleBus {
       }
       case WIDE -> {
         return wide(s, address, reads, data, sync);
+      }
+      case VALUED -> {
+        return valued(s, address, reads, data, sync);
       }
       case DEVICE -> {
         return device(s, address, reads, data, sync);
@@ -374,6 +416,29 @@ final class FastBus extends CycleBus {
     return data;
   }
 
+  /** A byte that is read or stored as another, the same for the same byte. */
+  private int valued(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    int at = s.cell(plain.circuit, address);
+    int key = reads ? cells[at] & 0xFF : data;
+    int value = s.follows()[key];
+    if (value == Shortcut.UNTRIED) {
+      materialise();
+      plain.levels.now = core.cycle;
+      value = shortcuts.value(s, address, reads, data, sync);
+      s.follows()[key] = value;
+    }
+    if (value == Shortcut.PLAYED) {
+      return plain(address, reads, data, sync);
+    }
+    if (reads) {
+      last = address | value << 16 | READS | VALUED | (sync ? SYNC : 0);
+      return value;
+    }
+    cells[at] = (byte) value;
+    last = address | data << 16;
+    return data;
+  }
+
   private int device(Shortcut s, int address, boolean reads, int data, boolean sync) {
     catchUp(core.cycle + 1);
     if (s.steady() && s.memo()[0] == slowVersion) {
@@ -430,6 +495,7 @@ final class FastBus extends CycleBus {
     }
     plainNow();
     slowMoved();
+    stand(address, value);
     return value;
   }
 
@@ -442,7 +508,8 @@ final class FastBus extends CycleBus {
       }
     }
     loseOrbit();
-    if (cycle >= lookAgainAt && settling == 0 && !processor.inReset()) {
+    boolean wanted = core.locked || !shortcuts.refused();
+    if (wanted && cycle >= lookAgainAt && settling == 0 && !processor.inReset()) {
       find(cycle);
     }
   }
@@ -600,6 +667,10 @@ final class FastBus extends CycleBus {
     if (foreseen == plain.schedulings) {
       return;
     }
+    if (shortcuts.refused() && !core.locked) {
+      quiet = false;
+      return;
+    }
     long event = plain.nextEvent;
     boolean outputsOnly = event + 2L * MARGIN <= plain.nextStored;
     int due = outputsOnly ? plain.dueAlone(event) : -1;
@@ -651,7 +722,7 @@ final class FastBus extends CycleBus {
     while (core.cycle < until) {
       catchUp(core.cycle);
       plainNow();
-      if (!tabled()) {
+      if (!tabled() && !stands()) {
         careful(until);
         liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.part.BusDevice;
+import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Bus;
 import faultfinch.signal.Pin;
@@ -40,7 +41,7 @@ final class Judge {
     this.answers = new Answers(plain, reach, influence, classes);
     this.lineNets = c.cpu < 0 ? new int[0] : new HeldLines(c).nets();
     this.tellers = tellers();
-    this.loops = new Loops(c);
+    this.loops = new Loops(c, reach);
   }
 
   /**
@@ -97,6 +98,79 @@ final class Judge {
     return influence.driverSwayed() || rowAmong(a, drivers)
         ? Shortcut.plain()
         : answers.device(a, b, address, reads, drivers.length == 0 ? -1 : drivers[0]);
+  }
+
+  /**
+   * What may be remembered of an access that was played with the data as they are: one byte of one
+   * memory read or stored, whatever it is and becomes.
+   */
+  Shortcut valued(Trial t, int address, boolean reads, boolean held) {
+    boolean odd = held || influence.refused() || t.stirs || !quiet(t) || tells(t);
+    odd |= loops.closed(t.driven) || clockworkSelected(t);
+    odd |= HeldLines.floats(t.kind, lineNets) != 0;
+    int[] cells = new int[c.parts.length];
+    int[] parts = reads ? sources(t, cells) : stores(t, cells);
+    if (odd || parts.length == 0) {
+      return Shortcut.plain();
+    }
+    int[] own = IntStream.of(parts).map(p -> cells[p]).toArray();
+    Shortcut s = answers.valued(t, address, parts, own);
+    return s.kind() == Shortcut.Kind.PLAIN
+        ? s
+        : rows(t).map(rows -> rows.none() ? s : s.strobing(rows)).orElse(Shortcut.plain());
+  }
+
+  /** The memories that alone drive the data lines, nobody storing, with their cells; or none. */
+  private int[] sources(Trial t, int[] cells) {
+    int[] parts = IntStream.range(0, t.driven.length).filter(p -> driving(t, p) != 0).toArray();
+    for (int p : parts) {
+      boolean memory = c.parts[p] instanceof Memory || c.parts[p] instanceof RowMemory;
+      if (!memory || t.looked[p] < 0 || parts.length > 1 && c.parts[p] instanceof Memory) {
+        return new int[0];
+      }
+      cells[p] = t.looked[p];
+    }
+    return t.steps.isEmpty() ? parts : new int[0];
+  }
+
+  /** The memories that alone store, one cell each, nobody driving the data lines; or none. */
+  private int[] stores(Trial t, int[] cells) {
+    int[] parts = IntStream.range(0, t.steps.size()).map(t::part).distinct().sorted().toArray();
+    boolean driven = IntStream.range(0, t.driven.length).anyMatch(p -> driving(t, p) != 0);
+    Arrays.fill(cells, -1);
+    for (int i = 0; i < t.steps.size(); i++) {
+      int p = t.part(i);
+      boolean same = cells[p] < 0 || cells[p] == t.stepCells.get(i);
+      if (!same || t.stepCells.get(i) < 0 || parts.length > 1 && c.parts[p] instanceof Memory) {
+        return new int[0];
+      }
+      cells[p] = t.stepCells.get(i);
+    }
+    return driven || !answers.allStoreCells(t) ? new int[0] : parts;
+  }
+
+  /** Whether a trial of another byte says the same of an address as this answer. */
+  boolean alike(Shortcut s, Shortcut other, int address) {
+    boolean alike = other.kind() == Shortcut.Kind.VALUED;
+    alike &= (s.places().lines() & ~other.places().lines()) == 0;
+    alike &= Arrays.equals(s.places().parts(), other.places().parts());
+    alike &= alike && s.rows().none() && other.rows().none();
+    return alike && s.places().cell(0, address) == other.places().cell(0, address);
+  }
+
+  /**
+   * Whether an access that was played with the data as they are does the same however often it is
+   * repeated, and whatever the clockwork does meanwhile: nobody stores anything, no level is only
+   * held, no output feeds itself.
+   */
+  boolean stands(Trial t) {
+    boolean odd = influence.refused() || influence.driverSwayed() || t.stirs;
+    return !odd
+        && t.steps.isEmpty()
+        && quiet(t)
+        && !loops.closed(t.everDriven)
+        && !clockworkSelected(t)
+        && rows(t).filter(Rows::none).isPresent();
   }
 
   /** Whether a memory whose row would have to be strobed first drives or stores beside others. */

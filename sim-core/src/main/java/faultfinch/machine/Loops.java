@@ -2,13 +2,16 @@ package faultfinch.machine;
 
 /**
  * Whether outputs that actually drive feed themselves: then the levels depend on the phase before.
- * An output that lets go follows only what enables it.
+ * An output that lets go follows only what enables it. Over a slow net none feeds itself: an access
+ * that moves one is played.
  */
 final class Loops {
   private final Circuit c;
+  private final Reach reach;
 
-  Loops(Circuit c) {
+  Loops(Circuit c, Reach reach) {
     this.c = c;
+    this.reach = reach;
   }
 
   boolean closed(long[] driven) {
@@ -47,6 +50,9 @@ final class Loops {
       int net = c.netOf[c.pinBase[part] + Long.numberOfTrailingZeros(left)];
       int[] all = c.groupOf[net] < 0 ? new int[] {net} : c.groups[c.groupOf[net]].nets();
       for (int reached : all) {
+        if (!reach.fast[reached] && !reach.clockwork.nets[reached]) {
+          continue;
+        }
         for (int g : c.drivers[reached]) {
           if (c.partOf[g] == c.nodePart[node] && (c.nodePins[node] >>> c.bitOf[g] & 1) != 0) {
             return true;

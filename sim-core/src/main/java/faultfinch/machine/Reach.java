@@ -30,6 +30,9 @@ final class Reach {
   /** Line of the data bus a net carries plus one, or 0. */
   final byte[] lineOf;
 
+  /** Whether two data lines are one net: what it carries is told value by value. */
+  boolean shared;
+
   /** Pins of each part that pass a data line on from one of its nets to another. */
   final long[] passing;
 
@@ -90,14 +93,19 @@ final class Reach {
     refused = clash || coupled(c) || readyDriven(c);
   }
 
-  /** Names the nets of the data lines; true if two lines share or couple. */
+  /**
+   * Names the nets of the data lines; one that stands at a supply carries none. True if lines are
+   * coupled to other nets.
+   */
   private boolean lines(Circuit c) {
     boolean clash = false;
     for (int i = 0; i < DATA.width(); i++) {
       int net = c.netOf[c.pinBase[c.cpu] + DATA.shift() + i];
-      clash |= lineOf[net] != 0 || c.source[net] != Circuit.NO_SOURCE;
-      clash |= c.groupOf[net] >= 0;
-      lineOf[net] = (byte) (i + 1);
+      if (c.source[net] == Circuit.NO_SOURCE) {
+        shared |= lineOf[net] != 0;
+        clash |= c.groupOf[net] >= 0;
+        lineOf[net] = (byte) (i + 1);
+      }
     }
     return clash;
   }
@@ -323,7 +331,8 @@ final class Reach {
     for (int g = 0; g < c.partOf.length; g++) {
       int p = c.partOf[g];
       int net = c.netOf[g];
-      if (c.alive[p] && fast[net] && !clockwork.parts[p]) {
+      boolean looks = (c.readMask[p] >>> c.bitOf[g] & 1) == 0;
+      if (c.alive[p] && looks && fast[net] && !clockwork.parts[p]) {
         Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
         boolean control = p == c.cpu && (NEVER_FAST & pin.mask()) != 0;
         boolean misread =

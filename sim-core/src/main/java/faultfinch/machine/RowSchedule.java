@@ -5,6 +5,7 @@ import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -58,6 +59,14 @@ final class RowSchedule {
       int[] counters,
       boolean[][] always,
       long cycle) {
+    List<int[]> before = new ArrayList<>();
+    // A slot may last several cycles: the frame is measured from where one begins.
+    for (long[] at = addressing(copy, counters); before.size() < round; ) {
+      before.add(turn(copy, 0, always));
+      if (!Arrays.equals(at, addressing(copy, counters))) {
+        break;
+      }
+    }
     long[] first = addressing(copy, counters);
     List<int[]> strobed = new ArrayList<>();
     do {
@@ -74,6 +83,7 @@ final class RowSchedule {
         return Optional.empty();
       }
     }
+    Collections.rotate(strobed, before.size());
     return written(plain, strobed, always, cycle);
   }
 

@@ -13,7 +13,8 @@ import faultfinch.signal.State;
  * @param or data bits that are high whatever the source says
  * @param maskClass number of the two masks for the tables, or -1
  * @param follows for each cell of {@link Kind#WIDE} the data line it is read to or written from, or
- *     {@link #LOW} or {@link #HIGH}
+ *     {@link #LOW} or {@link #HIGH}; for {@link Kind#VALUED} what each byte becomes, as far as
+ *     known
  * @param driver the part that drives the data lines, or null
  * @param steps what parts commit, in order
  * @param seen what every part's pins read at the end of the cycle
@@ -42,11 +43,18 @@ record Shortcut(
   static final int LOW = 8;
   static final int HIGH = 9;
 
+  /** Of {@link Kind#VALUED}: a byte that was never tried, and one that has to be played. */
+  static final int UNTRIED = -1;
+
+  static final int PLAYED = -2;
+
   enum Kind {
     /** One byte of one memory, or of eight side by side. */
     MEMORY,
     /** Cells of memories one bit wide, each at its own place. */
     WIDE,
+    /** One byte of one memory, or of eight side by side; what becomes of it is known by value. */
+    VALUED,
     DEVICE,
     /** A read in which some data lines float; a memory or nobody drives the rest. */
     LOOSE,

@@ -86,7 +86,7 @@ final class Shortcuts {
     }
     this.influence = c.cpu < 0 ? null : new Influence(plain, reach, lineDrivers);
     this.judge = new Judge(plain, reach, influence, lineDrivers, classes);
-    this.actors = new Actors(c);
+    this.actors = new Actors(plain.levels);
     this.telling =
         IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
     this.keyed = new int[reach.keys.length + TOLD * telling.length];
@@ -246,6 +246,11 @@ final class Shortcuts {
 
   /** Plays the access on a copy and says what may be remembered of it. */
   Shortcut ask(int address, boolean reads, boolean sync, boolean alone) {
+    if (reach.shared) {
+      Shortcut s = valued(address, reads, 0, sync, alone ? 0 : ALL_LINES);
+      restore();
+      return s;
+    }
     plain.levels.save(copy);
     saved.set(plain.store);
     plain.save(agenda);
@@ -255,6 +260,58 @@ final class Shortcuts {
     Trial high = trial(address, reads, sync, true);
     restore();
     return judge.of(low, high, address, reads, heldMatters(low));
+  }
+
+  /** Plays the access on a copy with the data as they are; the levels are left as it left them. */
+  private Shortcut valued(int address, boolean reads, int data, boolean sync, int lines) {
+    plain.levels.save(copy);
+    saved.set(plain.store);
+    plain.save(agenda);
+    influence.begin(lines);
+    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    played(t, address, reads, data, sync, () -> {});
+    return judge.valued(t, address, reads, heldMatters(t));
+  }
+
+  /** What the byte that an access reads, or these data that it writes, become. */
+  int value(Shortcut s, int address, boolean reads, int data, boolean sync) {
+    Shortcut tried = valued(address, reads, data, sync, s.places().lines());
+    boolean alike = judge.alike(s, tried, address);
+    int at = s.cell(c, address);
+    int value = reads ? plain.read : plain.store.cells()[at] & 0xFF;
+    restore();
+    return alike ? value : Shortcut.PLAYED;
+  }
+
+  /** Whether a read of this address, made once more, leaves all as it was, and so again after. */
+  boolean stands(int address) {
+    boolean[] driven = new boolean[c.netCount];
+    plain.levels.save(copy);
+    saved.set(plain.store);
+    plain.save(agenda);
+    influence.begin(0);
+    int read = plain.read;
+    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    played(
+        t,
+        address,
+        true,
+        0,
+        false,
+        () -> {
+          for (int net = 0; net < driven.length; net++) {
+            driven[net] |= plain.levels.kind[net] == Levels.DRIVEN;
+          }
+        });
+    boolean stands = t.read == read && judge.stands(t);
+    for (int net = 0; net < driven.length; net++) {
+      boolean holds = t.kind[net] == Levels.FLOATS && !clockwork(net);
+      stands &= !holds || !driven[net] && plain.levels.expiresAt(net) == Part.NEVER;
+      stands &= clockwork(net) || t.mv[net] == copy.mv[net];
+    }
+    restore();
+    plain.read = read;
+    return stands;
   }
 
   private void restore() {
@@ -269,7 +326,6 @@ final class Shortcuts {
   private Trial trial(int address, boolean reads, boolean sync, boolean ones) {
     Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
     Levels levels = plain.levels;
-    levels.recorder = t;
     levels.overrule = reads ? (ones ? 1 : 0) : -1;
     levels.overruled = lineDrivers;
     for (int p = 0; p < lineDrivers.length; p++) {
@@ -277,16 +333,23 @@ final class Shortcuts {
         levels.touch(p);
       }
     }
+    played(t, address, reads, ones ? 0xFF : 0, sync, () -> {});
+    return t;
+  }
+
+  private void played(
+      Trial t, int address, boolean reads, int data, boolean sync, Runnable settled) {
+    plain.levels.recorder = t;
     plain.watchPhases(
         (phase, ns) -> {
           t.stirs |= moved(phase);
           t.settled(phase);
           influence.phase(phase);
+          settled.run();
         });
-    plain.play(address, reads, ones ? 0xFF : 0, sync);
+    plain.play(address, reads, data, sync);
     plain.watchPhases((phase, ns) -> {});
     t.read = plain.read;
-    return t;
   }
 
   /** Whether a slow net has moved since the access began, or a fast clock is not at rest. */

@@ -35,6 +35,9 @@ final class Trial implements Recorder {
 
   final long[] everDriven;
 
+  /** The same in the processor's half. */
+  final long[] drivenLate;
+
   /** Nets driven before the column of the processor's half. */
   final boolean[] drivenEarly;
 
@@ -53,6 +56,7 @@ final class Trial implements Recorder {
     this.clockwork = clockwork;
     this.looked = new int[c.parts.length];
     this.everDriven = new long[c.parts.length];
+    this.drivenLate = new long[c.parts.length];
     this.drivenEarly = new boolean[c.netCount];
     this.row = new int[c.parts.length];
     Arrays.fill(looked, -1);
@@ -71,6 +75,7 @@ final class Trial implements Recorder {
   void settled(Phase phase) {
     for (int p = 0; p < everDriven.length; p++) {
       everDriven[p] |= levels.driven[p];
+      drivenLate[p] |= phase.processorHalf() ? levels.driven[p] : 0;
     }
     if (phase.ordinal() <= Phase.C_ROW.ordinal()) {
       for (int net = 0; net < drivenEarly.length; net++) {

@@ -1,0 +1,82 @@
+package faultfinch.machine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.FaultKinds;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Faults that do not look like it, and yet hardly need a cycle played: fast and alike. */
+class TabledFaultsTest {
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
+  private static final long MS = 1_000_000;
+  private static final long SIZING = 66 * MS;
+  private static final List<Long> MARKS = List.of(100 * MS, 190 * MS, 455 * MS);
+  private static final int CYCLES = 14_000;
+
+  /** Of a run of 300 ms, which is 412,500 cycles and begins with 55 ms of reset. */
+  private static final int MOST_PLAYED = 10_000;
+
+  /** The picture strobes half of the rows, each in its turn in the frame, the counter the rest. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U14.1Q3: drives low", "U14.1Q1: drives high", "U19.1A4: open leg"})
+  void rowsStrobedByThePictureAlone_areTabled(String fault) {
+    assertTabled(fault);
+  }
+
+  /** The counter stands still; nobody outside the picture half reads the clock it does not see. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U14.1CP/: reads low", "U22.CLK: open leg"})
+  void partThatNoClockReaches_readsNothing(String fault) {
+    assertTabled(fault);
+  }
+
+  /** Two parts on one line, a line that tells of a latch, two data lines in one. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "U44.Y2/: clamps to ground through 1 ohm",
+        "U42.4A-U42.4B: bridge",
+        "U32.D6-U32.D7: bridge"
+      })
+  void lockedProcessor_readsTheSameAgain(String fault) {
+    assertTabled(fault);
+  }
+
+  /** A latch's output on the port's line it is addressed by: both move by a write only. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U29.A2-U29.Q0: bridge"})
+  void loopOverALineThatOnlyWritesMove_isTabled(String fault) {
+    assertTabled(fault);
+  }
+
+  /** What the picture half left on a row line is strobed as a row, and every row is strobed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U15.1Y: open leg", "U16.G/: reads high"})
+  void rowLineThatFloatsInTheProcessorsHalf_mattersToMemoryAlone(String fault) {
+    assertTabled(fault);
+  }
+
+  /** What two lines in one carry depends on both bits; so it is known byte by byte. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U21.D1-U21.D2: bridge", "U1.D5-U1.D4: bridge"})
+  void dataLinesBridged_areTabledByValue(String fault) {
+    assertTabled(fault);
+  }
+
+  private static void assertTabled(String text) {
+    Setup setup = Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(text, TAMARISK)));
+    assertEquals(Optional.empty(), Agreement.ofRuns(setup, SIZING).difference());
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(setup, TAMARISK.exercise(), MARKS, CYCLES).difference());
+    Machine machine = new Machine(setup, Machine.Kind.FAST);
+    machine.runTo(300 * MS);
+    assertTrue(machine.byPhases() < MOST_PLAYED, machine.byPhases() + " cycles played");
+  }
+}
