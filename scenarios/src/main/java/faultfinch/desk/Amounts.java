@@ -12,9 +12,17 @@ final class Amounts {
   private static final String UNIT = "(mv|v|ma|a|hz|khz|mhz|ohms?|kohms?|k)";
   private static final Pattern RANGE =
       Pattern.compile(
-          "(?:between )?" + FIGURE + " ?" + UNIT + "? ?(?:to|-|and|\\.\\.) ?" + FIGURE + " ?" + UNIT
+          "(?:between )?"
+              + FIGURE
+              + " ?"
+              + UNIT
+              + "? ?(?:to|-|and|\\.\\.) ?"
+              + FIGURE
+              + " ?"
+              + UNIT
               + "(?= |$)");
-  private static final Pattern SINGLE = Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
+  private static final Pattern SINGLE =
+      Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
   private static final Pattern STEP =
       Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
   private static final double FINE_BELOW = 2;
@@ -82,7 +90,8 @@ final class Amounts {
       case "meter" ->
           about
               ? vocabulary.figure("about.meter")
-              : vocabulary.figure(Math.abs(value) < FINE_BELOW ? "dial.meter.fine" : "dial.meter.coarse");
+              : vocabulary.figure(
+                  Math.abs(value) < FINE_BELOW ? "dial.meter.fine" : "dial.meter.coarse");
       case "current" -> vocabulary.figure(of + "current");
       default -> Math.abs(value) * vocabulary.figure(of + kind + ".percent") / 100;
     };

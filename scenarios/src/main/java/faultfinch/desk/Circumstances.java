@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Takes out of a phrase all that is not what was seen: how the board stood, how often, how sure, who
- * says so. What is left is for {@link Phrases}.
+ * Takes out of a phrase all that is not what was seen: how the board stood, how often, how sure,
+ * who says so. What is left is for {@link Phrases}.
  */
 final class Circumstances {
   private static final Pattern OUT =
@@ -41,7 +41,10 @@ final class Circumstances {
     times =
         Pattern.compile(
             "(?i)\\b(?:(every other) (?:time|try|power-on)"
-                + "|" + number + "(?: times?| tries| power-ons?)? (?:in|of|out of) (?:every )?" + number
+                + "|"
+                + number
+                + "(?: times?| tries| power-ons?)? (?:in|of|out of) (?:every )?"
+                + number
                 + "(?: times| tries| power-ons| starts)?)(?= |$)");
   }
 
@@ -103,8 +106,7 @@ final class Circumstances {
       boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
       // A finger is put on cases that have settled; for all else a warm board is another board.
       if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
-        when =
-            new Conditions(when.out(), when.volts(), Conditions.Climate.WARM, when.benchRom());
+        when = new Conditions(when.out(), when.volts(), Conditions.Climate.WARM, when.benchRom());
       }
       text = minutes.replaceFirst(" ");
     }
@@ -115,8 +117,7 @@ final class Circumstances {
           often.group(1) != null
               ? new Tally(1, 2)
               : new Tally(
-                  Math.min(number(often.group(2)), number(often.group(3))),
-                  number(often.group(3)));
+                  Math.min(number(often.group(2)), number(often.group(3))), number(often.group(3)));
       text = often.replaceFirst(" ");
     } else if (said(text, "now-and-then")) {
       tally = Tally.NOW_AND_THEN;
@@ -141,7 +142,9 @@ final class Circumstances {
   /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */
   private String plain(String phrase) {
     String text = phrase.strip().replaceAll("[.!?]+(?= |$)", "").replace('\u2019', '\'');
-    text = text.replaceAll("(?i)(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)", "$1 $2");
+    text =
+        text.replaceAll(
+            "(?i)(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)", "$1 $2");
     for (Map.Entry<String, String> e : vocabulary.pairs("plain").entrySet()) {
       text =
           text.replaceAll(

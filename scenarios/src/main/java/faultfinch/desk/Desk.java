@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import faultfinch.bench.Instruments;
 import faultfinch.board.Board;
+import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
@@ -17,6 +18,10 @@ import java.util.Set;
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
   private static final String BETWEEN = ": ";
+
+  /** Looks that can show what nobody has thought of. */
+  private static final Set<String> OPEN_KINDS =
+      Set.of("screen", "listen", "key", "current", "meter", "counter");
 
   private final Lookbook lookbook;
   private final Circumstances circumstances;
@@ -35,7 +40,9 @@ public final class Desk {
     phrases = new Phrases(board, lookbook, vocabulary);
   }
 
-  /** Notes an entry; an entry that says nothing of how the board stood goes on from the last one. */
+  /**
+   * Notes an entry; an entry that says nothing of how the board stood goes on from the last one.
+   */
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
@@ -172,6 +179,11 @@ public final class Desk {
       }
     }
     boolean whole = same(outcomes, shown).isPresent();
+    String kind = look.split(" ", 2)[0];
+    if (known.isEmpty() && !OPEN_KINDS.contains(kind) && !phrases.canShow(kind, bared.text())) {
+      keep(says, new Phrases.Trouble(Statement.Why.NOBODY_SHOWS_IT, look, phrases.outcomes(look)));
+      return true;
+    }
     String outcome = known.orElse(whole ? shown : bared.text());
     conditions = whole ? conditions : bared.when();
     Tally tally = whole ? Tally.ONCE : bared.tally();
@@ -213,7 +225,7 @@ public final class Desk {
   }
 
   private static List<String> near(String outcome, List<String> outcomes) {
-    return List.of(faultfinch.board.NearNames.of(outcome, outcomes));
+    return List.of(NearNames.of(outcome, outcomes));
   }
 
   private void keep(String said, Phrases.Trouble trouble) {
@@ -243,7 +255,9 @@ public final class Desk {
     return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
   }
 
-  /** The same look once more: what both allow is what was seen; if there is none, the first holds. */
+  /**
+   * The same look once more: what both allow is what was seen; if there is none, the first holds.
+   */
   private void merge(String said, Observation again, List<String> unheard) {
     for (int i = 0; i < seen.size(); i++) {
       Observation first = seen.get(i);

@@ -18,8 +18,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a technician's phrase as looks and outcomes. What it finds are findings, each of one kind of
- * look; what it cannot place it says why.
+ * Reads a technician's phrase as looks and outcomes. What it finds are findings, each of one kind
+ * of look; what it cannot place it says why.
  */
 final class Phrases {
   private static final List<String> OWNERS = List.of("screen", "listen", "lamp", "current");
@@ -27,8 +27,17 @@ final class Phrases {
       List.of("probe", "meter", "counter", "continuity", "ohms");
   private static final Set<String> KINDS =
       Set.of(
-          "screen", "listen", "lamp", "key", "current", "finger", "probe", "meter", "counter",
-          "continuity", "ohms");
+          "screen",
+          "listen",
+          "lamp",
+          "key",
+          "current",
+          "finger",
+          "probe",
+          "meter",
+          "counter",
+          "continuity",
+          "ohms");
   private static final Pattern VERBATIM =
       Pattern.compile(
           "(?i)(?:reads|says|shows|displays|reading|showing) ['\"]?(.+?)['\"]?"
@@ -132,8 +141,7 @@ final class Phrases {
             .toList();
     return said.isEmpty() && amount.isEmpty() || meant.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
+        : Optional.of(new Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
   }
 
   private Set<String> subjects(String small) {
@@ -171,8 +179,7 @@ final class Phrases {
     if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
       String wanting = place.words().stream().anyMatch(w -> w.contains("v")) ? "meter" : "probe";
       String name = wanting.equals("meter") ? "none" : "stuck";
-      Place each =
-          new Place(place.refs(), place.lines(), Place.Quantity.EVERY, place.words());
+      Place each = new Place(place.refs(), place.lines(), Place.Quantity.EVERY, place.words());
       return vocabulary.ways().stream()
           .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
           .findFirst()
@@ -208,7 +215,10 @@ final class Phrases {
     List<String> meant =
         exact.isEmpty()
             ? outcomes.stream()
-                .filter(o -> o.toLowerCase(Locale.ROOT).contains(quoted.substring(1, quoted.length() - 1)))
+                .filter(
+                    o ->
+                        o.toLowerCase(Locale.ROOT)
+                            .contains(quoted.substring(1, quoted.length() - 1)))
                 .toList()
             : exact;
     if (meant.isEmpty()) {
@@ -235,7 +245,9 @@ final class Phrases {
     for (Vocabulary.Way way : said) {
       String kind = way.meaning().kind();
       if (kind.equals(Vocabulary.ANY)) {
-        if (named.isEmpty()) {
+        if (named.size() == 1) {
+          named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
+        } else if (named.isEmpty()) {
           kinds.stream()
               .filter(k -> !AT_PINS.contains(k) || k.equals("probe"))
               .limit(1)
@@ -310,17 +322,16 @@ final class Phrases {
           }
         }
       }
-      if (outcomes.isEmpty() && figure && every) {
-        outcomes.add(text);
-      }
       if (!outcomes.isEmpty()) {
         sights.add(new Sight(line, List.copyOf(outcomes)));
       } else if (every) {
-        return trouble(Statement.Why.NOBODY_SHOWS_IT, line.get(0), outcomes(line.get(0)));
+        elsewhere(kind, covers, figure && !none, text)
+            .ifPresent(o -> sights.add(new Sight(line, o)));
       }
     }
-    if (sights.isEmpty() && figure) {
-      looks.forEach(line -> sights.add(new Sight(line, List.of(text))));
+    if (sights.isEmpty()) {
+      elsewhere(kind, covers, figure, text)
+          .ifPresent(o -> looks.forEach(line -> sights.add(new Sight(line, o))));
     }
     if (sights.isEmpty()) {
       String look = looks.get(0).get(0);
@@ -332,6 +343,33 @@ final class Phrases {
     boolean one = looks.size() == 1 && looks.get(0).size() == 1;
     String called = one ? looks.get(0).get(0) : called(kind, place);
     return new Read(List.of(new Finding(called, text, sights, every)), Optional.empty());
+  }
+
+  /**
+   * What is meant where no fault shows it: outcomes that the same kind of look has at other places,
+   * or a figure as it was read. Empty if it can be meant of no such look.
+   */
+  private Optional<List<String>> elsewhere(
+      String kind, BiPredicate<String, String> covers, boolean figure, String text) {
+    List<String> known =
+        lookbook.looks().stream()
+            .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
+            .flatMap(
+                l ->
+                    lookbook.outcomes(l).stream()
+                        .filter(o -> covers.test(o, lookbook.outcomes(l).get(0))))
+            .distinct()
+            .toList();
+    return !known.isEmpty()
+        ? Optional.of(known)
+        : figure ? Optional.of(List.of(text)) : Optional.empty();
+  }
+
+  /** Whether some look of this kind can show an outcome. */
+  boolean canShow(String kind, String outcome) {
+    return lookbook.looks().stream()
+        .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
+        .anyMatch(l -> lookbook.outcomes(l).contains(outcome));
   }
 
   private String called(String kind, Place place) {
@@ -348,7 +386,8 @@ final class Phrases {
         .allMatch(
             s ->
                 s.looks().stream()
-                    .noneMatch(l -> lookbook.outcomes(l).stream().anyMatch(s.outcomes()::contains)));
+                    .noneMatch(
+                        l -> lookbook.outcomes(l).stream().anyMatch(s.outcomes()::contains)));
   }
 
   List<String> outcomes(String look) {
@@ -361,8 +400,7 @@ final class Phrases {
     if (OWNERS.contains(kind)) {
       looks.add(List.of(kind));
     } else if (AT_PINS.contains(kind)) {
-      List<List<Pad>> lines =
-          place.lines().isEmpty() ? padsOf(kind, place.refs()) : place.lines();
+      List<List<Pad>> lines = place.lines().isEmpty() ? padsOf(kind, place.refs()) : place.lines();
       for (List<Pad> line : lines) {
         List<String> at = line.stream().map(p -> at(kind, p)).filter(this::known).toList();
         if (apart) {
@@ -405,8 +443,7 @@ final class Phrases {
           && refs.contains(words[1].substring(0, dot))
           && !look.endsWith("pad")
           && !words[1].substring(dot + 2).contains("-")) {
-        pads.add(
-            List.of(new Pad(words[1].substring(0, dot), words[1].substring(dot + 1))));
+        pads.add(List.of(new Pad(words[1].substring(0, dot), words[1].substring(dot + 1))));
       }
     }
     return pads;

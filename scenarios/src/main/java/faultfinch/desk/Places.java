@@ -122,8 +122,7 @@ final class Places {
   }
 
   private static Place at(Pad pad, String words) {
-    return new Place(
-        List.of(), List.of(List.of(pad)), Place.Quantity.SOME, List.of(words));
+    return new Place(List.of(), List.of(List.of(pad)), Place.Quantity.SOME, List.of(words));
   }
 
   private Optional<Pad> pad(String ref, String pin) {
@@ -212,8 +211,7 @@ final class Places {
 
   private Optional<Net> net(String token) {
     return board.nets().stream()
-        .filter(
-            n -> n.name().equalsIgnoreCase(token) || n.name().equalsIgnoreCase(token + "/"))
+        .filter(n -> n.name().equalsIgnoreCase(token) || n.name().equalsIgnoreCase(token + "/"))
         .findFirst();
   }
 
