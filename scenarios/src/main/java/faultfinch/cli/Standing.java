@@ -1,6 +1,7 @@
 package faultfinch.cli;
 
 import faultfinch.desk.Conditions;
+import faultfinch.diagnosis.Observation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,7 +16,7 @@ final class Standing {
       parts.add(words.say("standing.out", String.join(", ", when.out())));
     }
     when.volts().ifPresent(v -> parts.add(words.say("standing.volts", v.toPlainString())));
-    if (when.climate() != Conditions.Climate.USUAL) {
+    if (when.climate() != Observation.Climate.USUAL) {
       parts.add(words.say("standing." + when.climate()));
     }
     if (when.benchRom()) {

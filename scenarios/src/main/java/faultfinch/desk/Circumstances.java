@@ -90,7 +90,7 @@ final class Circumstances {
       when = new Conditions(when.out(), supply, when.climate(), when.benchRom());
       text = volts.replaceFirst(" ");
     }
-    for (Conditions.Climate climate : List.of(Conditions.Climate.COLD, Conditions.Climate.WARM)) {
+    for (Observation.Climate climate : List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
       String key = climate.name().toLowerCase(Locale.ROOT);
       if (said(text, key)) {
         when = new Conditions(when.out(), when.volts(), climate, when.benchRom());
@@ -106,7 +106,7 @@ final class Circumstances {
       boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
       // A finger is put on cases that have settled; for all else a warm board is another board.
       if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
-        when = new Conditions(when.out(), when.volts(), Conditions.Climate.WARM, when.benchRom());
+        when = new Conditions(when.out(), when.volts(), Observation.Climate.WARM, when.benchRom());
       }
       text = minutes.replaceFirst(" ");
     }

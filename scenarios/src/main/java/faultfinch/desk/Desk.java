@@ -233,9 +233,10 @@ public final class Desk {
         new Statement.Kept(said, conditions, trouble.why(), trouble.about(), trouble.nearest()));
   }
 
-  private void weigh(String said, Observation observation, List<String> unheard) {
+  private void weigh(String said, Observation seenThen, List<String> unheard) {
+    Observation observation = standing(seenThen);
     String look = observation.look();
-    if (!conditions.usual()) {
+    if (!conditions.complete()) {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }
@@ -249,6 +250,22 @@ public final class Desk {
     }
     seen.add(observation);
     statements.add(new Statement.Weighed(said, conditions, observation, unheard));
+  }
+
+  /** The same of a board as warm as it is now; another warmth makes another look of it. */
+  private Observation standing(Observation o) {
+    Observation.Climate climate = conditions.climate();
+    if (climate == Observation.Climate.USUAL) {
+      return o;
+    }
+    Observation.Reach reach = o.reach();
+    return new Observation(
+        o.look() + " " + climate.name().toLowerCase(Locale.ROOT),
+        o.seen(),
+        o.source(),
+        o.doubt(),
+        new Observation.Reach(reach.sights(), reach.every(), reach.tally(), climate),
+        o.after());
   }
 
   private static boolean exact(Observation o) {
@@ -280,7 +297,8 @@ public final class Desk {
                 first.seen() + ", " + again.seen(),
                 first.source(),
                 first.doubt(),
-                new Observation.Reach(List.of(sight), true, first.reach().tally()),
+                new Observation.Reach(
+                    List.of(sight), true, first.reach().tally(), first.reach().climate()),
                 first.after());
         seen.set(i, narrowed);
         for (int s = 0; s < statements.size(); s++) {

@@ -90,8 +90,8 @@ public record EntryFile(String board, List<Line> lines) {
             .orElse(List.of()),
         when.find("volts").map(v -> v.number("0", "30")),
         when.find("climate")
-            .map(c -> Conditions.Climate.values()[CLIMATES.indexOf(c.oneOf(CLIMATES))])
-            .orElse(Conditions.Climate.USUAL),
+            .map(c -> Observation.Climate.values()[CLIMATES.indexOf(c.oneOf(CLIMATES))])
+            .orElse(Observation.Climate.USUAL),
         when.find("benchRom").map(Located::truth).orElse(false));
   }
 

@@ -302,7 +302,8 @@ final class Phrases {
       boolean relative,
       Place place,
       boolean figure) {
-    List<List<String>> looks = looks(kind, place, relative);
+    String small = text.toLowerCase(Locale.ROOT);
+    List<List<String>> looks = looks(kind, place, relative, small.contains(" pad"));
     if (looks.isEmpty()) {
       return trouble(Statement.Why.NO_PLACE, kind, near(kind));
     }
@@ -395,14 +396,15 @@ final class Phrases {
   }
 
   /** The looks of a kind at a place, each list a line of which one look was made. */
-  private List<List<String>> looks(String kind, Place place, boolean apart) {
+  private List<List<String>> looks(
+      String kind, Place place, boolean apart, boolean atPad) {
     List<List<String>> looks = new ArrayList<>();
     if (OWNERS.contains(kind)) {
       looks.add(List.of(kind));
     } else if (AT_PINS.contains(kind)) {
       List<List<Pad>> lines = place.lines().isEmpty() ? padsOf(kind, place.refs()) : place.lines();
       for (List<Pad> line : lines) {
-        List<String> at = line.stream().map(p -> at(kind, p)).filter(this::known).toList();
+        List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
         if (apart) {
           at.forEach(look -> looks.add(List.of(look)));
         } else {
@@ -428,8 +430,9 @@ final class Phrases {
     return lookbook.looks().contains(look);
   }
 
-  private static String at(String kind, Pad pad) {
-    return kind + " " + pad.text() + (kind.equals("probe") ? " at the pin" : "");
+  private static String at(String kind, Pad pad, boolean atPad) {
+    String side = atPad ? " at the pad" : " at the pin";
+    return kind + " " + pad.text() + (kind.equals("probe") ? side : "");
   }
 
   /** Every pad of these parts where such a look can be made, each a line of its own. */

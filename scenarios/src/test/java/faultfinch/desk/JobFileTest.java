@@ -30,7 +30,7 @@ class JobFileTest {
               new Conditions(
                   List.of("U8"),
                   Optional.of(new BigDecimal("4.75")),
-                  Conditions.Climate.COLD,
+                  Observation.Climate.COLD,
                   false)),
           Optional.empty());
 

@@ -78,6 +78,11 @@ public final class ErrorRates {
     return number("repair.fails");
   }
 
+  /** Share of faults that wait for a board to be cold or warm, 0 to 1. */
+  double waits() {
+    return number("waits");
+  }
+
   /** Share of faults that come and go, 0 to 1. */
   double comesAndGoes() {
     return number("comes.and.goes");

@@ -15,12 +15,15 @@ final class Likelihoods {
   /** One look a sight may have been, with what is to be had of it by cell value. */
   private record Column(int look, double[] chance, boolean[] meant) {}
 
+  /** Whether a healthy board shows what was seen, and the chance of it there. */
+  private record Healthy(boolean matches, double chance) {}
+
   /** A weighed observation; a sight is a list of columns. */
   private record Entry(
       Observation observation,
       List<List<Column>> sights,
       double error,
-      boolean healthyMatches,
+      Healthy healthy,
       double best,
       double[] byRow,
       boolean[] matches) {}
@@ -76,20 +79,34 @@ final class Likelihoods {
 
   private Entry entry(Observation observation, List<List<Column>> sights) {
     double error = rates.error(observation);
-    Tally tally = observation.reach().tally();
     boolean healthy = matches(observation, sights, FaultDictionary.HEALTHY);
-    double floor = rates.floor(observation);
+    double whole = once(observation, sights, FaultDictionary.HEALTHY, error, healthy);
+    double asHealthy = tallied(observation.reach().tally(), whole, healthy, healthy);
+    Healthy beside = new Healthy(healthy, asHealthy);
     double best =
-        Math.max(tallied(tally, 1 - error, true, healthy), tallied(tally, error, false, healthy));
+        Math.max(
+            chance(observation, beside, 1 - error, true),
+            chance(observation, beside, error, false));
+    double floor = Math.min(rates.floor(observation), best);
     double[] byRow = new double[dictionary.rows()];
     boolean[] matches = new boolean[byRow.length];
     for (int row = 0; row < byRow.length; row++) {
       matches[row] = matches(observation, sights, row);
       double once = once(observation, sights, row, error, matches[row]);
-      double chance = tallied(tally, once, matches[row], healthy);
-      byRow[row] = StrictMath.log(Math.max(chance, Math.min(floor, best)));
+      byRow[row] = StrictMath.log(Math.max(chance(observation, beside, once, matches[row]), floor));
     }
-    return new Entry(observation, sights, error, healthy, StrictMath.log(best), byRow, matches);
+    return new Entry(observation, sights, error, beside, StrictMath.log(best), byRow, matches);
+  }
+
+  /**
+   * Of an observation whose sights have this chance at one time. A fault that waits for the board
+   * to be cold or warm shows itself then, or not.
+   */
+  private double chance(Observation seen, Healthy healthy, double once, boolean matches) {
+    double chance = tallied(seen.reach().tally(), once, matches, healthy.matches);
+    return seen.reach().climate() == Observation.Climate.USUAL
+        ? chance
+        : chance + rates.waits() * (healthy.chance - chance) / 2;
   }
 
   private boolean matches(Observation observation, List<List<Column>> sights, int row) {
@@ -217,7 +234,7 @@ final class Likelihoods {
     }
     double mistaken = every ? all : Math.min(1 - entry.error, 1 - none);
     double once = matches ? 1 - entry.error : mistaken;
-    double chance = tallied(entry.observation.reach().tally(), once, matches, entry.healthyMatches);
+    double chance = chance(entry.observation, entry.healthy, once, matches);
     double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
     return StrictMath.log(Math.max(chance, floor));
   }

@@ -27,18 +27,31 @@ public record Observation(
     HARDLY
   }
 
+  /** How warm a board was. */
+  public enum Climate {
+    USUAL,
+    COLD,
+    WARM
+  }
+
   /**
    * What an observation says of the board.
    *
    * @param every whether all of the sights were had; else at least one of them
+   * @param climate how warm the board was; a fault may wait for it
    */
-  public record Reach(List<Sight> sights, boolean every, Tally tally) {
+  public record Reach(List<Sight> sights, boolean every, Tally tally, Climate climate) {
     public Reach {
       sights = List.copyOf(sights);
       Objects.requireNonNull(tally);
       if (sights.isEmpty()) {
         throw new IllegalArgumentException("found no sight, right would be one or more");
       }
+    }
+
+    /** Of a board as warm as it gets by itself. */
+    public Reach(List<Sight> sights, boolean every, Tally tally) {
+      this(sights, every, tally, Climate.USUAL);
     }
   }
 
@@ -82,6 +95,7 @@ public record Observation(
   /** The looks that need not be made again, since it is known which they were. */
   List<String> looksMade() {
     return reach.sights.stream()
+        .filter(s -> reach.climate == Climate.USUAL)
         .filter(s -> s.looks().size() == 1 && (reach.every || reach.sights.size() == 1))
         .map(s -> s.looks().get(0))
         .toList();
