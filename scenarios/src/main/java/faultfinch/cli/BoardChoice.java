@@ -9,6 +9,7 @@ import faultfinch.signal.Pin;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.cli.Option;
 
 /** The board a command is about, and names on it that a person may have mistyped. */
@@ -31,8 +32,18 @@ final class BoardChoice {
    * that comes with the program if none is given.
    */
   Board board(Given given) {
+    return board(given, Optional.empty());
+  }
+
+  /** The same where a file given may name the board. */
+  Board board(Given given, Optional<String> ofFiles) {
     List<String> shipped = BoardReader.shippedNames();
-    String name = given.text(OPTION).orElse(shipped.get(0));
+    return named(given.text(OPTION).or(() -> ofFiles).orElse(shipped.get(0)));
+  }
+
+  /** The board of this name, or the file of an author's own. */
+  Board named(String name) {
+    List<String> shipped = BoardReader.shippedNames();
     if (name.endsWith(FILE)) {
       try {
         return BoardReader.read(Path.of(name));

@@ -10,8 +10,10 @@ enum Commands {
   TRAIN("train"),
   RUN("run"),
   LIST("list"),
+  RANK("rank"),
   WEIGH("weigh"),
   NEXT("next"),
+  JOB("job"),
   SURVEY("survey");
 
   private final String word;
@@ -31,6 +33,8 @@ enum Commands {
       case TRAIN -> new TrainCommand();
       case RUN -> new RunCommand();
       case LIST -> new ListCommand();
+      case RANK -> new RankCommand(Commands::known);
+      case JOB -> new JobCommand(Commands::known);
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
       case SURVEY -> new SurveyCommand(Commands::known);

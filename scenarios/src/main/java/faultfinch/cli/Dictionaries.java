@@ -59,7 +59,7 @@ final class Dictionaries {
             .or(() -> kept(origin))
             .orElseGet(() -> built(board, universe, origin));
     Diagnosis diagnosis =
-        Diagnosis.of(dictionary, Suspects.of(universe), new BenchPrices(Prices.shipped()));
+        Diagnosis.atTheDesk(dictionary, Suspects.of(universe), new BenchPrices(Prices.shipped()));
     return new Known(board, dictionary, diagnosis);
   }
 

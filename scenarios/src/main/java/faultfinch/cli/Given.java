@@ -4,6 +4,7 @@ import faultfinch.board.NearNames;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -84,6 +85,14 @@ final class Given {
   List<String> texts(String option) {
     String[] values = sorted.getOptionValues(option);
     return values == null ? List.of() : List.of(values);
+  }
+
+  /** Values of several options, each with the name of its option, in the order given. */
+  List<Map.Entry<String, String>> inOrder(List<String> options) {
+    return Arrays.stream(sorted.getOptions())
+        .filter(o -> options.contains(o.getLongOpt()))
+        .map(o -> Map.entry(o.getLongOpt(), o.getValue()))
+        .toList();
   }
 
   /** All names of an option, which may stand between commas. */

@@ -9,6 +9,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.desk.Saying;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.format.Case;
 import faultfinch.library.Library;
@@ -104,6 +105,9 @@ final class Listings {
                 look.kind().says()));
       }
     }
+    if (wanted.test("")) {
+      rows.addAll(sayings(Looks.passive(board), prices));
+    }
     for (Moves move : Moves.values()) {
       if (move != Moves.LOOK && !move.says().isEmpty() && wanted.test("")) {
         rows.add(
@@ -115,6 +119,25 @@ final class Listings {
       }
     }
     return new Listing(List.of("look", "minutes", "unpowered", "tells"), rows);
+  }
+
+  /** Ways to say what a look showed, of the kinds of look that the board offers. */
+  private static List<List<Object>> sayings(List<Look> looks, Prices prices) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Saying saying : Saying.shipped()) {
+      looks.stream()
+          .filter(l -> l.kind().word().equals(saying.kind()))
+          .findFirst()
+          .ifPresent(
+              look ->
+                  rows.add(
+                      List.of(
+                          saying.beside() ? "... " + saying.words() : saying.words(),
+                          prices.of(look).minutes(),
+                          look.kind().unpowered(),
+                          saying.kind() + ": " + saying.shows())));
+    }
+    return rows;
   }
 
   static Listing cases(Optional<String> board) {

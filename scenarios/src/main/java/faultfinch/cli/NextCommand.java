@@ -35,7 +35,7 @@ final class NextCommand implements Command {
   public Options options() {
     Options options = new Options();
     options.addOption(BoardChoice.option());
-    Seen.addTo(options);
+    Noted.addTo(options);
     return options.addOption(Given.value(MOST, "N")).addOption(Given.flag(JSON));
   }
 
@@ -44,21 +44,23 @@ final class NextCommand implements Command {
     Words words = terminal.words();
     given.nothingElse();
     int most = (int) given.whole(MOST, USUAL, 1, MOST_PROPOSALS);
-    Board board = new BoardChoice(words).board(given);
+    Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);
-    Seen seen = new Seen(known.dictionary(), words);
-    Evidence evidence = seen.evidence(given);
+    Noted noted = new Noted(known, words);
+    Evidence evidence = noted.evidence(given);
     Advice advice = known.diagnosis().next(evidence, most);
     if (given.has(JSON)) {
-      JsonPage.print(json(advice, seen.remarks()), terminal.out());
+      Map<String, Object> json = json(advice);
+      noted.json(json);
+      JsonPage.print(json, terminal.out());
     } else {
-      seen.remarks().forEach(terminal.out()::println);
+      noted.remarks(terminal);
       print(advice, terminal);
     }
     return DONE;
   }
 
-  private static void print(Advice advice, Terminal terminal) {
+  static void print(Advice advice, Terminal terminal) {
     Words words = terminal.words();
     terminal.say(
         advice.classes() == 1 ? "next.field-one" : "next.field",
@@ -112,7 +114,7 @@ final class NextCommand implements Command {
     return proposal.outcomes().stream().mapToDouble(b -> b.chance() * b.classes()).sum();
   }
 
-  private static Map<String, Object> json(Advice advice, List<String> remarks) {
+  private static Map<String, Object> json(Advice advice) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("groups", advice.classes());
     json.put("outside", advice.outside());
@@ -130,7 +132,6 @@ final class NextCommand implements Command {
       steps.add(step);
     }
     json.put("next", steps);
-    json.put("remarks", remarks);
     return json;
   }
 

@@ -7,6 +7,7 @@ import faultfinch.diagnosis.Verdict;
 import faultfinch.fault.Contradictions;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
+import faultfinch.fault.RepairAction;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -21,6 +22,8 @@ import org.apache.commons.cli.Options;
 final class WeighCommand implements Command {
   private static final String SUSPECT = "suspect";
   private static final String JSON = "json";
+  private static final String ODDS = "odds";
+  private static final String USUAL_ODDS = "20";
   private static final int MOST_SUSPECTS = 2;
   private static final int ALIKE_SHOWN = 6;
   private static final long THE_BOARD = 1;
@@ -38,24 +41,27 @@ final class WeighCommand implements Command {
   public Options options() {
     Options options = new Options();
     options.addOption(BoardChoice.option()).addOption(Given.values(SUSPECT, "FAULT"));
-    Seen.addTo(options);
-    return options.addOption(Given.flag(JSON));
+    Noted.addTo(options);
+    return options.addOption(Given.value(ODDS, "N")).addOption(Given.flag(JSON));
   }
 
   @Override
   public int run(Given given, Terminal terminal) {
     Words words = terminal.words();
     given.nothingElse();
-    Board board = new BoardChoice(words).board(given);
+    Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     List<Fault> suspects = suspects(given, board, words);
     Known known = knowledge.apply(board, terminal);
-    Seen seen = new Seen(known.dictionary(), words);
-    Evidence evidence = seen.evidence(given);
-    Verdict verdict = verdict(suspects, known, evidence);
+    double odds = given.number(ODDS, USUAL_ODDS, "2", "1000000").doubleValue();
+    Noted noted = new Noted(known, words);
+    Evidence evidence = noted.evidence(given);
+    Verdict verdict = verdict(suspects, known, evidence, odds);
     if (given.has(JSON)) {
-      JsonPage.print(json(verdict, seen.remarks()), terminal.out());
+      Map<String, Object> json = json(verdict);
+      noted.json(json);
+      JsonPage.print(json, terminal.out());
     } else {
-      seen.remarks().forEach(terminal.out()::println);
+      noted.remarks(terminal);
       print(verdict, terminal);
     }
     return verdict.finding() == Verdict.Finding.CONTRADICTED ? NEGATIVE : DONE;
@@ -75,14 +81,24 @@ final class WeighCommand implements Command {
     return suspects;
   }
 
-  /** What is not in the dictionary is run here and now. */
-  private static Verdict verdict(List<Fault> suspects, Known known, Evidence evidence) {
+  /** What is not in the dictionary is run here and now, again after each repair that cured some. */
+  private static Verdict verdict(
+      List<Fault> suspects, Known known, Evidence evidence, double odds) {
     String text = suspects.stream().map(Fault::text).collect(Collectors.joining(" and "));
     if (suspects.size() == 1 && known.dictionary().knows(text)) {
-      return known.diagnosis().weigh(text, evidence);
+      return known.diagnosis().weigh(text, evidence, odds);
     }
-    Map<String, String> shows = new SurveyRows(known.board()).row(suspects, THE_BOARD).shows();
-    return known.diagnosis().weigh(text, shows, evidence);
+    SurveyRows rows = new SurveyRows(known.board());
+    List<Map<String, String>> stages = new ArrayList<>();
+    List<Fault> left = suspects;
+    stages.add(rows.row(left, THE_BOARD).shows());
+    for (RepairAction action : evidence.done()) {
+      List<Fault> now = left.stream().filter(f -> !action.cures(f)).toList();
+      Map<String, String> before = stages.get(stages.size() - 1);
+      stages.add(now.size() == left.size() ? before : rows.row(now, THE_BOARD).shows());
+      left = now;
+    }
+    return known.diagnosis().weigh(text, stages, evidence, odds);
   }
 
   private static void print(Verdict verdict, Terminal terminal) {
@@ -96,7 +112,6 @@ final class WeighCommand implements Command {
     for (Verdict.Mismatch m : told) {
       terminal.say("weigh.mismatch", m.seen().look(), m.expected(), m.seen().seen());
     }
-    verdict.notWeighed().forEach(o -> terminal.say("weigh.not-weighed", o.text()));
     if (!verdict.alike().isEmpty()) {
       int more = verdict.alike().size() - ALIKE_SHOWN;
       terminal.say("weigh.alike");
@@ -122,7 +137,7 @@ final class WeighCommand implements Command {
     return BigDecimal.valueOf(verdict.fit()).round(new MathContext(2)).toPlainString();
   }
 
-  private static Map<String, Object> json(Verdict verdict, List<String> remarks) {
+  private static Map<String, Object> json(Verdict verdict) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("suspect", verdict.hypothesis());
     json.put(
@@ -135,7 +150,6 @@ final class WeighCommand implements Command {
     json.put("fit", verdict.fit());
     json.put("mismatches", mismatches(verdict.mismatches()));
     json.put("contradicting", mismatches(verdict.contradicting()));
-    json.put("notWeighed", verdict.notWeighed().stream().map(o -> o.text()).toList());
     json.put("alike", verdict.alike());
     verdict
         .deciding()
@@ -148,7 +162,6 @@ final class WeighCommand implements Command {
               look.put("ifNot", d.ifNot());
               json.put("deciding", look);
             });
-    json.put("remarks", remarks);
     return json;
   }
 

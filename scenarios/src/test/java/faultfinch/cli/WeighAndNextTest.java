@@ -128,17 +128,51 @@ class WeighAndNextTest {
   }
 
   @Test
-  void observation_thatIsNone_isRefusedWithWhatWouldBeRight() {
-    assertMisuse("a look, a colon and a blank", "--saw", "screen");
-    assertMisuse("nearest: probe U9.D0 at the p", "--saw", "probe U9.D0 at the pim: low");
-    assertMisuse("right would be one that begins with", "--saw", "stare at it: low");
-    assertMisuse("given twice", "--saw", "screen: dark", "--told", "screen: dark");
+  void entry_thatCannotBeWeighed_isKeptWithTheReasonAndTheNearest() {
+    assertKept("no look, place and outcome", "--saw", "smells of fish");
+    assertKept("'probe U9.D0 at the pin' cannot show that", "--saw", "probe U9.D0: stare");
+    assertKept("there is no look of the kind 'finger' there", "--saw", "D1 hot");
+    assertKept("noted before", "--saw", "screen: dark", "--told", "screen: reads 'SORREL'");
+    assertKept("with U8 out", "--saw", "with U8 out the display is blank");
+    assertKept("could not say", "--saw", "looked at U9 with the probe, could not say");
   }
 
-  private static void assertMisuse(String says, String... args) {
-    Misuse misuse = assertThrows(Misuse.class, () -> next(args));
-    assertTrue(misuse.getMessage().contains(says), misuse.getMessage());
+  private static void assertKept(String says, String... args) {
+    String text = next(args).out();
+    assertTrue(text.lines().anyMatch(l -> l.startsWith("Not weighed: ") && l.contains(says)), text);
+  }
+
+  @Test
+  void repair_thatIsNoneOfTheBoards_isRefusedWithTheNearest() {
+    Misuse misuse = assertThrows(Misuse.class, () -> next("--repaired", "exchange U99"));
+    assertTrue(misuse.getMessage().contains("nearest: exchange U"), misuse.getMessage());
     assertEquals(1, misuse.getMessage().lines().count());
+  }
+
+  @Test
+  void repair_betweenTwoLooks_makesEachCountForItsTime() {
+    // The fault that the exchange cures predicts the display before it and the healthy one after.
+    String[] cured = {
+      "--suspect", "U9.D0: open contact",
+      "--saw", "screen: reads 'RNRRDL'",
+      "--repaired", "fit a new socket at U9",
+      "--saw", "screen: reads 'SORREL'"
+    };
+    assertEquals(0, weigh(cured).code());
+    assertTrue(weigh(cured).out().contains("predicts all that was seen"), weigh(cured).out());
+    String[] still = cured.clone();
+    still[7] = "screen: reads 'RNRRDL'";
+    assertEquals(1, weigh(still).code(), weigh(still).out());
+  }
+
+  @Test
+  void odds_given_decideWhatCountsAsContradicted() {
+    String[] told = {"--suspect", "X1: dead", "--told", "screen: reads 'RNRRDL'"};
+    // One told entry counts 1:10.
+    assertEquals(0, weigh(told).code());
+    assertEquals(
+        1,
+        weigh("--suspect", "X1: dead", "--told", "screen: reads 'RNRRDL'", "--odds", "5").code());
   }
 
   @Test

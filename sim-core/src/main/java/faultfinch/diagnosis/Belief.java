@@ -2,6 +2,7 @@ package faultfinch.diagnosis;
 
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,12 +11,16 @@ import java.util.function.Function;
 
 /**
  * How likely each fault is after what was seen: prior times likelihood, kept over hypotheses and
- * shown over faults, places and repairs. All of it with what is outside is 1.
+ * shown over faults, places and repairs. Each fault may be alone or one of two. All of it with what
+ * is outside and what is cured is 1.
  */
 public final class Belief {
   private final Suspects suspects;
-  private final double[] ofHypothesis;
+  private final double[] due;
   private final double outside;
+  private final double two;
+  private final double cured;
+  private final List<Observation> weighed;
   private final List<Observation> notWeighed;
 
   /** After this evidence. */
@@ -23,40 +28,74 @@ public final class Belief {
       FaultDictionary dictionary, Suspects suspects, ErrorRates rates, Evidence evidence) {
     this.suspects = suspects;
     Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence.seen());
+    weighed = List.copyOf(likelihoods.weighed());
     notWeighed = List.copyOf(likelihoods.notWeighed());
+    Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
     List<Suspects.Hypothesis> hypotheses = suspects.hypotheses();
-    double prior = hypotheses.stream().mapToDouble(Suspects.Hypothesis::weight).sum();
-    double[] sumOfRow = new double[dictionary.rows()];
-    for (int row = 0; row < sumOfRow.length; row++) {
-      sumOfRow[row] = likelihoods.sum(row);
-    }
-    List<Integer> missed = evidence.missed().stream().map(suspects.actions()::indexOf).toList();
-    double fails = StrictMath.log(rates.repairFails());
-    double works = StrictMath.log(1 - rates.outside()) - StrictMath.log(prior);
-    ofHypothesis = new double[hypotheses.size()];
     double out =
         StrictMath.log(rates.outside())
             + new Outside(likelihoods, dictionary, rates, suspects).log(List.of());
+    int size = hypotheses.size();
+    double[] alone = new double[size];
+    double[] ofTwo = new double[size];
+    double[] curedAlone = new double[size];
+    double[] curedFirst = new double[evidence.done().size()];
+    Arrays.fill(curedFirst, Double.NEGATIVE_INFINITY);
+    double prior = hypotheses.stream().mapToDouble(Suspects.Hypothesis::weight).sum();
+    double listed = StrictMath.log(1 - rates.outside()) - StrictMath.log(prior);
+    double one = StrictMath.log(1 - rates.another());
+    double another = StrictMath.log(rates.another());
+    List<Integer> missed = evidence.missed().stream().map(suspects.actions()::indexOf).toList();
+    double fails = StrictMath.log(rates.repairFails());
     double best = out;
-    for (int i = 0; i < ofHypothesis.length; i++) {
+    for (int i = 0; i < size; i++) {
       Suspects.Hypothesis h = hypotheses.get(i);
-      double log = works + StrictMath.log(h.weight());
-      log += sumOfRow[dictionary.row(suspects.all().get(h.suspect()).fault())];
+      double log = listed + StrictMath.log(h.weight());
       for (int action : missed) {
         log += h.cures().contains(action) ? fails : 0;
       }
-      ofHypothesis[i] = log;
-      best = Math.max(best, log);
+      alone[i] = log + one + joint.still(h, 0);
+      curedAlone[i] = log + one + joint.cured(h);
+      ofTwo[i] = log + another + joint.stillOfTwo(h);
+      for (int number : joint.curing(h)) {
+        double first = log + another + joint.curedOfTwo(h, number);
+        curedFirst[number] = Joint.plus(curedFirst[number], first);
+      }
+      best = Math.max(best, Math.max(alone[i], Math.max(curedAlone[i], ofTwo[i])));
     }
+    for (int number = 0; number < curedFirst.length; number++) {
+      best = Math.max(best, curedFirst[number] + joint.left(number)[size + 1]);
+    }
+    due = new double[size];
+    double pairs = 0;
+    double over = 0;
     double sum = StrictMath.exp(out - best);
-    for (int i = 0; i < ofHypothesis.length; i++) {
-      ofHypothesis[i] = StrictMath.exp(ofHypothesis[i] - best);
-      sum += ofHypothesis[i];
+    for (int i = 0; i < size; i++) {
+      double pair = StrictMath.exp(ofTwo[i] - best);
+      due[i] = StrictMath.exp(alone[i] - best) + pair;
+      pairs += pair;
+      double done = StrictMath.exp(curedAlone[i] - best);
+      over += done;
+      sum += due[i] + done;
     }
-    for (int i = 0; i < ofHypothesis.length; i++) {
-      ofHypothesis[i] /= sum;
+    for (int number = 0; number < curedFirst.length; number++) {
+      double[] left = joint.left(number);
+      for (int i = 0; i < size; i++) {
+        double second = StrictMath.exp(curedFirst[number] + left[i] - best);
+        due[i] += second;
+        pairs += second;
+        sum += second;
+      }
+      double both = StrictMath.exp(curedFirst[number] + left[size] - best);
+      over += both;
+      sum += both;
+    }
+    for (int i = 0; i < size; i++) {
+      due[i] /= sum;
     }
     outside = StrictMath.exp(out - best) / sum;
+    two = pairs / sum;
+    cured = over / sum;
   }
 
   /** Belief that the fault is none of the list, 0 to 1. */
@@ -64,16 +103,26 @@ public final class Belief {
     return outside;
   }
 
-  /** Belief in one fault; 0 if it is none of the suspects. */
+  /** Belief that two faults are there, or that one is left of two; part of what the list holds. */
+  public double two() {
+    return two;
+  }
+
+  /** Belief that the repairs done have cured all that was wrong. */
+  public double cured() {
+    return cured;
+  }
+
+  /** Belief that one fault is there now; 0 if it is none of the suspects. */
   public double of(String fault) {
     return suspects.contains(fault) ? of(suspects.of(fault)) : 0;
   }
 
   private double of(Suspect suspect) {
     double sum = 0;
-    for (int i = 0; i < ofHypothesis.length; i++) {
+    for (int i = 0; i < due.length; i++) {
       if (suspects.all().get(suspects.hypotheses().get(i).suspect()) == suspect) {
-        sum += ofHypothesis[i];
+        sum += due[i];
       }
     }
     return sum;
@@ -98,10 +147,15 @@ public final class Belief {
   public double cureChance(RepairAction action) {
     int index = suspects.actions().indexOf(action);
     double sum = 0;
-    for (int i = 0; i < ofHypothesis.length; i++) {
-      sum += suspects.hypotheses().get(i).cures().contains(index) ? ofHypothesis[i] : 0;
+    for (int i = 0; i < due.length; i++) {
+      sum += suspects.hypotheses().get(i).cures().contains(index) ? due[i] : 0;
     }
     return sum;
+  }
+
+  /** Observations that were weighed, in order. */
+  public List<Observation> weighed() {
+    return weighed;
   }
 
   /** Observations of looks that the dictionary does not know. */
@@ -111,14 +165,14 @@ public final class Belief {
 
   /** By hypothesis. */
   double[] weights() {
-    return ofHypothesis.clone();
+    return due.clone();
   }
 
   private List<Share> shares(Function<Suspect, String> name) {
     Map<String, Double> sums = new LinkedHashMap<>();
-    for (int i = 0; i < ofHypothesis.length; i++) {
+    for (int i = 0; i < due.length; i++) {
       Suspect suspect = suspects.all().get(suspects.hypotheses().get(i).suspect());
-      sums.merge(name.apply(suspect), ofHypothesis[i], Double::sum);
+      sums.merge(name.apply(suspect), due[i], Double::sum);
     }
     List<Share> shares = new ArrayList<>();
     sums.forEach((what, belief) -> shares.add(new Share(what, belief)));

@@ -11,27 +11,33 @@ final class Contradiction {
   /** Odds against, both of the fit and against the best candidate, from which it counts. */
   static final double ODDS = 20;
 
-  private static final double LOG_ODDS = StrictMath.log(ODDS);
-
   /** Up to so many observations every set is tried, 4,096 of them. */
   private static final int TRIED = 12;
 
   private final Likelihoods likelihoods;
   private final Outside outside;
   private final double[] own;
-  private final double[] sumOfRow;
+  private final double[][] rivals;
+  private final double[] sums;
+  private final double logOdds;
 
   /**
    * @param own logarithm of each weighed observation under the hypothesis
-   * @param rows how many rows compete with it
+   * @param rivals the same under each of its rivals, those with a second fault included
+   * @param odds above 1
    */
-  Contradiction(Likelihoods likelihoods, Outside outside, double[] own, int rows) {
+  Contradiction(
+      Likelihoods likelihoods, Outside outside, double[] own, double[][] rivals, double odds) {
     this.likelihoods = likelihoods;
     this.outside = outside;
     this.own = own;
-    sumOfRow = new double[rows];
-    for (int row = 0; row < rows; row++) {
-      sumOfRow[row] = likelihoods.sum(row);
+    this.rivals = rivals;
+    logOdds = StrictMath.log(odds);
+    sums = new double[rivals.length];
+    for (int rival = 0; rival < rivals.length; rival++) {
+      for (double each : rivals[rival]) {
+        sums[rival] += each;
+      }
     }
   }
 
@@ -50,23 +56,23 @@ final class Contradiction {
   }
 
   boolean stands(List<Integer> without) {
-    if (fit(without) >= -LOG_ODDS) {
+    if (fit(without) >= -logOdds) {
       return false;
     }
-    double rival = LOG_ODDS;
+    double better = logOdds;
     for (int i = 0; i < own.length; i++) {
-      rival += without.contains(i) ? 0 : own[i];
+      better += without.contains(i) ? 0 : own[i];
     }
-    for (int row = FaultDictionary.HEALTHY + 1; row < sumOfRow.length; row++) {
-      double sum = sumOfRow[row];
+    for (int rival = 0; rival < sums.length; rival++) {
+      double sum = sums[rival];
       for (int i : without) {
-        sum -= likelihoods.of(i, row);
+        sum -= rivals[rival][i];
       }
-      if (sum > rival) {
+      if (sum > better) {
         return true;
       }
     }
-    return outside.log(without) > rival;
+    return outside.log(without) > better;
   }
 
   /**
@@ -96,13 +102,18 @@ final class Contradiction {
     for (int i = 0; i < worst.size() && stands(set); i++) {
       set.add(worst.get(i));
     }
-    for (int i : List.copyOf(set)) {
-      List<Integer> smaller = new ArrayList<>(set);
-      smaller.remove(Integer.valueOf(i));
-      if (!stands(smaller)) {
-        set = smaller;
+    // Taking one out can make another needless, since the best rival changes: until none is.
+    int size;
+    do {
+      size = set.size();
+      for (int i : List.copyOf(set)) {
+        List<Integer> smaller = new ArrayList<>(set);
+        smaller.remove(Integer.valueOf(i));
+        if (!stands(smaller)) {
+          set = smaller;
+        }
       }
-    }
+    } while (set.size() < size);
     return set.stream().sorted().toList();
   }
 

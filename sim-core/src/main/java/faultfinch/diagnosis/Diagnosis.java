@@ -38,7 +38,13 @@ public final class Diagnosis {
     return new Diagnosis(dictionary, suspects, ErrorRates.shipped(), prices, new PricePlanner());
   }
 
-  /** All that could be the one fault. */
+  /** The same for real boards, of which the fault list holds less. */
+  public static Diagnosis atTheDesk(
+      FaultDictionary dictionary, Suspects suspects, PriceList prices) {
+    return new Diagnosis(dictionary, suspects, ErrorRates.desk(), prices, new PricePlanner());
+  }
+
+  /** All faults that can be the one, with their cures. */
   public Suspects suspects() {
     return suspects;
   }
@@ -58,18 +64,29 @@ public final class Diagnosis {
     return new Belief(dictionary, suspects, rates, evidence);
   }
 
-  /** What was seen, held against one fault. */
+  /** What was seen, held against one fault at the usual odds. */
   public Verdict weigh(String fault, Evidence evidence) {
-    return new Weigher(dictionary, suspects, rates, prices).weigh(fault, evidence);
+    return weigh(fault, evidence, Contradiction.ODDS);
+  }
+
+  /**
+   * What was seen, held against one fault.
+   *
+   * @param odds against it from which it is contradicted, above 1
+   */
+  public Verdict weigh(String fault, Evidence evidence, double odds) {
+    return new Weigher(dictionary, suspects, rates, prices).weigh(fault, evidence, odds);
   }
 
   /**
    * What was seen, held against anything that was run, such as two faults at once.
    *
-   * @param shows outcome by look
+   * @param stages outcome by look, before the first repair and after each
    */
-  public Verdict weigh(String hypothesis, Map<String, String> shows, Evidence evidence) {
-    return new Weigher(dictionary, suspects, rates, prices).weigh(hypothesis, shows, evidence);
+  public Verdict weigh(
+      String hypothesis, List<Map<String, String>> stages, Evidence evidence, double odds) {
+    return new Weigher(dictionary, suspects, rates, prices)
+        .weigh(hypothesis, stages, evidence, odds);
   }
 
   /**

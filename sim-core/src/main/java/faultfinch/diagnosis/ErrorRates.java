@@ -15,20 +15,31 @@ public final class ErrorRates {
   private static final double ROUNDING = 1e-9;
 
   private final Properties figures;
+  private final String outsideKey;
 
-  private ErrorRates(Properties figures) {
+  private ErrorRates(Properties figures, String outsideKey) {
     this.figures = figures;
+    this.outsideKey = outsideKey;
   }
 
-  /** The figures that come with the program. */
+  /** The figures that come with the program, for boards whose faults we drew ourselves. */
   public static ErrorRates shipped() {
+    return new ErrorRates(figures(), "outside");
+  }
+
+  /** The same for a real board, of which the fault list holds less. */
+  public static ErrorRates desk() {
+    return new ErrorRates(figures(), "outside.desk");
+  }
+
+  private static Properties figures() {
     Properties figures = new Properties();
     try (InputStream in = ErrorRates.class.getResourceAsStream("observations.properties")) {
       figures.load(in);
     } catch (IOException e) {
       throw new IllegalStateException("observations.properties cannot be read", e);
     }
-    return new ErrorRates(figures);
+    return figures;
   }
 
   /** Who can make a look. */
@@ -66,7 +77,12 @@ public final class ErrorRates {
 
   /** Prior belief in something the fault list does not hold, 0 to 1. */
   double outside() {
-    return number("outside");
+    return number(outsideKey);
+  }
+
+  /** Chance that a board with one fault has another one too, 0 to 1. */
+  double another() {
+    return number("another");
   }
 
   /** Chance that a repair that should cure does not, 0 to 1. */
@@ -74,39 +90,67 @@ public final class ErrorRates {
     return number("repair.fails");
   }
 
-  /** Chance that an outcome is noted as it is, 0 to 1. */
-  double right(Observation observation) {
-    return 1 - error(observation);
+  /** Share of faults that wait for a board to be cold or warm, 0 to 1. */
+  double waits() {
+    return number("waits");
+  }
+
+  /** Share of faults that come and go, 0 to 1. */
+  double comesAndGoes() {
+    return number("comes.and.goes");
+  }
+
+  /** One entry of this source never counts against a fault by more than one in so many. */
+  double floor(Observation observation) {
+    return observation.source() == Observation.Source.TOLD
+        ? (1 - error(observation)) / number("told.floor")
+        : 0;
+  }
+
+  /** Chance that what an observation says is not what the board shows, 0 to a half. */
+  double error(Observation observation) {
+    double error = error(observation.source(), kind(observation.looks().get(0)));
+    double factor =
+        switch (observation.doubt()) {
+          case SURE -> 1;
+          case FAIRLY -> number("doubt.fairly");
+          case HARDLY -> number("doubt.hardly");
+        };
+    return Math.min(number("doubt.most"), error * factor);
+  }
+
+  private double error(Observation.Source source, String kind) {
+    if (source == Observation.Source.BENCH) {
+      return number("error.bench");
+    }
+    return find("error.told." + kind)
+        .map(Double::parseDouble)
+        .orElseGet(() -> number("error.told"));
   }
 
   /**
-   * Chance of noting what the observation says if the board shows {@code shown}.
+   * Chance of taking what a look shows for one of some outcomes.
    *
+   * @param error chance of any mistake
+   * @param meant the outcomes noted
    * @param outcomes how many outcomes the look has
    */
-  double likelihood(Observation observation, String shown, int outcomes) {
-    double error = error(observation);
-    if (observation.seen().equals(shown)) {
+  double taken(String look, String shown, List<String> meant, int outcomes, double error) {
+    if (meant.contains(shown)) {
       return 1 - error;
     }
-    String kind = kind(observation.look());
+    String kind = kind(look);
     double share = number("confusion.share");
-    double wrong =
-        confused(kind, shown, observation.seen())
-            ? error * share
-            : error * (1 - share) / Math.max(1, outcomes - 1);
-    return observation.source() == Observation.Source.TOLD
-        ? Math.max(wrong, (1 - error) / number("told.floor"))
-        : wrong;
-  }
-
-  private double error(Observation observation) {
-    if (observation.source() == Observation.Source.BENCH) {
-      return number("error.bench");
+    double sum = 0;
+    boolean named = false;
+    for (String noted : meant) {
+      if (confused(kind, shown, noted)) {
+        named = true;
+      } else {
+        sum += error * (1 - share) / Math.max(1, outcomes - 1);
+      }
     }
-    return find("error.told." + kind(observation.look()))
-        .map(Double::parseDouble)
-        .orElseGet(() -> number("error.told"));
+    return Math.min(error, sum + (named ? error * share : 0));
   }
 
   private boolean confused(String kind, String shown, String seen) {

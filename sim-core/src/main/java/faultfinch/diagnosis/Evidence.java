@@ -8,9 +8,10 @@ import java.util.List;
  * What is known of a board on the bench.
  *
  * @param seen in the order of the entries
- * @param missed repairs that were made and did not cure
+ * @param missed repairs that were made and changed nothing
+ * @param done repairs in the order made; each observation says how many of them came before it
  */
-public record Evidence(List<Observation> seen, List<RepairAction> missed) {
+public record Evidence(List<Observation> seen, List<RepairAction> missed, List<RepairAction> done) {
 
   /** Nothing known. */
   public static final Evidence NONE = new Evidence(List.of(), List.of());
@@ -18,6 +19,23 @@ public record Evidence(List<Observation> seen, List<RepairAction> missed) {
   public Evidence {
     seen = List.copyOf(seen);
     missed = List.copyOf(missed);
+    done = List.copyOf(done);
+    for (Observation observation : seen) {
+      if (observation.after() > done.size()) {
+        throw new IllegalArgumentException(
+            "found '"
+                + observation.text()
+                + "' after repair "
+                + observation.after()
+                + ", right would be 0 to "
+                + done.size());
+      }
+    }
+  }
+
+  /** Of a board on which nothing was repaired, or in vain. */
+  public Evidence(List<Observation> seen, List<RepairAction> missed) {
+    this(seen, missed, List.of());
   }
 
   /** Only these observations. */
@@ -29,13 +47,29 @@ public record Evidence(List<Observation> seen, List<RepairAction> missed) {
   public Evidence and(Observation more) {
     List<Observation> longer = new ArrayList<>(seen);
     longer.add(more);
-    return new Evidence(longer, missed);
+    return new Evidence(longer, missed, done);
   }
 
   /** This and one more repair without success. */
   public Evidence andMissed(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(missed);
     longer.add(action);
-    return new Evidence(seen, longer);
+    return new Evidence(seen, longer, done);
+  }
+
+  /** This and one more repair; what is seen from here on is seen after it. */
+  public Evidence andDone(RepairAction action) {
+    List<RepairAction> longer = new ArrayList<>(done);
+    longer.add(action);
+    return new Evidence(seen, missed, longer);
+  }
+
+  /** Looks that would show nothing new: made since the last repair. */
+  List<String> looksMade() {
+    return seen.stream()
+        .filter(o -> o.after() == done.size())
+        .flatMap(o -> o.looksMade().stream())
+        .distinct()
+        .toList();
   }
 }

@@ -65,14 +65,24 @@ public final class Field {
   }
 
   private static boolean agrees(FaultDictionary dictionary, int row, Observation seen) {
-    return dictionary.look(seen.look()).stream()
-        .allMatch(look -> dictionary.outcome(look, row).equals(seen.seen()));
+    boolean every = seen.reach().every();
+    for (Sight sight : seen.reach().sights()) {
+      List<String> known =
+          sight.looks().stream().filter(l -> dictionary.look(l).isPresent()).toList();
+      boolean had =
+          known.isEmpty()
+              || known.stream()
+                  .map(l -> dictionary.outcome(dictionary.look(l).getAsInt(), row))
+                  .anyMatch(sight.outcomes()::contains);
+      if (had != every) {
+        return had;
+      }
+    }
+    return every;
   }
 
   private static Set<String> done(Evidence evidence) {
-    Set<String> done = new LinkedHashSet<>();
-    evidence.seen().forEach(o -> done.add(o.look()));
-    return done;
+    return new LinkedHashSet<>(evidence.looksMade());
   }
 
   private static Field whole(Ground ground) {

@@ -10,10 +10,27 @@ import java.util.OptionalInt;
  * and in the order of the entries, so that every computer gets the same bits.
  */
 final class Likelihoods {
+  private static final double NOTHING = 1e-9;
+
+  /** One look a sight may have been, with what is to be had of it by cell value. */
+  private record Column(int look, double[] chance, boolean[] meant) {}
+
+  /** Whether a healthy board shows what was seen, and the chance of it there. */
+  private record Healthy(boolean matches, double chance) {}
+
+  /** A weighed observation; a sight is a list of columns. */
+  private record Entry(
+      Observation observation,
+      List<List<Column>> sights,
+      double error,
+      Healthy healthy,
+      double best,
+      double[] byRow,
+      boolean[] matches) {}
+
   private final List<Observation> weighed = new ArrayList<>();
   private final List<Observation> notWeighed = new ArrayList<>();
-  private final List<double[]> byRow = new ArrayList<>();
-  private final List<Integer> looks = new ArrayList<>();
+  private final List<Entry> entries = new ArrayList<>();
   private final FaultDictionary dictionary;
   private final ErrorRates rates;
 
@@ -21,32 +38,127 @@ final class Likelihoods {
     this.dictionary = dictionary;
     this.rates = rates;
     for (Observation observation : seen) {
-      OptionalInt look = dictionary.look(observation.look());
-      if (look.isEmpty()) {
+      List<List<Column>> sights = sights(observation);
+      if (sights.isEmpty()) {
         notWeighed.add(observation);
       } else {
         weighed.add(observation);
-        looks.add(look.getAsInt());
-        byRow.add(column(observation, look.getAsInt()));
+        entries.add(entry(observation, sights));
       }
     }
   }
 
-  private double[] column(Observation observation, int look) {
-    List<String> outcomes = dictionary.outcomes(look);
-    double[] byOutcome = new double[outcomes.size()];
-    for (int i = 0; i < byOutcome.length; i++) {
-      byOutcome[i] = log(observation, outcomes.get(i), outcomes.size());
+  private List<List<Column>> sights(Observation observation) {
+    double error = rates.error(observation);
+    List<List<Column>> sights = new ArrayList<>();
+    for (Sight sight : observation.reach().sights()) {
+      List<Column> columns = new ArrayList<>();
+      for (String look : sight.looks()) {
+        OptionalInt index = dictionary.look(look);
+        if (index.isPresent()) {
+          columns.add(column(look, index.getAsInt(), sight.outcomes(), error));
+        }
+      }
+      if (!columns.isEmpty()) {
+        sights.add(columns);
+      }
     }
-    double[] column = new double[dictionary.rows()];
-    for (int row = 0; row < column.length; row++) {
-      column[row] = byOutcome[dictionary.cell(look, row)];
-    }
-    return column;
+    return sights;
   }
 
-  private double log(Observation observation, String shown, int outcomes) {
-    return StrictMath.log(rates.likelihood(observation, shown, outcomes));
+  private Column column(String look, int index, List<String> meant, double error) {
+    List<String> outcomes = dictionary.outcomes(index);
+    double[] chance = new double[outcomes.size()];
+    boolean[] hit = new boolean[chance.length];
+    for (int i = 0; i < chance.length; i++) {
+      chance[i] = rates.taken(look, outcomes.get(i), meant, chance.length, error);
+      hit[i] = meant.contains(outcomes.get(i));
+    }
+    return new Column(index, chance, hit);
+  }
+
+  private Entry entry(Observation observation, List<List<Column>> sights) {
+    double error = rates.error(observation);
+    boolean healthy = matches(observation, sights, FaultDictionary.HEALTHY);
+    double whole = once(observation, sights, FaultDictionary.HEALTHY, error, healthy);
+    double asHealthy = tallied(observation.reach().tally(), whole, healthy, healthy);
+    Healthy beside = new Healthy(healthy, asHealthy);
+    double best =
+        Math.max(
+            chance(observation, beside, 1 - error, true),
+            chance(observation, beside, error, false));
+    double floor = Math.min(rates.floor(observation), best);
+    double[] byRow = new double[dictionary.rows()];
+    boolean[] matches = new boolean[byRow.length];
+    for (int row = 0; row < byRow.length; row++) {
+      matches[row] = matches(observation, sights, row);
+      double once = once(observation, sights, row, error, matches[row]);
+      byRow[row] = StrictMath.log(Math.max(chance(observation, beside, once, matches[row]), floor));
+    }
+    return new Entry(observation, sights, error, beside, StrictMath.log(best), byRow, matches);
+  }
+
+  /**
+   * Of an observation whose sights have this chance at one time. A fault that waits for the board
+   * to be cold or warm shows itself then, or not.
+   */
+  private double chance(Observation seen, Healthy healthy, double once, boolean matches) {
+    double chance = tallied(seen.reach().tally(), once, matches, healthy.matches);
+    return seen.reach().climate() == Observation.Climate.USUAL
+        ? chance
+        : chance + rates.waits() * (healthy.chance - chance) / 2;
+  }
+
+  private boolean matches(Observation observation, List<List<Column>> sights, int row) {
+    boolean every = observation.reach().every();
+    for (List<Column> sight : sights) {
+      boolean had = false;
+      for (Column column : sight) {
+        had |= column.meant[dictionary.cell(column.look, row)];
+      }
+      if (had != every) {
+        return had;
+      }
+    }
+    return every;
+  }
+
+  /** Chance of the sights at one time. */
+  private double once(
+      Observation observation, List<List<Column>> sights, int row, double error, boolean matches) {
+    if (matches) {
+      return 1 - error;
+    }
+    double all = 1;
+    double none = 1;
+    for (List<Column> sight : sights) {
+      double chance = 0;
+      boolean had = false;
+      for (Column column : sight) {
+        int cell = dictionary.cell(column.look, row);
+        chance = Math.max(chance, column.chance[cell]);
+        had |= column.meant[cell];
+      }
+      all *= had ? 1 : chance;
+      none *= 1 - chance;
+    }
+    return observation.reach().every() ? all : Math.min(1 - error, 1 - none);
+  }
+
+  /**
+   * Of a fault that is always there, and, for tallies that differ, of one that comes and goes: then
+   * the board shows now what the fault shows, now what a healthy one does.
+   */
+  private double tallied(Tally tally, double once, boolean matches, boolean healthy) {
+    if (tally.equals(Tally.ONCE)) {
+      return once;
+    }
+    double always = tally.chance(once);
+    if (tally.always() || matches == healthy) {
+      return always;
+    }
+    double share = rates.comesAndGoes();
+    return (1 - share) * always + share * tally.chanceIfAnyRate();
   }
 
   /** The observations the dictionary can express, in order. */
@@ -58,39 +170,82 @@ final class Likelihoods {
     return notWeighed;
   }
 
-  /** Index of the look of the i-th weighed observation. */
-  int look(int i) {
-    return looks.get(i);
-  }
-
   /** Of the i-th weighed observation under a row. */
   double of(int i, int row) {
-    return byRow.get(i)[row];
+    return entries.get(i).byRow[row];
   }
 
-  /** Of every weighed observation under what a board is said to show; looks it lacks count 0. */
-  double[] under(Map<String, String> shows) {
-    double[] each = new double[weighed.size()];
-    for (int i = 0; i < each.length; i++) {
-      String shown = shows.get(weighed.get(i).look());
-      if (shown != null) {
-        each[i] = log(weighed.get(i), shown, dictionary.outcomes(looks.get(i)).size());
+  /** Whether the i-th weighed observation is what a row shows. */
+  boolean matches(int i, int row) {
+    return entries.get(i).matches[row];
+  }
+
+  /** Whether the i-th weighed observation is not what would be seen of a healthy board. */
+  boolean isOdd(int i) {
+    return of(i, FaultDictionary.HEALTHY) < best(i) - NOTHING;
+  }
+
+  /** Whether a row shows anything but the healthy in the looks of the i-th weighed observation. */
+  boolean differs(int i, int row) {
+    for (List<Column> sight : entries.get(i).sights) {
+      for (Column column : sight) {
+        if (dictionary.cell(column.look, row) != 0) {
+          return true;
+        }
       }
     }
-    return each;
+    return false;
+  }
+
+  /**
+   * Of the i-th weighed observation under what a board is said to show; 0 if it lacks the looks.
+   */
+  double under(int i, Map<String, String> shows) {
+    Entry entry = entries.get(i);
+    boolean every = entry.observation.reach().every();
+    double all = 1;
+    double none = 1;
+    boolean known = false;
+    boolean matches = every;
+    for (Sight sight : entry.observation.reach().sights()) {
+      double chance = 0;
+      boolean had = false;
+      boolean shown = false;
+      for (String look : sight.looks()) {
+        String outcome = shows.get(look);
+        OptionalInt index = dictionary.look(look);
+        if (outcome != null && index.isPresent()) {
+          int outcomes = dictionary.outcomes(index.getAsInt()).size();
+          shown = true;
+          had |= sight.outcomes().contains(outcome);
+          double taken = rates.taken(look, outcome, sight.outcomes(), outcomes, entry.error);
+          chance = Math.max(chance, taken);
+        }
+      }
+      if (shown) {
+        known = true;
+        matches = every ? matches && had : matches || had;
+        all *= had ? 1 : chance;
+        none *= 1 - chance;
+      }
+    }
+    if (!known) {
+      return 0;
+    }
+    double mistaken = every ? all : Math.min(1 - entry.error, 1 - none);
+    double once = matches ? 1 - entry.error : mistaken;
+    double chance = chance(entry.observation, entry.healthy, once, matches);
+    double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
+    return StrictMath.log(Math.max(chance, floor));
   }
 
   /** Of the likeliest reading of the i-th weighed observation. */
   double best(int i) {
-    return StrictMath.log(rates.right(weighed.get(i)));
+    return entries.get(i).best;
   }
 
-  /** Of all weighed observations under a row. */
-  double sum(int row) {
-    double sum = 0;
-    for (int i = 0; i < weighed.size(); i++) {
-      sum += of(i, row);
-    }
-    return sum;
+  /** How many repairs came before the i-th weighed observation. */
+  int after(int i) {
+    return entries.get(i).observation.after();
   }
 }

@@ -13,26 +13,16 @@ final class Outside {
   private final double[] each;
   private final boolean[] joint;
   private final Likelihoods likelihoods;
-  private final FaultDictionary dictionary;
 
   Outside(
       Likelihoods likelihoods, FaultDictionary dictionary, ErrorRates rates, Suspects suspects) {
     this.likelihoods = likelihoods;
-    this.dictionary = dictionary;
-    weightOfRow = new double[dictionary.rows()];
-    double sum = 0;
-    for (Suspect suspect : suspects.all()) {
-      weightOfRow[dictionary.row(suspect.fault())] += suspect.weight();
-      sum += suspect.weight();
-    }
-    for (int row = 0; row < weightOfRow.length; row++) {
-      weightOfRow[row] /= sum;
-    }
+    weightOfRow = suspects.weightOfRow(dictionary);
     int size = likelihoods.weighed().size();
     each = new double[size];
     joint = new boolean[size];
     for (int i = 0; i < size; i++) {
-      joint[i] = rates.together(likelihoods.weighed().get(i).look());
+      joint[i] = rates.together(likelihoods.weighed().get(i).looks().get(0));
       each[i] = StrictMath.log(frequency(new boolean[size], i));
     }
   }
@@ -40,17 +30,21 @@ final class Outside {
   /** Logarithm, without the observations of these indexes. */
   double log(List<Integer> without) {
     double sum = 0;
-    boolean[] together = joint.clone();
-    boolean any = false;
+    int last = 0;
     for (int i = 0; i < each.length; i++) {
-      if (without.contains(i)) {
-        together[i] = false;
-      } else if (!joint[i]) {
-        sum += each[i];
-      }
-      any |= together[i];
+      sum += without.contains(i) || joint[i] ? 0 : each[i];
+      last = Math.max(last, likelihoods.after(i));
     }
-    return any ? sum + StrictMath.log(frequency(together, -1)) : sum;
+    for (int after = 0; after <= last; after++) {
+      boolean[] together = new boolean[each.length];
+      boolean any = false;
+      for (int i = 0; i < each.length; i++) {
+        together[i] = joint[i] && likelihoods.after(i) == after && !without.contains(i);
+        any |= together[i];
+      }
+      sum += any ? StrictMath.log(frequency(together, -1)) : 0;
+    }
+    return sum;
   }
 
   /** How often rows show all of these outcomes; half a row more, so that new is not impossible. */
@@ -59,16 +53,11 @@ final class Outside {
     for (int row = 0; row < weightOfRow.length; row++) {
       boolean all = true;
       for (int i = 0; i < which.length && all; i++) {
-        all = (!which[i] && i != or) || shows(i, row);
+        all = (!which[i] && i != or) || likelihoods.matches(i, row);
       }
       sum += all ? weightOfRow[row] : 0;
     }
     double smooth = UNHEARD / weightOfRow.length;
     return (sum + smooth) / (1 + smooth);
-  }
-
-  private boolean shows(int i, int row) {
-    String seen = likelihoods.weighed().get(i).seen();
-    return dictionary.outcome(likelihoods.look(i), row).equals(seen);
   }
 }

@@ -34,6 +34,11 @@ public record Suspect(
     }
   }
 
+  /** Whether this is sure to cure it. */
+  public boolean surelyCuredBy(RepairAction action) {
+    return cures.getOrDefault(action, 0) == SURE;
+  }
+
   /** A suspect that only its own repair cures. */
   public static Suspect of(String fault, String place, double weight, RepairAction repair) {
     return new Suspect(fault, place, weight, repair, Map.of(repair, SURE));

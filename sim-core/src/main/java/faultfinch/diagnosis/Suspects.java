@@ -148,6 +148,20 @@ public final class Suspects {
     return actions;
   }
 
+  /** Share of the prior by row. */
+  double[] weightOfRow(FaultDictionary dictionary) {
+    double[] weights = new double[dictionary.rows()];
+    double sum = 0;
+    for (Suspect suspect : all) {
+      weights[dictionary.row(suspect.fault())] += suspect.weight();
+      sum += suspect.weight();
+    }
+    for (int row = 0; row < weights.length; row++) {
+      weights[row] /= sum;
+    }
+    return weights;
+  }
+
   List<Hypothesis> hypotheses() {
     return hypotheses;
   }

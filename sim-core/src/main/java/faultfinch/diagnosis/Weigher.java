@@ -4,16 +4,19 @@ import faultfinch.bench.Price;
 import faultfinch.diagnosis.Verdict.Deciding;
 import faultfinch.diagnosis.Verdict.Finding;
 import faultfinch.diagnosis.Verdict.Mismatch;
+import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Weighs a hypothesis against what was seen. */
 public final class Weigher {
   private static final double NOTHING = 1e-9;
+  private static final int EXPECTED_SHOWN = 3;
 
   private final FaultDictionary dictionary;
   private final Suspects suspects;
@@ -29,35 +32,54 @@ public final class Weigher {
     this.prices = prices;
   }
 
-  /** Weighs one fault of the dictionary. */
-  public Verdict weigh(String fault, Evidence evidence) {
+  /** Weighs one fault of the dictionary; a repair done that surely cures it has cured it. */
+  public Verdict weigh(String fault, Evidence evidence, double odds) {
     int row = dictionary.row(fault);
     List<String> alike =
         dictionary.faults().stream()
             .filter(f -> dictionary.row(f) == row && !f.equals(fault))
             .toList();
-    return weigh(fault, dictionary.shows(row), evidence, alike);
+    Map<String, String> shows = dictionary.shows(row);
+    Map<String, String> healthy = dictionary.shows(FaultDictionary.HEALTHY);
+    List<Map<String, String>> stages = new ArrayList<>(List.of(shows));
+    Map<String, String> now = shows;
+    for (RepairAction action : evidence.done()) {
+      now = suspects.contains(fault) && suspects.of(fault).surelyCuredBy(action) ? healthy : now;
+      stages.add(now);
+    }
+    return weigh(fault, stages, evidence, alike, odds);
   }
 
   /**
    * Weighs anything that was run, such as two faults at once.
    *
-   * @param shows outcome by look; looks it lacks are not held against it
+   * @param stages outcome by look, before the first repair and after each; looks they lack are not
+   *     held against it
    */
-  public Verdict weigh(String hypothesis, Map<String, String> shows, Evidence evidence) {
-    return weigh(hypothesis, shows, evidence, List.of());
+  public Verdict weigh(
+      String hypothesis, List<Map<String, String>> stages, Evidence evidence, double odds) {
+    return weigh(hypothesis, stages, evidence, List.of(), odds);
   }
 
   private Verdict weigh(
-      String hypothesis, Map<String, String> shows, Evidence evidence, List<String> alike) {
+      String hypothesis,
+      List<Map<String, String>> stages,
+      Evidence evidence,
+      List<String> alike,
+      double odds) {
     Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence.seen());
     Outside outside = new Outside(likelihoods, dictionary, rates, suspects);
+    int size = likelihoods.weighed().size();
+    double[] own = new double[size];
+    for (int i = 0; i < size; i++) {
+      own[i] = likelihoods.under(i, stages.get(likelihoods.after(i)));
+    }
+    Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
     Contradiction contradiction =
-        new Contradiction(likelihoods, outside, likelihoods.under(shows), dictionary.rows());
+        new Contradiction(likelihoods, outside, own, rivals(joint, likelihoods), odds);
     List<Integer> against = new ArrayList<>();
-    for (int i = 0; i < likelihoods.weighed().size(); i++) {
-      Observation seen = likelihoods.weighed().get(i);
-      if (shows.containsKey(seen.look()) && !seen.seen().equals(shows.get(seen.look()))) {
+    for (int i = 0; i < size; i++) {
+      if (own[i] != 0 && contradiction.misfit(i) < -NOTHING) {
         against.add(i);
       }
     }
@@ -71,19 +93,49 @@ public final class Weigher {
         hypothesis,
         finding,
         StrictMath.exp(contradiction.fit(List.of())),
-        mismatches(against, likelihoods, shows),
-        mismatches(set, likelihoods, shows),
+        mismatches(against, likelihoods, stages),
+        mismatches(set, likelihoods, stages),
         likelihoods.notWeighed(),
         alike,
-        deciding(shows, evidence));
+        deciding(stages.get(stages.size() - 1), evidence));
+  }
+
+  /** Every fault of the list by what each observation is under it, alone and with another. */
+  private double[][] rivals(Joint joint, Likelihoods likelihoods) {
+    Set<List<Integer>> kinds = new LinkedHashSet<>();
+    for (Suspects.Hypothesis h : suspects.hypotheses()) {
+      int[] curing = joint.curing(h);
+      kinds.add(List.of(joint.row(h), curing.length == 0 ? Integer.MAX_VALUE : curing[0]));
+    }
+    double[][] rivals = new double[2 * kinds.size()][likelihoods.weighed().size()];
+    int rival = 0;
+    for (List<Integer> kind : kinds) {
+      for (int i = 0; i < rivals[rival].length; i++) {
+        int row = likelihoods.after(i) > kind.get(1) ? FaultDictionary.HEALTHY : kind.get(0);
+        rivals[rival][i] = joint.alone(i, row);
+        rivals[rival + 1][i] = joint.besides(i, row);
+      }
+      rival += 2;
+    }
+    return rivals;
   }
 
   private static List<Mismatch> mismatches(
-      List<Integer> which, Likelihoods likelihoods, Map<String, String> shows) {
+      List<Integer> which, Likelihoods likelihoods, List<Map<String, String>> stages) {
     return which.stream()
         .map(likelihoods.weighed()::get)
-        .map(o -> new Mismatch(o, shows.get(o.look())))
+        .map(o -> new Mismatch(o, expected(o, stages.get(o.after()))))
         .toList();
+  }
+
+  /** What a board shows at the looks of an observation, each outcome once. */
+  private static String expected(Observation observation, Map<String, String> shows) {
+    return observation.looks().stream()
+        .filter(shows::containsKey)
+        .map(shows::get)
+        .distinct()
+        .limit(EXPECTED_SHOWN)
+        .collect(Collectors.joining(" / "));
   }
 
   /**
@@ -98,8 +150,7 @@ public final class Weigher {
     if (!(sum > 0)) {
       return Optional.empty();
     }
-    Set<String> done = new LinkedHashSet<>();
-    evidence.seen().forEach(o -> done.add(o.look()));
+    Set<String> done = new LinkedHashSet<>(evidence.looksMade());
     List<String> looks = dictionary.looks();
     Optional<Deciding> best = Optional.empty();
     double bestScore = 0;

@@ -100,7 +100,7 @@ class WeigherTest {
   @Test
   void weigh_boardWithTwoFaults_isWeighedByWhatItShows() {
     Map<String, String> both = Map.of("probe 1", "low", "probe 2", "normal", "screen", "normal");
-    Verdict verdict = three().diagnosis().weigh("two", both, Evidence.of(LOW));
+    Verdict verdict = three().diagnosis().weigh("two", List.of(both), Evidence.of(LOW), 20);
     assertEquals(Finding.PREDICTED, verdict.finding());
   }
 

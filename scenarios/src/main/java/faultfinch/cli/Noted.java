@@ -1,0 +1,217 @@
+package faultfinch.cli;
+
+import faultfinch.board.Located;
+import faultfinch.board.NearNames;
+import faultfinch.desk.Desk;
+import faultfinch.desk.Entry;
+import faultfinch.desk.EntryFile;
+import faultfinch.desk.JobFile;
+import faultfinch.desk.Lookbook;
+import faultfinch.desk.Repairs;
+import faultfinch.desk.Statement;
+import faultfinch.diagnosis.Evidence;
+import faultfinch.fault.RepairAction;
+import faultfinch.signal.BadInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+
+/**
+ * All that is known of a real board, as given: entries and repairs in their order, from arguments,
+ * a file of entries or a job file.
+ */
+final class Noted {
+  private static final String SAW = "saw";
+  private static final String TOLD = "told";
+  private static final String WHEN = "when";
+  private static final String REPAIRED = "repaired";
+  private static final String FROM = "from";
+  private static final String JOB = "job";
+  private static final List<String> ALL = List.of(SAW, TOLD, WHEN, REPAIRED, FROM, JOB);
+
+  private final Known known;
+  private final Words words;
+  private final Desk desk;
+  private final Repairs repairs;
+
+  Noted(Known known, Words words) {
+    this.known = known;
+    this.words = words;
+    desk = new Desk(known.board(), Lookbook.of(known.dictionary()));
+    repairs = new Repairs(known.diagnosis().suspects().actions());
+  }
+
+  static void addTo(Options options) {
+    options
+        .addOption(Given.values(SAW, "SEEN"))
+        .addOption(Given.values(TOLD, "SEEN"))
+        .addOption(Given.values(WHEN, "CONDITIONS"))
+        .addOption(Given.values(REPAIRED, "REPAIR"))
+        .addOption(Given.values(FROM, "FILE"))
+        .addOption(Given.values(JOB, "FILE"));
+  }
+
+  /** The board that the files given are of, if any is given. */
+  static Optional<String> boardOfFiles(Given given, Words words) {
+    for (Map.Entry<String, String> e : given.inOrder(List.of(FROM, JOB))) {
+      return Optional.of(
+          e.getKey().equals(FROM)
+              ? entries(e.getValue(), words).board()
+              : JobFile.read(path(e.getValue(), words)).board());
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * All that was given.
+   *
+   * @throws Misuse if a repair is none of the board's
+   * @throws BadInput if a file is not right
+   */
+  Evidence evidence(Given given) {
+    for (Map.Entry<String, String> e : given.inOrder(ALL)) {
+      switch (e.getKey()) {
+        case SAW -> desk.note(Entry.saw(e.getValue()));
+        case TOLD -> desk.note(Entry.told(e.getValue()));
+        case WHEN -> desk.stands(e.getValue());
+        case REPAIRED -> desk.repaired(repair(e.getValue()));
+        case FROM -> add(entries(e.getValue(), words));
+        default -> add(JobFile.read(path(e.getValue(), words)));
+      }
+    }
+    return desk.evidence();
+  }
+
+  /** Everything that a job file holds. */
+  Evidence evidence(JobFile job) {
+    add(job);
+    return desk.evidence();
+  }
+
+  /** Notes one more thing. */
+  Evidence and(Entry entry) {
+    desk.note(entry);
+    return desk.evidence();
+  }
+
+  /** What it came to, in order. */
+  List<Statement> statements() {
+    return desk.statements();
+  }
+
+  /** The repair of these words. */
+  RepairAction repair(String said) {
+    return repairs
+        .named(said)
+        .orElseThrow(() -> words.misuse("noted.no-repair", said, repairs.nearest(said)));
+  }
+
+  private void add(EntryFile file) {
+    same(file.board());
+    file.lines().forEach(this::add);
+  }
+
+  private void add(JobFile job) {
+    same(job.board());
+    job.lines().forEach(this::add);
+  }
+
+  private void add(EntryFile.Line line) {
+    if (line instanceof EntryFile.Line.Noted noted) {
+      desk.note(noted.entry());
+    } else if (line instanceof EntryFile.Line.Repaired repaired) {
+      Located said = repaired.words();
+      desk.repaired(
+          repairs.named(said.text()).orElseThrow(() -> said.wrong(repairs.nearest(said.text()))));
+    }
+  }
+
+  private void same(String board) {
+    if (!board.equals(known.board().name())) {
+      throw words.misuse("noted.other-board", board, known.board().name());
+    }
+  }
+
+  private static EntryFile entries(String file, Words words) {
+    Path path = path(file, words);
+    try {
+      return EntryFile.read(file, Files.readAllBytes(path));
+    } catch (IOException e) {
+      throw new BadInput(file, 1, 1, "no file that can be read", "a file of entries");
+    }
+  }
+
+  static Path path(String file, Words words) {
+    try {
+      return Path.of(file);
+    } catch (InvalidPathException e) {
+      throw words.misuse("file.no-path", file);
+    }
+  }
+
+  /** Tells what was not weighed and why, and what no fault shows. */
+  void remarks(Terminal terminal) {
+    remarks().forEach(terminal.out()::println);
+  }
+
+  /** How many were weighed, what was not and why, what no fault shows; a line each. */
+  List<String> remarks() {
+    List<String> lines = new ArrayList<>();
+    for (Statement statement : desk.statements()) {
+      if (statement instanceof Statement.Weighed w && !w.unheard().isEmpty()) {
+        lines.add(
+            words.say(
+                "seen.nobodys",
+                w.observation().look(),
+                w.observation().seen(),
+                NearNames.alternatives(w.unheard())));
+      } else if (statement instanceof Statement.Kept kept) {
+        lines.add(words.say("seen.kept", kept.said(), why(kept)));
+      }
+    }
+    return lines;
+  }
+
+  /** Why something was not weighed, and what could be said instead. */
+  String why(Statement.Kept kept) {
+    String why =
+        words.say("seen.why." + kept.why(), kept.about(), Standing.words(kept.when(), words));
+    return kept.nearest().isEmpty()
+        ? why
+        : why + words.say("seen.nearest", NearNames.alternatives(kept.nearest()));
+  }
+
+  /** For machines: what was weighed, and what was not. */
+  void json(Map<String, Object> json) {
+    List<Object> weighed = new ArrayList<>();
+    List<Object> kept = new ArrayList<>();
+    for (Statement statement : desk.statements()) {
+      Map<String, Object> object = new LinkedHashMap<>();
+      object.put("said", statement.said());
+      if (statement instanceof Statement.Weighed w) {
+        object.put("look", w.observation().look());
+        object.put("seen", w.observation().seen());
+        object.put("outcomes", (Object) w.observation().reach().sights().get(0).outcomes());
+        object.put("places", w.observation().reach().sights().size());
+        object.put("every", w.observation().reach().every());
+        object.put("afterRepairs", w.observation().after());
+        weighed.add(object);
+      } else if (statement instanceof Statement.Kept k) {
+        object.put("why", words.say("json.why." + k.why()));
+        object.put("about", k.about());
+        object.put("nearest", (Object) k.nearest());
+        kept.add(object);
+      }
+    }
+    json.put("weighed", weighed);
+    json.put("notWeighed", kept);
+    json.put("remarks", remarks());
+  }
+}

@@ -1,0 +1,156 @@
+package faultfinch.desk;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Figures with a unit, as typed and as the outcomes of looks have them. */
+final class Amounts {
+  private static final String FIGURE = "(-?\\d+(?:\\.\\d+)?)";
+  private static final String UNIT = "(mv|v|ma|a|hz|khz|mhz|ohms?|kohms?|k)";
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "(?:between )?"
+              + FIGURE
+              + " ?"
+              + UNIT
+              + "? ?(?:to|-|and|\\.\\.) ?"
+              + FIGURE
+              + " ?"
+              + UNIT
+              + "(?= |$)");
+  private static final Pattern SINGLE =
+      Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
+  private static final Pattern STEP =
+      Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
+  private static final double FINE_BELOW = 2;
+  private static final double SUPPLY = 5;
+  private static final double SUPPLY_STEP = 0.25;
+  private static final double FINE = 0.1;
+  private static final double COARSE = 0.2;
+
+  private final Vocabulary vocabulary;
+
+  Amounts(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * A figure as typed.
+   *
+   * @param kind of look that has this unit
+   * @param from and {@code to} in volts, milliamperes, hertz or ohms
+   * @param words as typed
+   */
+  record Amount(String kind, double from, double to, String words) {
+
+    /** Whether an outcome of the look holds some of it. */
+    boolean covers(String outcome) {
+      return span(kind, outcome).map(s -> s[1] > from && s[0] < to).orElse(false);
+    }
+  }
+
+  /** The first amount in a text in small letters. */
+  Optional<Amount> find(String text) {
+    Matcher range = RANGE.matcher(text);
+    if (range.find()) {
+      String unit = range.group(4);
+      double from = value(range.group(1), Optional.ofNullable(range.group(2)).orElse(unit));
+      double to = value(range.group(3), unit);
+      return Optional.of(
+          new Amount(kind(unit), Math.min(from, to), Math.max(from, to), range.group()));
+    }
+    Matcher single = SINGLE.matcher(text);
+    if (!single.find()) {
+      return Optional.empty();
+    }
+    String kind = kind(single.group(2));
+    double value = value(single.group(1), single.group(2));
+    String before = text.substring(0, single.start()).strip();
+    if (ends(before, "under")) {
+      return Optional.of(new Amount(kind, Double.NEGATIVE_INFINITY, value, single.group()));
+    }
+    if (ends(before, "over")) {
+      return Optional.of(new Amount(kind, value, Double.POSITIVE_INFINITY, single.group()));
+    }
+    double give = give(kind, value, ends(before, "about"));
+    return Optional.of(new Amount(kind, value - give, value + give, single.group()));
+  }
+
+  private boolean ends(String before, String key) {
+    return vocabulary.words(key).stream().anyMatch(w -> (" " + before).endsWith(" " + w));
+  }
+
+  /** How far a figure read may be from what the board has. */
+  private double give(String kind, double value, boolean about) {
+    String of = about ? "about." : "dial.";
+    return switch (kind) {
+      case "meter" ->
+          about
+              ? vocabulary.figure("about.meter")
+              : vocabulary.figure(
+                  Math.abs(value) < FINE_BELOW ? "dial.meter.fine" : "dial.meter.coarse");
+      case "current" -> vocabulary.figure(of + "current");
+      default -> Math.abs(value) * vocabulary.figure(of + kind + ".percent") / 100;
+    };
+  }
+
+  private static String kind(String unit) {
+    return switch (unit) {
+      case "mv", "v" -> "meter";
+      case "ma", "a" -> "current";
+      case "hz", "khz", "mhz" -> "counter";
+      default -> "ohms";
+    };
+  }
+
+  private static double value(String figure, String unit) {
+    double factor =
+        switch (unit) {
+          case "mv" -> 1e-3;
+          case "a", "khz", "k", "kohm", "kohms" -> 1e3;
+          case "mhz" -> 1e6;
+          default -> 1;
+        };
+    return Double.parseDouble(figure) * factor;
+  }
+
+  /** From where to where an outcome reaches; empty if it is no figure of this kind. */
+  private static Optional<double[]> span(String kind, String outcome) {
+    Matcher m = STEP.matcher(outcome.toLowerCase(Locale.ROOT));
+    if (!m.matches()) {
+      return Optional.empty();
+    }
+    String unit = m.group(5);
+    if (kind.equals("meter") && unit.equals("v")) {
+      return Optional.of(volts(m.group(2)));
+    }
+    if (!kind.equals(kind(unit))) {
+      return Optional.empty();
+    }
+    String ownUnit = Optional.ofNullable(m.group(3)).orElse(unit);
+    double from = value(m.group(2), ownUnit);
+    if (m.group(1) != null) {
+      boolean under = m.group(1).equals("under");
+      return Optional.of(
+          under ? new double[] {0, from} : new double[] {from, Double.POSITIVE_INFINITY});
+    }
+    // A counter's outcome is one figure; half of its last digit to each side.
+    double last = from / 1000;
+    return Optional.of(
+        m.group(4) == null
+            ? new double[] {from - last, from + last}
+            : new double[] {from, value(m.group(4), unit)});
+  }
+
+  /** The meter's steps have fixed edges, and a supply of 5 V is one step. */
+  private static double[] volts(String figure) {
+    double from = Double.parseDouble(figure);
+    if (List.of("5").contains(figure)) {
+      return new double[] {SUPPLY - SUPPLY_STEP, SUPPLY + SUPPLY_STEP};
+    }
+    return new double[] {from, from + (Math.abs(from) < FINE_BELOW ? FINE : COARSE)};
+  }
+}

@@ -1,0 +1,181 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.board.PlacedPart;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.Tally;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Takes out of a phrase all that is not what was seen: how the board stood, how often, how sure,
+ * who says so. What is left is for {@link Phrases}.
+ */
+final class Circumstances {
+  private static final Pattern OUT =
+      Pattern.compile(
+          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:out|removed|pulled|unplugged|taken out)\\b:?"
+              + "|\\bwithout (?:the )?([a-z]+\\d+)\\b:?");
+  private static final Pattern VOLTS =
+      Pattern.compile(
+          "(?i)\\b(?:at|on|with) (?:a )?(\\d+(?:\\.\\d+)?) ?v (?:supply|from the bench supply|bench supply)\\b");
+  private static final Pattern MINUTES =
+      Pattern.compile("(?i)\\bafter (?:about )?(\\d+|[a-z]+) min(?:ute)?s?\\b");
+
+  private final Board board;
+  private final Vocabulary vocabulary;
+  private final Pattern times;
+
+  Circumstances(Board board, Vocabulary vocabulary) {
+    this.board = board;
+    this.vocabulary = vocabulary;
+    String number =
+        "(\\d+|" + String.join("|", vocabulary.pairs("numbers").keySet()) + "|every other)";
+    times =
+        Pattern.compile(
+            "(?i)\\b(?:(every other) (?:time|try|power-on)"
+                + "|"
+                + number
+                + "(?: times?| tries| power-ons?)? (?:in|of|out of) (?:every )?"
+                + number
+                + "(?: times| tries| power-ons| starts)?)(?= |$)");
+  }
+
+  /** A phrase and what belongs to it. */
+  record Bared(
+      String text,
+      Conditions when,
+      boolean bare,
+      Tally tally,
+      Observation.Doubt doubt,
+      boolean undecided,
+      boolean owner) {}
+
+  /**
+   * Takes a phrase apart.
+   *
+   * @param before how the board stood so far
+   * @param doubt of the whole entry
+   */
+  Bared of(String phrase, Conditions before, Observation.Doubt doubt) {
+    String text = plain(phrase);
+    Conditions when = before;
+    if (said(text, "usual")) {
+      when = Conditions.USUAL;
+      text = without(text, "usual");
+    }
+    List<String> out = new ArrayList<>();
+    Matcher m = OUT.matcher(text);
+    StringBuilder rest = new StringBuilder();
+    while (m.find()) {
+      String ref = m.group(1) != null ? m.group(1) : m.group(2);
+      Optional<String> part = part(ref);
+      part.ifPresent(out::add);
+      m.appendReplacement(rest, Matcher.quoteReplacement(part.isPresent() ? " " : m.group()));
+    }
+    text = m.appendTail(rest).toString();
+    if (!out.isEmpty()) {
+      when = new Conditions(out, when.volts(), when.climate(), when.benchRom());
+    }
+    Matcher volts = VOLTS.matcher(text);
+    if (volts.find()) {
+      Optional<BigDecimal> supply = Optional.of(new BigDecimal(volts.group(1)));
+      when = new Conditions(when.out(), supply, when.climate(), when.benchRom());
+      text = volts.replaceFirst(" ");
+    }
+    for (Observation.Climate climate :
+        List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
+      String key = climate.name().toLowerCase(Locale.ROOT);
+      if (said(text, key)) {
+        when = new Conditions(when.out(), when.volts(), climate, when.benchRom());
+        text = without(text, key);
+      }
+    }
+    if (said(text, "bench-rom")) {
+      when = new Conditions(when.out(), when.volts(), when.climate(), true);
+      text = without(text, "bench-rom");
+    }
+    Matcher minutes = MINUTES.matcher(text);
+    if (minutes.find()) {
+      boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
+      // A finger is put on cases that have settled; for all else a warm board is another board.
+      if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
+        when = new Conditions(when.out(), when.volts(), Observation.Climate.WARM, when.benchRom());
+      }
+      text = minutes.replaceFirst(" ");
+    }
+    Tally tally = Tally.ONCE;
+    Matcher often = times.matcher(text);
+    if (often.find()) {
+      tally =
+          often.group(1) != null
+              ? new Tally(1, 2)
+              : new Tally(
+                  Math.min(number(often.group(2)), number(often.group(3))), number(often.group(3)));
+      text = often.replaceFirst(" ");
+    } else if (said(text, "now-and-then")) {
+      tally = Tally.NOW_AND_THEN;
+      text = without(text, "now-and-then");
+    }
+    boolean owner = said(text, "owner");
+    text = owner ? without(text, "owner") : text;
+    boolean undecided = said(text, "could-not-say");
+    text = undecided ? without(text, "could-not-say") : text;
+    Observation.Doubt sure = doubt;
+    if (said(text, "hardly")) {
+      sure = Observation.Doubt.HARDLY;
+      text = without(text, "hardly");
+    } else if (said(text, "fairly")) {
+      sure = sure == Observation.Doubt.SURE ? Observation.Doubt.FAIRLY : sure;
+      text = without(text, "fairly");
+    }
+    text = text.replaceAll("\\s+", " ").replaceAll("^[ :,;]+|[ :,;]+$", "");
+    return new Bared(text, when, text.isEmpty(), tally, sure, undecided, owner);
+  }
+
+  /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */
+  private String plain(String phrase) {
+    String text = phrase.strip().replaceAll("[.!?]+(?= |$)", "").replace('\u2019', '\'');
+    text =
+        text.replaceAll(
+            "(?i)(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)", "$1 $2");
+    for (Map.Entry<String, String> e : vocabulary.pairs("plain").entrySet()) {
+      text =
+          text.replaceAll(
+              "(?i)(?<= |^)" + Pattern.quote(e.getKey()) + "(?= |$)",
+              Matcher.quoteReplacement(e.getValue()));
+    }
+    return text;
+  }
+
+  private Optional<String> part(String ref) {
+    return board.parts().stream()
+        .map(PlacedPart::ref)
+        .filter(r -> r.equalsIgnoreCase(ref))
+        .findFirst();
+  }
+
+  private int number(String word) {
+    String small = word.toLowerCase(Locale.ROOT);
+    String figure = vocabulary.pairs("numbers").getOrDefault(small, small);
+    return figure.matches("\\d{1,6}") ? Integer.parseInt(figure) : 0;
+  }
+
+  private boolean said(String text, String key) {
+    return Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words(key)).isPresent();
+  }
+
+  /** Without the words of a list that stand in it, capitals or not. */
+  private String without(String text, String key) {
+    String either =
+        vocabulary.words(key).stream().map(Pattern::quote).collect(Collectors.joining("|"));
+    return text.replaceAll("(?i)(?<= |^)(?:" + either + ")(?= |$)", " ");
+  }
+}

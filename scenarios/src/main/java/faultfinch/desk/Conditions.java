@@ -1,0 +1,29 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.Observation;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the board stood when something was seen.
+ *
+ * @param out parts taken out
+ * @param volts of the supply, if not the usual
+ */
+public record Conditions(
+    List<String> out, Optional<BigDecimal> volts, Observation.Climate climate, boolean benchRom) {
+
+  /** As it came: complete, on its own supply, as warm as it gets by itself. */
+  public static final Conditions USUAL =
+      new Conditions(List.of(), Optional.empty(), Observation.Climate.USUAL, false);
+
+  public Conditions {
+    out = List.copyOf(out);
+  }
+
+  /** Whether it is at most warmer or colder than usual, which is weighed too. */
+  boolean complete() {
+    return out.isEmpty() && volts.isEmpty() && !benchRom;
+  }
+}

@@ -1,0 +1,314 @@
+package faultfinch.desk;
+
+import faultfinch.bench.Instruments;
+import faultfinch.board.Board;
+import faultfinch.board.NearNames;
+import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.Sight;
+import faultfinch.diagnosis.Tally;
+import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Takes what is noted of a board, entry by entry, and says what it comes to. */
+public final class Desk {
+  private static final String BETWEEN = ": ";
+
+  /** Looks that can show what nobody has thought of. */
+  private static final Set<String> OPEN_KINDS =
+      Set.of("screen", "listen", "key", "current", "meter", "counter");
+
+  private final Lookbook lookbook;
+  private final Circumstances circumstances;
+  private final Phrases phrases;
+
+  private final List<Statement> statements = new ArrayList<>();
+  private final List<RepairAction> done = new ArrayList<>();
+  private final List<Observation> seen = new ArrayList<>();
+  private Conditions conditions = Conditions.USUAL;
+
+  /** For a board of which these looks can be weighed; nothing is noted yet. */
+  public Desk(Board board, Lookbook lookbook) {
+    this.lookbook = lookbook;
+    Vocabulary vocabulary = Vocabulary.shipped();
+    circumstances = new Circumstances(board, vocabulary);
+    phrases = new Phrases(board, lookbook, vocabulary);
+  }
+
+  /**
+   * Notes an entry; an entry that says nothing of how the board stood goes on from the last one.
+   */
+  public void note(Entry entry) {
+    entry.when().ifPresent(when -> conditions = when);
+    if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
+      pieces(entry.says()).forEach(piece -> note(entry, piece));
+    }
+  }
+
+  /** Whether somebody looked and could not say, which says nothing whatever else is in it. */
+  private boolean undecided(Entry entry) {
+    boolean undecided = circumstances.of(entry.says(), conditions, entry.doubt()).undecided();
+    if (undecided) {
+      keep(entry.says(), new Phrases.Trouble(Statement.Why.UNDECIDED, entry.says(), List.of()));
+    }
+    return undecided;
+  }
+
+  /** How the board stands from here on. */
+  public void stands(Conditions when) {
+    conditions = when;
+  }
+
+  /** How the board stands from here on, in words; what else is in them is noted. */
+  public void stands(String words) {
+    Circumstances.Bared bared = circumstances.of(words, conditions, Observation.Doubt.SURE);
+    conditions = bared.when();
+    if (!bared.bare()) {
+      note(Entry.saw(bared.text()));
+    }
+  }
+
+  /** A repair that was done; what is noted from here on was seen after it. */
+  public void repaired(RepairAction action) {
+    done.add(action);
+  }
+
+  /** All that was noted, in order. */
+  public List<Statement> statements() {
+    return List.copyOf(statements);
+  }
+
+  /** What of it can be weighed. */
+  public Evidence evidence() {
+    return new Evidence(seen, List.of(), done);
+  }
+
+  /** Repairs done, in order. */
+  public List<RepairAction> done() {
+    return List.copyOf(done);
+  }
+
+  private static List<String> pieces(String says) {
+    List<String> pieces = new ArrayList<>();
+    for (String piece : says.split("[,;](?= )|(?i) but ")) {
+      if (!piece.isBlank()) {
+        pieces.add(piece.strip());
+      }
+    }
+    return pieces.isEmpty() ? List.of(says) : pieces;
+  }
+
+  private void note(Entry entry, String piece) {
+    Circumstances.Bared bared = circumstances.of(piece, conditions, entry.doubt());
+    conditions = bared.when();
+    if (bared.bare()) {
+      return;
+    }
+    if (canonical(entry, bared.text(), bared.doubt())) {
+      return;
+    }
+    Phrases.Read read = phrases.read(bared.text().replace(BETWEEN, " "));
+    if (read.findings().isEmpty()) {
+      Optional<List<String>> halves = halves(bared.text());
+      if (halves.isPresent()) {
+        halves.get().forEach(half -> note(entry, half));
+        return;
+      }
+    }
+    read.trouble().ifPresent(trouble -> keep(piece, trouble));
+    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
+    for (Phrases.Finding finding : read.findings()) {
+      Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
+      weigh(
+          piece,
+          Phrases.observation(finding, source, bared.doubt(), bared.tally(), done.size()),
+          phrases.unheard(finding)
+              ? phrases.outcomes(finding.sights().get(0).looks().get(0))
+              : List.of());
+    }
+  }
+
+  /** Both sides of an "and", if each says something by itself. */
+  private Optional<List<String>> halves(String text) {
+    String[] halves = text.split("(?i) and ", 2);
+    return halves.length == 2
+            && !phrases.read(halves[0]).findings().isEmpty()
+            && !phrases.read(halves[1]).findings().isEmpty()
+        ? Optional.of(List.of(halves))
+        : Optional.empty();
+  }
+
+  /** An entry as the program itself writes it: a look, a colon, what it showed. */
+  private boolean canonical(Entry entry, String says, Observation.Doubt doubt) {
+    int colon = says.indexOf(BETWEEN);
+    if (colon < 1) {
+      return false;
+    }
+    String look = look(says.substring(0, colon).strip());
+    String shown = says.substring(colon + BETWEEN.length()).strip();
+    if (lookbook.differing().contains(look)) {
+      keep(says, new Phrases.Trouble(Statement.Why.DIFFERS_ANYWAY, look, List.of()));
+      return true;
+    }
+    if (!lookbook.looks().contains(look)) {
+      return false;
+    }
+    Circumstances.Bared bared = circumstances.of(shown, conditions, doubt);
+    List<String> outcomes = lookbook.outcomes(look);
+    Optional<String> known = same(outcomes, shown).or(() -> same(outcomes, bared.text()));
+    if (known.isEmpty() && bared.undecided()) {
+      keep(says, new Phrases.Trouble(Statement.Why.UNDECIDED, look, List.of()));
+      return true;
+    }
+    boolean told = entry.who() == Entry.Who.OWNER;
+    Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
+    if (known.isEmpty()) {
+      conditions = bared.when();
+      Optional<Phrases.Finding> finding = phrases.at(look, bared.text());
+      if (finding.isPresent()) {
+        weigh(
+            says,
+            Phrases.observation(finding.get(), source, bared.doubt(), bared.tally(), done.size()),
+            List.of());
+        return true;
+      }
+    }
+    boolean whole = same(outcomes, shown).isPresent();
+    String kind = look.split(" ", 2)[0];
+    if (known.isEmpty() && !OPEN_KINDS.contains(kind) && !phrases.canShow(kind, bared.text())) {
+      keep(says, new Phrases.Trouble(Statement.Why.NOBODY_SHOWS_IT, look, phrases.outcomes(look)));
+      return true;
+    }
+    String outcome = known.orElse(whole ? shown : bared.text());
+    conditions = whole ? conditions : bared.when();
+    Tally tally = whole ? Tally.ONCE : bared.tally();
+    Sight sight = new Sight(List.of(look), List.of(outcome));
+    weigh(
+        says,
+        new Observation(
+            look,
+            outcome,
+            source,
+            whole ? doubt : bared.doubt(),
+            new Observation.Reach(List.of(sight), true, tally),
+            done.size()),
+        known.isPresent() ? List.of() : near(outcome, outcomes));
+    return true;
+  }
+
+  private static Optional<String> same(List<String> outcomes, String shown) {
+    return outcomes.contains(shown)
+        ? Optional.of(shown)
+        : outcomes.stream().filter(o -> o.equalsIgnoreCase(shown)).findFirst();
+  }
+
+  /** A look as the dictionary writes it; a probe without a side is at the pin. */
+  private String look(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    for (String look : List.of(text, text + " at the pin")) {
+      if (lookbook.looks().contains(look)) {
+        return look;
+      }
+    }
+    if (Instruments.named(small.split(" ", 2)[0]).isEmpty()) {
+      return text;
+    }
+    return lookbook.looks().stream()
+        .filter(l -> l.equalsIgnoreCase(text) || l.equalsIgnoreCase(text + " at the pin"))
+        .findFirst()
+        .orElse(text);
+  }
+
+  private static List<String> near(String outcome, List<String> outcomes) {
+    return List.of(NearNames.of(outcome, outcomes));
+  }
+
+  private void keep(String said, Phrases.Trouble trouble) {
+    statements.add(
+        new Statement.Kept(said, conditions, trouble.why(), trouble.about(), trouble.nearest()));
+  }
+
+  private void weigh(String said, Observation seenThen, List<String> unheard) {
+    Observation observation = standing(seenThen);
+    String look = observation.look();
+    if (!conditions.complete()) {
+      keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
+      return;
+    }
+    Set<String> before = new LinkedHashSet<>();
+    seen.stream()
+        .filter(o -> o.after() == done.size() && exact(o))
+        .forEach(o -> before.add(o.look()));
+    if (exact(observation) && before.contains(look)) {
+      merge(said, observation, unheard);
+      return;
+    }
+    seen.add(observation);
+    statements.add(new Statement.Weighed(said, conditions, observation, unheard));
+  }
+
+  /** The same of a board as warm as it is now; another warmth makes another look of it. */
+  private Observation standing(Observation o) {
+    Observation.Climate climate = conditions.climate();
+    if (climate == Observation.Climate.USUAL) {
+      return o;
+    }
+    Observation.Reach reach = o.reach();
+    return new Observation(
+        o.look() + " " + climate.name().toLowerCase(Locale.ROOT),
+        o.seen(),
+        o.source(),
+        o.doubt(),
+        new Observation.Reach(reach.sights(), reach.every(), reach.tally(), climate),
+        o.after());
+  }
+
+  private static boolean exact(Observation o) {
+    return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
+  }
+
+  /**
+   * The same look once more: what both allow is what was seen; if there is none, the first holds.
+   */
+  private void merge(String said, Observation again, List<String> unheard) {
+    for (int i = 0; i < seen.size(); i++) {
+      Observation first = seen.get(i);
+      if (first.after() == done.size() && exact(first) && first.look().equals(again.look())) {
+        Set<String> both = new LinkedHashSet<>(first.reach().sights().get(0).outcomes());
+        boolean narrower = both.retainAll(again.reach().sights().get(0).outcomes());
+        boolean tallied = !again.reach().tally().equals(first.reach().tally());
+        if (both.isEmpty() || tallied) {
+          keep(said, new Phrases.Trouble(Statement.Why.TWICE, again.look(), List.of(first.seen())));
+          return;
+        }
+        if (!narrower) {
+          statements.add(new Statement.Weighed(said, conditions, first, unheard));
+          return;
+        }
+        Sight sight = new Sight(first.reach().sights().get(0).looks(), List.copyOf(both));
+        Observation narrowed =
+            new Observation(
+                first.look(),
+                first.seen() + ", " + again.seen(),
+                first.source(),
+                first.doubt(),
+                new Observation.Reach(
+                    List.of(sight), true, first.reach().tally(), first.reach().climate()),
+                first.after());
+        seen.set(i, narrowed);
+        for (int s = 0; s < statements.size(); s++) {
+          if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
+            statements.set(s, new Statement.Weighed(w.said(), w.when(), narrowed, w.unheard()));
+          }
+        }
+        statements.add(new Statement.Weighed(said, conditions, narrowed, unheard));
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.FaultDictionary;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Which looks can be weighed, and what each can show. */
+public interface Lookbook {
+
+  /** All of them. */
+  Set<String> looks();
+
+  /** All that a look can show, the healthy outcome first. */
+  List<String> outcomes(String look);
+
+  /** Looks that tell nothing, since healthy boards differ in them. */
+  Set<String> differing();
+
+  /** That of a dictionary. */
+  static Lookbook of(FaultDictionary dictionary) {
+    Set<String> looks = new LinkedHashSet<>(dictionary.looks());
+    Set<String> differing = new LinkedHashSet<>(dictionary.dropped());
+    return new Lookbook() {
+      @Override
+      public Set<String> looks() {
+        return looks;
+      }
+
+      @Override
+      public List<String> outcomes(String look) {
+        return dictionary.outcomes(dictionary.look(look).orElseThrow());
+      }
+
+      @Override
+      public Set<String> differing() {
+        return differing;
+      }
+    };
+  }
+}

@@ -1,0 +1,493 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.board.Pad;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.Sight;
+import faultfinch.diagnosis.Tally;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a technician's phrase as looks and outcomes. What it finds are findings, each of one kind
+ * of look; what it cannot place it says why.
+ */
+final class Phrases {
+  private static final List<String> OWNERS = List.of("screen", "listen", "lamp", "current");
+  private static final List<String> AT_PINS =
+      List.of("probe", "meter", "counter", "continuity", "ohms");
+  private static final Set<String> KINDS =
+      Set.of(
+          "screen",
+          "listen",
+          "lamp",
+          "key",
+          "current",
+          "finger",
+          "probe",
+          "meter",
+          "counter",
+          "continuity",
+          "ohms");
+  private static final Pattern VERBATIM =
+      Pattern.compile(
+          "(?i)(?:reads|says|shows|displays|reading|showing) ['\"]?(.+?)['\"]?"
+              + "(?: instead of .*| and not .*)?$");
+
+  /**
+   * What a phrase says of one kind of look.
+   *
+   * @param look what was looked at, in words
+   * @param seen what it showed, in words
+   * @param sights what is to be had at which looks
+   */
+  record Finding(String look, String seen, List<Sight> sights, boolean every) {}
+
+  /** What is wrong with a phrase; see {@link Statement.Kept}. */
+  record Trouble(Statement.Why why, String about, List<String> nearest) {}
+
+  /** All that is in a phrase, and what is wrong with what is not among the findings. */
+  record Read(List<Finding> findings, Optional<Trouble> trouble) {}
+
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+  private final Places places;
+  private final Amounts amounts;
+
+  Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+    places = new Places(board, vocabulary);
+    amounts = new Amounts(vocabulary);
+  }
+
+  /**
+   * Reads a phrase.
+   *
+   * @param text as typed, without conditions, tallies and doubts
+   */
+  Read read(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    for (Vocabulary.Group report : vocabulary.groups("report")) {
+      if (report.words().contains(small)) {
+        return report(report);
+      }
+    }
+    Set<String> subjects = subjects(small);
+    List<Vocabulary.Way> said = new ArrayList<>();
+    String rest = small;
+    for (Vocabulary.Way way : vocabulary.ways()) {
+      if (!way.beside() && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
+        said.add(way);
+        subjects.add(way.meaning().kind());
+        rest = Vocabulary.masked(rest, way.words());
+      }
+    }
+    boolean feels = said.stream().anyMatch(w -> w.meaning().kind().equals("finger"));
+    Place place = places.find(rest, feels || subjects.contains("finger"));
+    String open = rest;
+    for (String words : place.words()) {
+      open = Vocabulary.masked(open, words);
+    }
+    Set<String> kinds = kinds(place, subjects);
+    for (Vocabulary.Way way : vocabulary.ways()) {
+      if (way.beside()
+          && (way.meaning().kind().equals(Vocabulary.ANY) || kinds.contains(way.meaning().kind()))
+          && Vocabulary.in(open, List.of(way.words())).isPresent()) {
+        said.add(way);
+        open = Vocabulary.masked(open, way.words());
+      }
+    }
+    Optional<Amounts.Amount> amount = amounts.find(open);
+    if (said.isEmpty() && amount.isEmpty()) {
+      Read whole = report(small, text, place, subjects);
+      if (!whole.findings.isEmpty() || whole.trouble.isPresent()) {
+        return whole;
+      }
+    }
+    return findings(text, said, amount, place, kinds);
+  }
+
+  /** What a phrase says of one look whose outcome it is known to be of. */
+  Optional<Finding> at(String look, String text) {
+    String kind = look.split(" ", 2)[0];
+    String small = text.toLowerCase(Locale.ROOT);
+    List<String> outcomes = lookbook.outcomes(look);
+    List<Vocabulary.Meaning> said = new ArrayList<>();
+    String rest = small;
+    for (Vocabulary.Way way : vocabulary.ways()) {
+      boolean fits = Set.of(kind, Vocabulary.ANY).contains(way.meaning().kind());
+      if (fits && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
+        said.add(way.meaning());
+        rest = Vocabulary.masked(rest, way.words());
+      }
+    }
+    Optional<Amounts.Amount> amount = amounts.find(small).filter(a -> a.kind().equals(kind));
+    List<String> meant =
+        outcomes.stream()
+            .filter(
+                o ->
+                    said.stream().allMatch(m -> m.shows().covers(o, outcomes.get(0)))
+                        && amount.stream().allMatch(a -> a.covers(o)))
+            .toList();
+    return said.isEmpty() && amount.isEmpty() || meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
+  }
+
+  private Set<String> subjects(String small) {
+    Set<String> subjects = new LinkedHashSet<>();
+    for (String kind : KINDS) {
+      if (Vocabulary.in(small, vocabulary.subjects(kind)).isPresent()) {
+        subjects.add(kind);
+      }
+    }
+    return subjects;
+  }
+
+  /** Kinds of looks that can be meant. */
+  private Set<String> kinds(Place place, Set<String> subjects) {
+    Set<String> kinds = new LinkedHashSet<>(subjects);
+    boolean key = place.refs().stream().anyMatch(r -> lookbook.looks().contains("key " + r));
+    if (key) {
+      kinds.add("key");
+    }
+    if (!place.lines().isEmpty()) {
+      kinds.addAll(AT_PINS);
+    } else if (!place.refs().isEmpty() && subjects.isEmpty()) {
+      kinds.add("finger");
+    }
+    return kinds;
+  }
+
+  /** What is neither a known way of speaking nor a figure: a display's text, a lack, a report. */
+  private Read report(String small, String text, Place place, Set<String> subjects) {
+    Matcher verbatim = VERBATIM.matcher(text);
+    boolean screen = subjects.contains("screen") || subjects.isEmpty() && place.isNowhere();
+    if (screen && verbatim.find()) {
+      return verbatim(verbatim.group(1).strip());
+    }
+    if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
+      String wanting = place.words().stream().anyMatch(w -> w.contains("v")) ? "meter" : "probe";
+      String name = wanting.equals("meter") ? "none" : "stuck";
+      Place each = new Place(place.refs(), place.lines(), Place.Quantity.EVERY, place.words());
+      return vocabulary.ways().stream()
+          .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
+          .findFirst()
+          .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting)))
+          .orElseThrow();
+    }
+    if (place.isNowhere()) {
+      for (Vocabulary.Group report : vocabulary.groups("report")) {
+        if (Vocabulary.in(small, report.words()).isPresent()) {
+          return report(report);
+        }
+      }
+    }
+    return new Read(List.of(), Optional.empty());
+  }
+
+  private Read report(Vocabulary.Group report) {
+    List<Finding> findings = new ArrayList<>();
+    for (String part : report.which().split("; *")) {
+      findings.addAll(read(part).findings);
+    }
+    return new Read(findings, Optional.empty());
+  }
+
+  private Read verbatim(String shown) {
+    if (!lookbook.looks().contains("screen")) {
+      return trouble(Statement.Why.NO_PLACE, "screen", List.of());
+    }
+    List<String> outcomes = lookbook.outcomes("screen");
+    String quoted = "'" + shown.toLowerCase(Locale.ROOT) + "'";
+    List<String> exact =
+        outcomes.stream().filter(o -> o.toLowerCase(Locale.ROOT).contains(quoted)).toList();
+    List<String> meant =
+        exact.isEmpty()
+            ? outcomes.stream()
+                .filter(
+                    o ->
+                        o.toLowerCase(Locale.ROOT)
+                            .contains(quoted.substring(1, quoted.length() - 1)))
+                .toList()
+            : exact;
+    if (meant.isEmpty()) {
+      meant = List.of("reads '" + shown + "'");
+    }
+    Sight sight = new Sight(List.of("screen"), meant);
+    return new Read(
+        List.of(new Finding("screen", "reads '" + shown + "'", List.of(sight), true)),
+        Optional.empty());
+  }
+
+  private Read findings(
+      String text,
+      List<Vocabulary.Way> said,
+      Optional<Amounts.Amount> amount,
+      Place place,
+      Set<String> kinds) {
+    Map<String, List<Vocabulary.Way>> byKind = new LinkedHashMap<>();
+    Set<String> named =
+        said.stream()
+            .map(w -> w.meaning().kind())
+            .filter(k -> !k.equals(Vocabulary.ANY))
+            .collect(LinkedHashSet::new, Set::add, Set::addAll);
+    for (Vocabulary.Way way : said) {
+      String kind = way.meaning().kind();
+      if (kind.equals(Vocabulary.ANY)) {
+        if (named.size() == 1) {
+          named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
+        } else if (named.isEmpty()) {
+          kinds.stream()
+              .filter(k -> !AT_PINS.contains(k) || k.equals("probe"))
+              .limit(1)
+              .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
+        }
+      } else {
+        byKind.computeIfAbsent(kind, x -> new ArrayList<>()).add(way);
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    Optional<Trouble> trouble = Optional.empty();
+    for (Map.Entry<String, List<Vocabulary.Way>> e : byKind.entrySet()) {
+      boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
+      Read one = finding(text, e.getKey(), all(e.getValue()), relative, place, false);
+      findings.addAll(one.findings);
+      trouble = trouble.or(() -> one.trouble);
+    }
+    if (byKind.isEmpty() && !said.isEmpty() && place.isNowhere()) {
+      Read one = finding(text, "screen", all(said), true, place, false);
+      findings.addAll(one.findings);
+      trouble = trouble.or(() -> one.trouble);
+    }
+    if (amount.isPresent() && !named.contains(amount.get().kind())) {
+      String kind =
+          amount.get().kind().equals("counter") && kinds.contains("listen")
+              ? "listen"
+              : amount.get().kind();
+      Read one = finding(text, kind, (o, healthy) -> amount.get().covers(o), false, place, true);
+      findings.addAll(one.findings);
+      trouble = trouble.or(() -> one.trouble);
+    }
+    if (findings.isEmpty() && trouble.isEmpty()) {
+      return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
+    }
+    return new Read(findings, trouble);
+  }
+
+  private static BiPredicate<String, String> all(List<Vocabulary.Way> ways) {
+    return (outcome, healthy) ->
+        ways.stream().allMatch(w -> w.meaning().shows().covers(outcome, healthy));
+  }
+
+  /**
+   * One kind of look at a place.
+   *
+   * @param figure whether a figure was read, which stands for itself if no fault shows it
+   */
+  private Read finding(
+      String text,
+      String kind,
+      BiPredicate<String, String> covers,
+      boolean relative,
+      Place place,
+      boolean figure) {
+    String small = text.toLowerCase(Locale.ROOT);
+    List<List<String>> looks = looks(kind, place, relative, small.contains(" pad"));
+    if (looks.isEmpty()) {
+      return trouble(Statement.Why.NO_PLACE, kind, near(kind));
+    }
+    boolean none = place.quantity() == Place.Quantity.NONE;
+    boolean every = none || place.quantity() == Place.Quantity.EVERY;
+    List<Sight> sights = new ArrayList<>();
+    boolean everybody = true;
+    for (List<String> line : looks) {
+      Set<String> outcomes = new LinkedHashSet<>();
+      for (String look : line) {
+        List<String> all = lookbook.outcomes(look);
+        for (String outcome : all) {
+          if (covers.test(outcome, all.get(0)) != none) {
+            outcomes.add(outcome);
+          } else {
+            everybody = false;
+          }
+        }
+      }
+      if (!outcomes.isEmpty()) {
+        sights.add(new Sight(line, List.copyOf(outcomes)));
+      } else if (every) {
+        elsewhere(kind, covers, figure && !none, text)
+            .ifPresent(o -> sights.add(new Sight(line, o)));
+      }
+    }
+    if (sights.isEmpty()) {
+      elsewhere(kind, covers, figure, text)
+          .ifPresent(o -> looks.forEach(line -> sights.add(new Sight(line, o))));
+    }
+    if (sights.isEmpty()) {
+      String look = looks.get(0).get(0);
+      return trouble(Statement.Why.NOBODY_SHOWS_IT, look, outcomes(look));
+    }
+    if (everybody) {
+      return trouble(Statement.Why.EVERYBODY_SHOWS_IT, looks.get(0).get(0), List.of());
+    }
+    boolean one = looks.size() == 1 && looks.get(0).size() == 1;
+    String called = one ? looks.get(0).get(0) : called(kind, place);
+    return new Read(List.of(new Finding(called, text, sights, every)), Optional.empty());
+  }
+
+  /**
+   * What is meant where no fault shows it: outcomes that the same kind of look has at other places,
+   * or a figure as it was read. Empty if it can be meant of no such look.
+   */
+  private Optional<List<String>> elsewhere(
+      String kind, BiPredicate<String, String> covers, boolean figure, String text) {
+    List<String> known =
+        lookbook.looks().stream()
+            .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
+            .flatMap(
+                l ->
+                    lookbook.outcomes(l).stream()
+                        .filter(o -> covers.test(o, lookbook.outcomes(l).get(0))))
+            .distinct()
+            .toList();
+    return !known.isEmpty()
+        ? Optional.of(known)
+        : figure ? Optional.of(List.of(text)) : Optional.empty();
+  }
+
+  /** Whether some look of this kind can show an outcome. */
+  boolean canShow(String kind, String outcome) {
+    return lookbook.looks().stream()
+        .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
+        .anyMatch(l -> lookbook.outcomes(l).contains(outcome));
+  }
+
+  private String called(String kind, Place place) {
+    List<String> quantities = new ArrayList<>(vocabulary.words("some"));
+    quantities.addAll(vocabulary.words("every"));
+    quantities.addAll(vocabulary.words("none"));
+    List<String> words = place.words().stream().filter(w -> !quantities.contains(w)).toList();
+    return words.isEmpty() ? kind : kind + " " + String.join(" ", words);
+  }
+
+  /** Whether no fault of the list shows what a finding holds. */
+  boolean unheard(Finding finding) {
+    return finding.sights.stream()
+        .allMatch(
+            s ->
+                s.looks().stream()
+                    .noneMatch(
+                        l -> lookbook.outcomes(l).stream().anyMatch(s.outcomes()::contains)));
+  }
+
+  List<String> outcomes(String look) {
+    return lookbook.outcomes(look).stream().limit(3).toList();
+  }
+
+  /** The looks of a kind at a place, each list a line of which one look was made. */
+  private List<List<String>> looks(String kind, Place place, boolean apart, boolean atPad) {
+    List<List<String>> looks = new ArrayList<>();
+    if (OWNERS.contains(kind)) {
+      looks.add(List.of(kind));
+    } else if (AT_PINS.contains(kind)) {
+      List<List<Pad>> lines = place.lines().isEmpty() ? padsOf(kind, place.refs()) : place.lines();
+      for (List<Pad> line : lines) {
+        List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
+        if (apart) {
+          at.forEach(look -> looks.add(List.of(look)));
+        } else {
+          looks.add(at);
+        }
+      }
+    } else {
+      boolean anywhere = place.refs().isEmpty() && kind.equals("finger");
+      if (anywhere) {
+        lookbook.looks().stream()
+            .filter(l -> l.startsWith(kind + " "))
+            .forEach(l -> looks.add(List.of(l)));
+      }
+      place.refs().forEach(ref -> looks.add(List.of(kind + " " + ref)));
+    }
+    return looks.stream()
+        .map(line -> line.stream().filter(this::known).toList())
+        .filter(line -> !line.isEmpty())
+        .toList();
+  }
+
+  private boolean known(String look) {
+    return lookbook.looks().contains(look);
+  }
+
+  private static String at(String kind, Pad pad, boolean atPad) {
+    String side = atPad ? " at the pad" : " at the pin";
+    return kind + " " + pad.text() + (kind.equals("probe") ? side : "");
+  }
+
+  /** Every pad of these parts where such a look can be made, each a line of its own. */
+  private List<List<Pad>> padsOf(String kind, List<String> refs) {
+    List<List<Pad>> pads = new ArrayList<>();
+    for (String look : lookbook.looks()) {
+      String[] words = look.split(" ");
+      int dot = words.length < 2 ? -1 : words[1].indexOf('.');
+      if (words[0].equals(kind)
+          && dot > 0
+          && refs.contains(words[1].substring(0, dot))
+          && !look.endsWith("pad")
+          && !words[1].substring(dot + 2).contains("-")) {
+        pads.add(List.of(new Pad(words[1].substring(0, dot), words[1].substring(dot + 1))));
+      }
+    }
+    return pads;
+  }
+
+  private List<String> near(String kind) {
+    return lookbook.looks().stream().filter(l -> l.startsWith(kind)).limit(3).toList();
+  }
+
+  /** Ways to speak that share most letters in a row with the text. */
+  private List<String> nearWays(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    return vocabulary.ways().stream()
+        .map(Vocabulary.Way::words)
+        .distinct()
+        .sorted(
+            java.util.Comparator.comparingInt((String w) -> -shared(w, small))
+                .thenComparing(String::length))
+        .limit(3)
+        .toList();
+  }
+
+  private static int shared(String words, String text) {
+    int best = 0;
+    for (int from = 0; from < words.length(); from++) {
+      int to = from + best + 1;
+      while (to <= words.length() && text.contains(words.substring(from, to))) {
+        best = to - from;
+        to++;
+      }
+    }
+    return best;
+  }
+
+  private static Read trouble(Statement.Why why, String about, List<String> nearest) {
+    return new Read(List.of(), Optional.of(new Trouble(why, about, nearest)));
+  }
+
+  /** A finding as an observation. */
+  static Observation observation(
+      Finding finding, Observation.Source source, Observation.Doubt doubt, Tally tally, int after) {
+    Observation.Reach reach = new Observation.Reach(finding.sights, finding.every, tally);
+    return new Observation(finding.look, finding.seen, source, doubt, reach, after);
+  }
+}

@@ -1,0 +1,241 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.board.Net;
+import faultfinch.board.Pad;
+import faultfinch.board.PlacedPart;
+import faultfinch.signal.Pin;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
+final class Places {
+  private static final Pattern PIN_BEHIND =
+      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| pin | )([^ ]+)(?= |$)");
+  private static final Pattern PIN_BEFORE =
+      Pattern.compile("(?<= |^)pin ([^ ]+) (?:of|on|at) (?:the )?([a-z]+\\d+)(?= |$)");
+  private static final Pattern KEY = Pattern.compile("(?<= |^)([^ ]+) key(?= |$)");
+  private static final Pattern NETS =
+      Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1(\\d{1,2})(?= |$)");
+  private static final String ROLE = "role ";
+
+  private final Board board;
+  private final Vocabulary vocabulary;
+  private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
+  private final Map<String, PlacedPart> roles = new LinkedHashMap<>();
+
+  Places(Board board, Vocabulary vocabulary) {
+    this.board = board;
+    this.vocabulary = vocabulary;
+    board.parts().forEach(p -> parts.put(p.ref().toLowerCase(Locale.ROOT), p));
+    board.parts().stream()
+        .sorted(Comparator.comparing((PlacedPart p) -> p.role().length()).reversed())
+        .forEach(p -> roles.putIfAbsent(p.role().toLowerCase(Locale.ROOT), p));
+  }
+
+  /**
+   * The place a text in small letters speaks of.
+   *
+   * @param feels whether warmth is spoken of, so that a name of both a part and a line is the part
+   */
+  Place find(String text, boolean feels) {
+    Optional<Place> pin = pin(text);
+    if (pin.isPresent()) {
+      return pin.get();
+    }
+    Set<String> refs = new LinkedHashSet<>();
+    List<String> words = new ArrayList<>();
+    boolean several = parts(text, feels, refs, words);
+    List<List<Pad>> lines = new ArrayList<>();
+    String rest = text;
+    for (String w : words) {
+      rest = Vocabulary.masked(rest, w);
+    }
+    if (!feels) {
+      for (Vocabulary.Group group : vocabulary.groups("line")) {
+        Optional<String> called = Vocabulary.in(rest, group.words());
+        if (called.isPresent()) {
+          words.add(called.get());
+          several |= called.get().endsWith("s") || called.get().endsWith("bus");
+          lines.addAll(lines(group.which(), refs));
+          rest = Vocabulary.masked(rest, called.get());
+        }
+      }
+      Matcher range = NETS.matcher(rest);
+      if (range.find()) {
+        several = true;
+        words.add(range.group());
+        lines.addAll(between(range, refs));
+        rest = Vocabulary.masked(rest, range.group());
+      }
+      for (String token : rest.split(" ")) {
+        net(token)
+            .ifPresent(
+                net -> {
+                  words.add(token);
+                  lines.add(at(net, refs));
+                });
+      }
+    }
+    if (refs.isEmpty() && lines.isEmpty()) {
+      return Place.NONE;
+    }
+    return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
+  }
+
+  /** Nets of one name with numbers from the first to the last. */
+  private List<List<Pad>> between(Matcher range, Set<String> refs) {
+    List<List<Pad>> lines = new ArrayList<>();
+    int to = Integer.parseInt(range.group(3));
+    for (int i = Integer.parseInt(range.group(2)); i <= to; i++) {
+      net(range.group(1) + i).ifPresent(net -> lines.add(at(net, refs)));
+    }
+    return lines;
+  }
+
+  private Optional<Place> pin(String text) {
+    Matcher before = PIN_BEFORE.matcher(text);
+    if (before.find()) {
+      Optional<Pad> pad = pad(before.group(2), before.group(1));
+      if (pad.isPresent()) {
+        return pad.map(p -> at(p, before.group()));
+      }
+    }
+    Matcher behind = PIN_BEHIND.matcher(text);
+    for (int from = 0; behind.find(from); from = behind.start() + 1) {
+      Optional<Pad> pad = pad(behind.group(1), behind.group(2));
+      if (pad.isPresent()) {
+        String words = behind.group();
+        return pad.map(p -> at(p, words));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Place at(Pad pad, String words) {
+    return new Place(List.of(), List.of(List.of(pad)), Place.Quantity.SOME, List.of(words));
+  }
+
+  private Optional<Pad> pad(String ref, String pin) {
+    PlacedPart part = parts.get(ref);
+    if (part == null) {
+      return Optional.empty();
+    }
+    return part.type().part().pinout().pins().stream()
+        .filter(p -> p.name().equalsIgnoreCase(pin) || String.valueOf(p.number()).equals(pin))
+        .findFirst()
+        .map(p -> new Pad(part.ref(), p.name()));
+  }
+
+  /** Whether the words were of several parts. */
+  private boolean parts(String text, boolean feels, Set<String> refs, List<String> words) {
+    for (String token : text.split(" ")) {
+      if (parts.containsKey(token) && (feels || net(token).isEmpty())) {
+        refs.add(parts.get(token).ref());
+        words.add(token);
+      }
+    }
+    if (!refs.isEmpty()) {
+      return false;
+    }
+    Matcher key = KEY.matcher(text);
+    String named = key.find() ? "key " + key.group(1) : "";
+    if (roles.containsKey(named)) {
+      refs.add(roles.get(named).ref());
+      words.add(key.group());
+      return false;
+    }
+    Optional<String> role = Vocabulary.in(text, List.copyOf(roles.keySet()));
+    if (role.isPresent()) {
+      refs.add(roles.get(role.get()).ref());
+      words.add(role.get());
+      return false;
+    }
+    for (Vocabulary.Group group : vocabulary.groups("part")) {
+      Optional<String> called = Vocabulary.in(text, group.words());
+      if (called.isPresent()) {
+        List<PlacedPart> all =
+            board.parts().stream().filter(p -> p.type().type().matches(group.which())).toList();
+        all.forEach(p -> refs.add(p.ref()));
+        words.add(called.get());
+        return called.get().endsWith("s");
+      }
+    }
+    return false;
+  }
+
+  private List<List<Pad>> lines(String pins, Set<String> refs) {
+    Map<Pad, Net> nets = board.netOfPad();
+    Map<Net, List<Pad>> lines = new LinkedHashMap<>();
+    for (PlacedPart part : board.parts()) {
+      for (Pin pin : part.type().part().pinout().pins()) {
+        Net net = nets.get(new Pad(part.ref(), pin.name()));
+        boolean tied = pin.role() == Pin.Role.SELECT && net != null && onSupply(net);
+        if (net != null && !tied && meant(pins, part, pin)) {
+          List<Pad> pads = at(net, refs);
+          if (!pads.isEmpty()) {
+            lines.put(net, pads);
+          }
+        }
+      }
+    }
+    return List.copyOf(lines.values());
+  }
+
+  private boolean onSupply(Net net) {
+    return board.supply().feeds(net.name()) || net.name().equals(board.supply().groundNet());
+  }
+
+  private static boolean meant(String pins, PlacedPart part, Pin pin) {
+    if (pins.startsWith(ROLE)) {
+      return pin.role() == Pin.Role.valueOf(pins.substring(ROLE.length()));
+    }
+    String[] halves = pins.split(" ", 2);
+    return part.type().type().equals(halves[0]) && pin.name().matches(halves[1]);
+  }
+
+  /** The pads of a net, of these parts only if any are named and the net reaches them. */
+  private static List<Pad> at(Net net, Set<String> refs) {
+    List<Pad> there = net.pads().stream().filter(p -> refs.contains(p.ref())).toList();
+    return there.isEmpty() ? net.pads() : there;
+  }
+
+  private Optional<Net> net(String token) {
+    return board.nets().stream()
+        .filter(n -> n.name().equalsIgnoreCase(token) || n.name().equalsIgnoreCase(token + "/"))
+        .findFirst();
+  }
+
+  private Place.Quantity quantity(String text, List<String> words, boolean several) {
+    String before = " " + text;
+    for (String w : words) {
+      int at = (" " + text + " ").indexOf(" " + w + " ");
+      String head = before.substring(0, Math.min(before.length(), Math.max(0, at)));
+      if (ends(head, w, "none")) {
+        return Place.Quantity.NONE;
+      }
+      if (ends(head, w, "every")) {
+        return Place.Quantity.EVERY;
+      }
+      if (ends(head, w, "some")) {
+        return Place.Quantity.SOME;
+      }
+    }
+    boolean every = Vocabulary.in(text, vocabulary.words("every")).isPresent();
+    return several || every ? Place.Quantity.EVERY : Place.Quantity.SOME;
+  }
+
+  private boolean ends(String head, String word, String key) {
+    return vocabulary.words(key).stream()
+        .anyMatch(q -> q.equals(word) || (head + " ").endsWith(" " + q + " "));
+  }
+}

@@ -1,0 +1,160 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.ShippedDictionaries;
+import faultfinch.diagnosis.Sight;
+import faultfinch.diagnosis.Tally;
+import faultfinch.fault.RepairAction;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DeskTest {
+  private static Board board;
+  private static Lookbook lookbook;
+
+  @BeforeAll
+  static void read() {
+    board = BoardReader.shipped("sorrel");
+    lookbook = Lookbook.of(ShippedDictionaries.of(board).orElseThrow());
+  }
+
+  private static Desk noted(String... says) {
+    Desk desk = new Desk(board, lookbook);
+    for (String text : says) {
+      desk.note(Entry.saw(text));
+    }
+    return desk;
+  }
+
+  private static Observation only(String says) {
+    List<Observation> seen = noted(says).evidence().seen();
+    assertEquals(1, seen.size(), says);
+    return seen.get(0);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // A meter below 2 V is read to 0.1 V: 1.2 is anything from 1.15 to 1.25.
+        "1.2 V on U9.D0             | 1.1 V,1.2 V",
+        "about 1.2 V on U9.D0       | 1.0 V,1.1 V,1.2 V,1.3 V",
+        "1.1 to 1.3 V on U9.D0      | 1.1 V,1.2 V",
+        "1200 mV at U9 pin D0       | 1.1 V,1.2 V",
+        "U9.D0 floating             | mid,no light",
+        "U9 D0 stuck low            | low",
+        "probe U9.D0: no light      | no light",
+        "U9.D0 is toggling          | pulsing",
+        "VR1 is hot                 | hot",
+        "the regulator feels warm   | hot,warm",
+        "current is 560 mA          | 500 to 550 mA,550 to 600 mA",
+      })
+  void phrase_ofOnePlace_coversTheOutcomesOnPaper(String says, String outcomes) {
+    Set<String> meant = new TreeSet<>();
+    only(says).reach().sights().forEach(s -> meant.addAll(s.outcomes()));
+    Set<String> right = new TreeSet<>(List.of(outcomes.split(",")));
+    // Not every pin has every step of the dial among what faults show.
+    right.retainAll(shown(only(says)));
+    assertEquals(right, meant);
+  }
+
+  private static Set<String> shown(Observation observation) {
+    Set<String> shown = new HashSet<>();
+    for (Sight sight : observation.reach().sights()) {
+      sight.looks().forEach(l -> shown.addAll(lookbook.outcomes(l)));
+    }
+    return shown;
+  }
+
+  @Test
+  void dataLine_inWords_isAnyOfTheEight() {
+    Observation some = only("about 1.2 V on one data line");
+    assertEquals(8, some.reach().sights().size());
+    assertEquals(false, some.reach().every());
+    Observation all = only("all data lines are toggling");
+    assertEquals(8, all.reach().sights().size());
+    assertTrue(all.reach().every());
+  }
+
+  @Test
+  void nothingHot_isEveryPartNotHot() {
+    Observation none = only("nothing hot");
+    // Thirteen chips and the regulator warm on Sorrel.
+    assertEquals(14, none.reach().sights().size());
+    assertTrue(none.reach().every());
+    assertTrue(none.reach().sights().stream().noneMatch(s -> s.outcomes().contains("hot")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "boots one time in five        | 1 | 5",
+        "boots 3 of 4 times            | 3 | 4",
+        "display is dark every other time | 1 | 2",
+        "sometimes it boots            | 0 | 0",
+        "it boots                      | 1 | 1",
+      })
+  void howOften_inWords_isATally(String says, int times, int of) {
+    assertEquals(new Tally(times, of), only(says).reach().tally());
+  }
+
+  @Test
+  void doubtAndWho_inWords_areTakenOut() {
+    Observation doubtful = only("I think U8 is warm");
+    assertEquals(Observation.Doubt.FAIRLY, doubtful.doubt());
+    assertEquals(Observation.Source.BENCH, doubtful.source());
+    Observation told = only("the owner says the display was blank");
+    assertEquals(Observation.Source.TOLD, told.source());
+  }
+
+  @Test
+  void conditions_ofAnEntry_holdForTheNextUntilTakenBack() {
+    Desk desk = noted("with U8 out the display is blank", "the lamp is dark");
+    assertEquals(List.of(), desk.evidence().seen());
+    for (Statement statement : desk.statements()) {
+      assertEquals(List.of("U8"), statement.when().out());
+    }
+    desk.note(Entry.saw("everything fitted, the lamp is dark"));
+    assertEquals(1, desk.evidence().seen().size());
+  }
+
+  @Test
+  void sameLook_inTwoEntries_isWhatBothAllow() {
+    Desk desk = noted("display shows garbage", "it is still");
+    assertEquals(1, desk.evidence().seen().size());
+    Set<String> outcomes =
+        new HashSet<>(desk.evidence().seen().get(0).reach().sights().get(0).outcomes());
+    assertTrue(outcomes.contains("reads 'RNRRDL'"));
+    assertTrue(outcomes.stream().noneMatch(o -> o.startsWith("moves")), "" + outcomes);
+  }
+
+  @Test
+  void sameLook_afterARepair_isAnotherObservation() {
+    Desk desk = noted("display is dark");
+    desk.repaired(new RepairAction(RepairAction.Kind.EXCHANGE, "U9"));
+    desk.note(Entry.saw("display is fine"));
+    assertEquals(List.of(0, 1), desk.evidence().seen().stream().map(Observation::after).toList());
+  }
+
+  @Test
+  void repair_inWords_isWhatItTakesAtThatPlace() {
+    RepairAction socketed = new RepairAction(RepairAction.Kind.EXCHANGE, "U9");
+    RepairAction soldered = new RepairAction(RepairAction.Kind.DESOLDER_AND_SOCKET, "U4");
+    Repairs repairs = new Repairs(List.of(socketed, soldered));
+    assertEquals(socketed, repairs.named("exchanged U9").orElseThrow());
+    assertEquals(soldered, repairs.named("new U4").orElseThrow());
+    assertTrue(repairs.named("exchanged U7").isEmpty());
+  }
+}
