@@ -60,6 +60,11 @@ abstract class CycleBus implements Bus {
     processor.sample(cpuIn(), core, core.cycle);
   }
 
+  /** A wiring of the board will not come back; what is known of it may go. */
+  void forget(PlainCycle wiring) {
+    // The plain machine knows nothing of a wiring.
+  }
+
   /** Something outside moved slow levels between two instructions. */
   void slowChanged() {
     processor.sample(cpuIn(), core, core.cycle);

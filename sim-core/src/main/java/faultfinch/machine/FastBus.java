@@ -4,6 +4,8 @@ import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -64,6 +66,10 @@ final class FastBus extends CycleBus {
   private int[] and = new int[1];
   private int[] or = new int[1];
   private Shortcuts shortcuts;
+
+  /** What is known of each wiring that may come back. */
+  private final Map<PlainCycle, Shortcuts> known = new IdentityHashMap<>();
+
   private HeldLines lines;
 
   /** The last access: address, value, direction, sync; what the levels are brought up from. */
@@ -128,7 +134,8 @@ final class FastBus extends CycleBus {
         IntStream.range(0, c.parts.length)
             .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
             .toArray();
-    shortcuts = new Shortcuts(plain);
+    shortcuts = known.computeIfAbsent(plain, Shortcuts::new);
+    shortcuts.resume();
     quietWhile = new long[c.parts.length];
     Arrays.fill(quietWhile, -1);
     lines = new HeldLines(c);
@@ -150,6 +157,11 @@ final class FastBus extends CycleBus {
     foreseen = -1;
     Arrays.fill(quietWhile, -1);
     slowMoved();
+  }
+
+  @Override
+  void forget(PlainCycle wiring) {
+    known.remove(wiring);
   }
 
   /** The tables now in use, for tests. */
@@ -520,7 +532,6 @@ final class FastBus extends CycleBus {
       orbit = found;
       plain.levels.refreshed = found.strobed();
       patience = LOOKED_AGAIN;
-      shortcuts.forget();
       slowMoved();
     } else {
       lookAgainAt = cycle + patience;

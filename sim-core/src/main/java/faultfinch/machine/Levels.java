@@ -5,6 +5,7 @@ import faultfinch.signal.Electrical;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Technology;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The levels of a running circuit: what every output drives, what every net carries, what every pin
@@ -68,13 +69,27 @@ final class Levels {
   private double startNs;
   private long startCycle;
   private long nextExpiry = Part.NEVER;
+  private final Marks marks;
   private final long[] dirty;
+  private final long[] asleep;
+
+  /** Per node the nodes of its word from it on that one settle of their part serves. */
+  private final long[] batch;
+
+  /** Per part its nodes. */
+  private final NodeSet[] outputs;
+
+  private final int[] netOf;
+  private final long[] nodePins;
+  private final long[] silentHigh;
+  private final long[] silentLow;
+
   private final boolean[] oscillating;
   private boolean anyOscillates;
   private final boolean[] closed;
   private final NetVolts volts;
   private final Listeners listeners;
-  private final Lanes[] lanes;
+  private final Drivers drivers;
 
   /** Levels of a circuit at power-on: nothing held, everything to settle. */
   Levels(Circuit circuit, Store store, double cycleNs) {
@@ -89,7 +104,18 @@ final class Levels {
     this.driven = new long[circuit.parts.length];
     this.bits = new long[circuit.parts.length];
     this.unnoticed = new boolean[circuit.parts.length];
-    this.dirty = new long[(circuit.nodePart.length + 63) / 64];
+    this.marks = new Marks(circuit);
+    this.dirty = marks.dirty;
+    this.asleep = marks.asleep;
+    this.batch = batches(circuit);
+    this.netOf = circuit.netOf;
+    this.nodePins = circuit.nodePins;
+    this.silentHigh = circuit.silentHigh;
+    this.silentLow = circuit.silentLow;
+    this.outputs = new NodeSet[circuit.parts.length];
+    for (int p = 0; p < outputs.length; p++) {
+      outputs[p] = new NodeSet(circuit.nodesOf[p]);
+    }
     this.volts = new NetVolts(circuit, this::solve);
     this.overruled = new long[circuit.parts.length];
     this.pins = new PartPins[circuit.parts.length];
@@ -97,23 +123,67 @@ final class Levels {
       pins[p] = new PartPins(p, this, store);
     }
     this.listeners = new Listeners(circuit, pins);
-    this.lanes = new Lanes[pins.length];
+    this.drivers = new Drivers(circuit, listeners, this::alone);
     timing = circuit.delays.map(d -> new Timing(this, d)).orElse(null);
+    begin();
+  }
+
+  /** As at power-on: nothing is held, everything is to settle, no switch to a supply is closed. */
+  private void begin() {
+    Arrays.fill(mv, 0);
     Arrays.fill(kind, FLOATS);
+    Arrays.fill(releasedAt, 0);
+    Arrays.fill(driven, 0);
+    Arrays.fill(bits, 0);
+    Arrays.fill(oscillating, false);
+    Arrays.fill(asleep, 0);
+    volts.load(new long[circuit.netCount]);
+    for (PartPins part : pins) {
+      part.in = 0;
+      part.before = 0;
+      part.rose = 0;
+      part.fell = 0;
+    }
+    for (int gate = 0; gate < closed.length; gate++) {
+      closed[gate] = false;
+      forget(gate);
+    }
+    anyOscillates = false;
+    nextExpiry = Part.NEVER;
+    refreshed = null;
+    moved = false;
     everything();
+  }
+
+  /**
+   * Takes over anew, after others have gone on from here, as levels just made would: see {@link
+   * #follow}.
+   */
+  void resume(Levels earlier) {
+    now = 0;
+    startNs = 0;
+    startCycle = 0;
+    phase = Phase.V_ROW;
+    begin();
+    follow(earlier);
   }
 
   /** Closes or opens a switch to a supply net. */
   void close(int gate, boolean close) {
     closed[gate] = close;
-    for (int net = 0; net < circuit.netCount; net++) {
-      for (int needed : circuit.loadSwitch[net]) {
-        if (needed == gate) {
-          volts.forget(net);
-          update(net);
-        }
-      }
+    for (int net : forget(gate)) {
+      update(net);
     }
+  }
+
+  /** Drops the volts known of the nets that a switch to a supply net loads; says which they are. */
+  private int[] forget(int gate) {
+    int[] loaded =
+        IntStream.range(0, circuit.netCount)
+            .filter(net -> Arrays.stream(circuit.loadSwitch[net]).anyMatch(g -> g == gate))
+            .toArray();
+    Arrays.stream(loaded).forEach(volts::forget);
+    return loaded;
   }
 
   /** Takes over from the levels of the same parts wired otherwise: time, and what nets carried. */
@@ -211,9 +281,22 @@ final class Levels {
 
   /** Marks the outputs of a part for settling. */
   void touch(int part) {
-    for (int node : circuit.nodesOf[part]) {
-      mark(node);
+    outputs[part].mark(dirty);
+  }
+
+  private static long[] batches(Circuit circuit) {
+    long[] batch = new long[circuit.nodePart.length];
+    for (int from = 0; from < batch.length; from++) {
+      int to = Math.min(circuit.batchTo[from], (from | 63) + 1);
+      batch[from] = within(from >> 6, from, to);
     }
+    return batch;
+  }
+
+  /** The nodes of a word of marks that stand in a range; it touches the word. */
+  private static long within(int word, int from, int to) {
+    long after = from >> 6 == word ? -1L << from : -1L;
+    return to - 1 >> 6 == word ? after & -1L >>> -to : after;
   }
 
   /** Brings all levels to rest. */
@@ -222,14 +305,15 @@ final class Levels {
       expire();
     }
     for (int w = 0; w < dirty.length; w++) {
-      while (dirty[w] != 0) {
-        int node = (w << 6) + Long.numberOfTrailingZeros(dirty[w]);
+      for (long left = dirty[w] & ~asleep[w]; left != 0; left = dirty[w] & ~asleep[w]) {
+        int node = (w << 6) + Long.numberOfTrailingZeros(left);
         if (circuit.looped[node]) {
           sweep(node);
         } else {
-          evaluate(node, circuit.batchTo[node], 1);
+          evaluate(node);
         }
       }
+      dirty[w] = 0;
     }
   }
 
@@ -241,6 +325,7 @@ final class Levels {
     int from = circuit.islandFrom[node];
     int n = circuit.islandTo[node] - from;
     int to = circuit.sweepTo[from];
+    dropSilent(from, to);
     for (int round = 0; round < n + 1 && anyDirty(from, to); round++) {
       for (int pass = 0; pass < 2 * n + 4 && anyDirty(from, to); pass++) {
         for (int i = from; i < from + n; i++) {
@@ -253,24 +338,43 @@ final class Levels {
         }
       }
     }
-    for (int i = from; i < to; i++) {
-      dirty[i >> 6] &= ~(1L << i);
+    for (int w = from >> 6; w <= to - 1 >> 6; w++) {
+      dirty[w] &= ~within(w, from, to);
+    }
+  }
+
+  /** Takes the marks off nodes that a settle would leave alone, as they stand. */
+  private void dropSilent(int from, int to) {
+    for (int w = from >> 6; w <= to - 1 >> 6; w++) {
+      for (long left = dirty[w] & within(w, from, to); left != 0; left &= left - 1) {
+        int node = (w << 6) + Long.numberOfTrailingZeros(left);
+        if (circuit.nodeGroup[node] < 0 && silent(node)) {
+          dirty[w] &= ~(1L << node);
+          asleep[w] |= 1L << node;
+        }
+      }
     }
   }
 
   /** Evaluates those marked of the nodes of one part that stand so many apart. */
   private void evaluateAlike(int first, int to, int step) {
+    long mask = 0;
+    int some = -1;
     for (int i = first; i < to; i += step) {
-      if ((dirty[i >> 6] & (1L << i)) != 0) {
-        evaluate(i, to, step);
-        return;
+      if ((dirty[i >> 6] & 1L << i) != 0) {
+        dirty[i >> 6] &= ~(1L << i);
+        mask |= silent(i) ? 0 : circuit.nodePins[i];
+        some = i;
       }
+    }
+    if (some >= 0) {
+      evaluate(some, mask);
     }
   }
 
   private boolean anyDirty(int from, int to) {
-    for (int i = from; i < to; i++) {
-      if ((dirty[i >> 6] & (1L << i)) != 0) {
+    for (int w = from >> 6; w <= to - 1 >> 6; w++) {
+      if ((dirty[w] & within(w, from, to)) != 0) {
         return true;
       }
     }
@@ -318,23 +422,39 @@ final class Levels {
     }
   }
 
-  /** Settles a part for those of these nodes, all its own, that are marked. */
-  private void evaluate(int node, int to, int step) {
+  /** Settles a part for those marked of the nodes that are served with this one. */
+  private void evaluate(int node) {
+    int w = node >> 6;
+    int p = circuit.nodePart[node];
+    long marked = dirty[w] & ~asleep[w] & batch[node];
+    dirty[w] &= ~marked;
+    long in = pins[p].in;
+    long drives = driven[p];
     long mask = 0;
-    for (int i = node; i < to; i += step) {
-      if ((dirty[i >> 6] & 1L << i) != 0) {
-        dirty[i >> 6] &= ~(1L << i);
-        mask |= silent(i) ? 0 : circuit.nodePins[i];
+    for (long left = marked; left != 0; left &= left - 1) {
+      int i = (w << 6) + Long.numberOfTrailingZeros(left);
+      if ((in & silentHigh[i] | ~in & silentLow[i]) != 0 && (drives & nodePins[i]) == 0) {
+        asleep[w] |= 1L << i;
+      } else {
+        mask |= nodePins[i];
       }
     }
+    if (mask == 0 && circuit.nodeGroup[node] < 0) {
+      return;
+    }
+    evaluate(node, mask);
+  }
+
+  /** Settles the part of a node for these of its pins, or the group the node controls. */
+  private void evaluate(int node, long mask) {
     if (circuit.nodeGroup[node] >= 0) {
       updateGroup(circuit.groups[circuit.nodeGroup[node]]);
-      return;
+    } else if (mask != 0) {
+      settlePart(circuit.nodePart[node], mask);
     }
-    if (mask == 0) {
-      return;
-    }
-    int p = circuit.nodePart[node];
+  }
+
+  private void settlePart(int p, long mask) {
     PartPins view = pins[p];
     view.driven = 0;
     view.bits = 0;
@@ -353,46 +473,62 @@ final class Levels {
     on |= forced;
     levels = (levels & ~forced) | (circuit.forceBits[p] & forced);
     long changed = ((driven[p] ^ on) | (bits[p] ^ levels)) & mask;
-    driven[p] = (driven[p] & ~mask) | on;
-    bits[p] = (bits[p] & ~mask) | levels;
     if (changed != 0) {
+      driven[p] = (driven[p] & ~mask) | on;
+      bits[p] = (bits[p] & ~mask) | levels;
       carry(p, changed, on, levels);
     }
   }
 
   /** These pins of a part drive something else: so do their nets, and so read those on them. */
   private void carry(int p, long changed, long on, long levels) {
-    Lanes to = lanes[p];
-    if (to == null) {
-      to = new Lanes(circuit, p, pins, listeners);
-      lanes[p] = to;
-    }
     int base = circuit.pinBase[p];
-    long high = 0;
-    long low = 0;
+    long apart = drivers.apart[p];
+    if ((changed & ~apart) != 0) {
+      carryJoined(base, changed & ~apart, on, levels);
+    }
+    long pulls = on & ~(levels & drivers.collectors[p]);
+    long plain = anyOscillates ? 0 : drivers.plain[p];
+    for (long left = changed & apart; left != 0; left &= left - 1) {
+      int bit = Long.numberOfTrailingZeros(left);
+      int pin = base + bit;
+      int net = netOf[pin];
+      int level = (int) (levels >>> bit) & 1;
+      int state = (pulls >>> bit & 1) == 0 ? 0 : 2 + level;
+      int now = volts.drives(pin, net, state);
+      if (now == NetVolts.ALONE && state != 0 && (plain >>> bit & 1) != 0) {
+        mv[net] = level == 0 ? drivers.lowMv[pin] : drivers.highMv[pin];
+        kind[net] = DRIVEN;
+        listeners.tell(net, level != 0, marks, counted);
+      } else if (now != NetVolts.SAME) {
+        tell(net, renewed(net));
+      }
+    }
+  }
+
+  /** The same for pins of one part that may share a net or a group. */
+  private void carryJoined(int base, long changed, long on, long levels) {
     long moved = 0;
     // Every key first: a net is worked out from what all its drivers do, and kept under its key.
     for (long left = changed; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
       int pin = base + bit;
-      boolean moves =
-          volts.drives(pin, circuit.netOf[pin], driveState(pin, on >>> bit, levels >>> bit));
+      int state = driveState(pin, on >>> bit, levels >>> bit);
+      boolean moves = volts.drives(pin, circuit.netOf[pin], state) != NetVolts.SAME;
       moved |= moves ? 1L << bit : 0;
     }
     for (long left = moved; left != 0; left &= left - 1) {
-      int bit = Long.numberOfTrailingZeros(left);
-      int net = circuit.netOf[base + bit];
-      if ((to.apart >>> bit & 1) != 0) {
-        int all = renewed(net);
-        high |= all == Listeners.HIGH ? 1L << bit : 0;
-        low |= all == Listeners.LOW ? 1L << bit : 0;
-      } else {
-        update(net);
-      }
+      update(circuit.netOf[base + Long.numberOfTrailingZeros(left)]);
     }
-    if ((high | low) != 0) {
-      to.tell(high, low, dirty, counted);
-    }
+  }
+
+  /** Millivolts of a net that nothing drives but this pin. */
+  private int alone(int pin, boolean high) {
+    double each = 1.0 / (high ? circuit.highOhm[pin] : circuit.lowOhm[pin]);
+    int mv = high ? circuit.highMv[pin] : circuit.lowMv[pin];
+    int net = circuit.netOf[pin];
+    double[] sums = loaded(net, each, each * mv);
+    return solver.single(net, sums[0], sums[1]);
   }
 
   /** Whether an output drives nothing and, by an enable pin, goes on driving nothing. */
@@ -422,7 +558,7 @@ final class Levels {
 
   private void tell(int net, int all) {
     if (all != Listeners.EACH) {
-      listeners.tell(net, all == Listeners.HIGH, dirty, counted);
+      listeners.tell(net, all == Listeners.HIGH, marks, counted);
     }
   }
 
@@ -457,6 +593,13 @@ final class Levels {
         gv += each * (state == 3 ? circuit.highMv[pin] : circuit.lowMv[pin]);
       }
     }
+    return loaded(net, g, gv);
+  }
+
+  /** Conductance of a net and what it adds up to, with the loads that are joined to it. */
+  private double[] loaded(int net, double driven, double drivenTo) {
+    double g = driven;
+    double gv = drivenTo;
     for (int i = 0; i < circuit.loadMv[net].length; i++) {
       if (!loads(net, i)) {
         continue;
@@ -667,6 +810,7 @@ final class Levels {
     for (int node : circuit.followers[pin]) {
       mark(node);
     }
+    outputs[p].clear(asleep);
   }
 
   /** Everything that a later phase can depend on, besides the store; its arrays are used again. */
@@ -741,5 +885,6 @@ final class Levels {
     nextExpiry = copy.nextExpiry;
     phase = copy.phase;
     Arrays.fill(dirty, 0);
+    Arrays.fill(asleep, 0);
   }
 }

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A board that is switched on. Time goes forward by {@link #runTo}; between two calls everything an
@@ -37,6 +38,10 @@ public final class Machine {
   }
 
   private static final int HEAT_CYCLES = 512;
+
+  /** Wirings kept: no key, a key, and the two that a chord goes through. */
+  private static final int WIRED = 4;
+
   private static final long IDLE_EPOCH_NS = 20_000_000;
 
   private final Setup setup;
@@ -48,6 +53,10 @@ public final class Machine {
   private final Mpu6502 core;
   private final ProcessorPins processor = new ProcessorPins();
   private final CycleBus bus;
+
+  /** Wirings of this run by the switches closed in them, the one used last at the end. */
+  private final Map<Set<String>, PlainCycle> wired = new LinkedHashMap<>();
+
   private int[] unreached;
   private Circuit circuit;
   private Levels levels;
@@ -90,6 +99,7 @@ public final class Machine {
     core = new Mpu6502(tap == CycleTap.NONE ? bus : new TappedBus(bus, tap));
     wakeUpCore();
     bus.attach(core, processor);
+    keep(Set.of());
     bus.rewired(plain);
   }
 
@@ -119,6 +129,7 @@ public final class Machine {
     bus.attach(core, processor);
     processor.continueFrom(from.processor);
     bus.plain = plain;
+    keep(joins());
     bus.continueFrom(from.bus);
   }
 
@@ -316,14 +327,38 @@ public final class Machine {
   private void rewire() {
     heatAt = -1;
     leave();
-    Circuit next = compile();
-    Levels after = new Levels(next, store, levels.cycleNanoseconds());
-    after.follow(levels);
-    circuit = next;
-    levels = after;
-    plain = new PlainCycle(circuit, levels, store);
+    Set<String> joins = joins();
+    PlainCycle known = wired.remove(joins);
+    if (known == null) {
+      Circuit next = compile();
+      Levels after = new Levels(next, store, levels.cycleNanoseconds());
+      after.follow(levels);
+      known = new PlainCycle(next, after, store);
+    } else {
+      known.levels.resume(levels);
+      known.resume();
+    }
+    plain = known;
+    circuit = plain.circuit;
+    levels = plain.levels;
+    keep(joins);
     look();
     bus.rewired(plain);
+  }
+
+  /** The closed switches that a circuit is compiled for. */
+  private Set<String> joins() {
+    return closed.stream()
+        .filter(ref -> circuit.railSwitch(ref) < 0)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Keeps the wiring now used; of those not used for longest, no more than so many. */
+  private void keep(Set<String> joins) {
+    wired.put(joins, plain);
+    if (wired.size() > WIRED) {
+      bus.forget(wired.remove(wired.keySet().iterator().next()));
+    }
   }
 
   void look() {

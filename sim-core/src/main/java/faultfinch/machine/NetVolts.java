@@ -15,7 +15,15 @@ final class NetVolts {
   private static final int DIRECT = 3;
 
   /** Drivers whose states fit a key; nets with more are worked out each time. */
-  private static final int KEYED = 31;
+  static final int KEYED = 31;
+
+  /** What a driver does makes no difference to the net. */
+  static final int SAME = 0;
+
+  static final int MOVED = 1;
+
+  /** It does, and no other driver of the net does anything. */
+  static final int ALONE = 2;
 
   private static final int SLOTS = 64;
   private static final int PROBES = 4;
@@ -28,6 +36,10 @@ final class NetVolts {
   private final byte[] shift;
 
   private final long[] key;
+
+  /** Whether a net has more drivers than fit a key. */
+  private final boolean[] crowded;
+
   private final int[][] known;
   private final long[][] knownFor;
 
@@ -39,19 +51,26 @@ final class NetVolts {
     this.key = new long[circuit.netCount];
     this.known = new int[circuit.netCount][];
     this.knownFor = new long[circuit.netCount][];
-    for (int[] drivers : circuit.drivers) {
+    this.crowded = new boolean[circuit.netCount];
+    for (int net = 0; net < circuit.netCount; net++) {
+      int[] drivers = circuit.drivers[net];
+      crowded[net] = drivers.length > KEYED;
       for (int i = 0; i < drivers.length; i++) {
         shift[drivers[i]] = (byte) (i < KEYED ? 2 * i : 0);
       }
     }
   }
 
-  /** A driving pin of a net does this now; false if that makes no difference to the net. */
-  boolean drives(int pin, int net, int state) {
+  /** A driving pin of a net does this now; says what that makes of the net. */
+  int drives(int pin, int net, int state) {
     long was = key[net];
-    long now = was & ~(3L << shift[pin]) | (long) state << shift[pin];
+    long own = (long) state << shift[pin];
+    long now = was & ~(3L << shift[pin]) | own;
     key[net] = now;
-    return now != was || circuit.drivers[net].length > KEYED;
+    if (crowded[net]) {
+      return MOVED;
+    }
+    return now == was ? SAME : now == own ? ALONE : MOVED;
   }
 
   /** What holds a net has changed otherwise: nothing is known of it any more. */

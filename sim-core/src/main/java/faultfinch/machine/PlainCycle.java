@@ -22,6 +22,10 @@ final class PlainCycle {
   final Levels levels;
   final Store store;
   private final int[] committing;
+
+  /** Per phase and committing part the pins that, high, leave it nothing to commit. */
+  private final long[][] restsWhileHigh = new long[PHASES.length][];
+
   private final int[] edged;
   private final int[] devices;
   private final int[] phased;
@@ -60,10 +64,22 @@ final class PlainCycle {
     Arrays.fill(nextOf, Part.NEVER);
     this.committing =
         IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
+    for (Phase phase : PHASES) {
+      restsWhileHigh[phase.ordinal()] =
+          IntStream.of(committing).mapToLong(p -> circuit.parts[p].restsWhileHigh(phase)).toArray();
+    }
     this.edged = IntStream.of(living).filter(p -> circuit.edgePins(p) != 0).toArray();
     this.phased = IntStream.of(living).filter(p -> circuit.parts[p].followsPhase()).toArray();
     this.devices =
         IntStream.of(living).filter(p -> circuit.parts[p] instanceof BusDevice).toArray();
+    schedule();
+  }
+
+  /** Goes on, after another wiring of the board has, as one just made would. */
+  void resume() {
+    read = 0;
+    stirred = false;
+    movings = 0;
     schedule();
   }
 
@@ -200,7 +216,9 @@ final class PlainCycle {
       levels.timing.begin(phase);
     }
     levels.retryOscillating();
-    if (circuit.cpu >= 0 && phase != Phase.V_COL && phase != Phase.V_LATCH) {
+    // The halves show on its clock outputs, and from the column on it drives what it writes.
+    if (circuit.cpu >= 0
+        && (phase == Phase.V_ROW || phase == Phase.C_ROW || phase == Phase.C_COL)) {
       levels.touch(circuit.cpu);
     }
     touchPhased();
@@ -226,14 +244,17 @@ final class PlainCycle {
 
   /** Commits a phase on its settled levels, then follows clock edges until none is left. */
   private void commit(Phase phase) {
-    for (int p : committing) {
+    long[] rests = restsWhileHigh[phase.ordinal()];
+    for (int i = 0; i < committing.length; i++) {
+      int p = committing[i];
+      PartPins pins = levels.pins[p];
       if (levels.timing != null && levels.timing.plays(p)) {
-        levels.timing.commit(p, levels.pins[p], phase);
-      } else {
-        circuit.parts[p].commit(levels.pins[p], phase);
+        levels.timing.commit(p, pins, phase);
+      } else if ((pins.in & rests[i]) == 0 || edge(p, pins)) {
+        circuit.parts[p].commit(pins, phase);
       }
-      levels.pins[p].rose = 0;
-      levels.pins[p].fell = 0;
+      pins.rose = 0;
+      pins.fell = 0;
     }
     for (int p : edged) {
       commitEdge(p, phase);
@@ -264,9 +285,13 @@ final class PlainCycle {
     }
   }
 
+  private boolean edge(int p, PartPins pins) {
+    return (pins.rose & circuit.risePins[p] | pins.fell & circuit.fallPins[p]) != 0;
+  }
+
   private boolean commitEdge(int p, Phase phase) {
     PartPins pins = levels.pins[p];
-    boolean edge = (pins.rose & circuit.risePins[p] | pins.fell & circuit.fallPins[p]) != 0;
+    boolean edge = edge(p, pins);
     if (edge) {
       circuit.parts[p].commit(pins, phase);
     }

@@ -3,6 +3,7 @@ package faultfinch.machine;
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,7 +48,11 @@ final class Shortcuts {
   /** Parts that could tell of their stored state by pins on fast nets. */
   private final int[] telling;
 
-  private final int[] holders;
+  private int[] holders;
+
+  /** The sets of rows that needed no clock so far. */
+  private final List<boolean[][]> rowsSeen = new ArrayList<>();
+
   private Tables current;
   private final boolean[] onlySlow;
   private final long[] restAt;
@@ -89,7 +94,7 @@ final class Shortcuts {
     this.actors = new Actors(plain.levels);
     this.telling =
         IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
-    this.keyed = new int[reach.keys.length + TOLD * telling.length];
+    this.keyed = new int[reach.keys.length + TOLD * telling.length + 1];
   }
 
   /** Whether the wiring allows no tables at all. */
@@ -126,10 +131,33 @@ final class Shortcuts {
     return false;
   }
 
-  /** Drops all that is known: what rows are refreshed is otherwise. */
+  /** Goes on with what is known of a wiring that has come back. */
+  void resume() {
+    holders = holders();
+    if (gated()) {
+      forget();
+    }
+  }
+
+  /** Drops all that is known: what it depends on is otherwise, and no level tells of it. */
   void forget() {
     bySlow.clear();
     current = null;
+  }
+
+  /** The number of the rows that need no clock now; what is tabled depends on them. */
+  private int refreshed() {
+    boolean[][] rows = plain.levels.refreshed;
+    if (rows == null) {
+      return -1;
+    }
+    for (int i = 0; i < rowsSeen.size(); i++) {
+      if (Arrays.deepEquals(rowsSeen.get(i), rows)) {
+        return i;
+      }
+    }
+    rowsSeen.add(rows);
+    return rowsSeen.size() - 1;
   }
 
   /** The tables that hold while the slow levels are as they are now. */
@@ -156,11 +184,17 @@ final class Shortcuts {
     return tables;
   }
 
-  /** Levels of the nets that tables depend on; then what parts tell by pins on fast nets. */
+  /**
+   * Levels of the nets that tables depend on; then what parts tell by pins on fast nets; then the
+   * rows that need no clock.
+   */
   private int key(int i) {
     Levels levels = plain.levels;
     if (i < reach.keys.length) {
       return levels.mv[reach.keys[i]];
+    }
+    if (i == keyed.length - 1) {
+      return refreshed();
     }
     int which = i - reach.keys.length;
     int p = telling[which / TOLD];

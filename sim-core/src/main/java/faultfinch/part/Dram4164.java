@@ -132,6 +132,11 @@ public final class Dram4164 implements RowMemory {
     }
   }
 
+  @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.V_ROW || phase == Phase.C_ROW ? 0 : CAS | WE;
+  }
+
   private void write(Pins pins, int cell, int bit) {
     pins.hold(CELLS, cell, bit);
     for (int disturbed : pins.cellsWith(DISTURBED)) {

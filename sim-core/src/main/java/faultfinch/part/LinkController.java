@@ -247,6 +247,11 @@ public final class LinkController implements BusDevice {
   }
 
   @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.C_END ? 0 : RES;
+  }
+
+  @Override
   public void levels(Pins pins) {
     if (pins.low(RES)) {
       for (State word : WORDS) {

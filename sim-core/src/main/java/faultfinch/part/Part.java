@@ -28,6 +28,14 @@ public interface Part {
     return false;
   }
 
+  /**
+   * Pins any of which, while it reads high, keeps {@link #commit} from doing anything in this phase
+   * but what an edge of a clock pin makes it do; 0 where no pin does.
+   */
+  default long restsWhileHigh(Phase phase) {
+    return 0;
+  }
+
   /** Whether the outputs depend on the phase itself, and so are settled in each. */
   default boolean followsPhase() {
     return false;

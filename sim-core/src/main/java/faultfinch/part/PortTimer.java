@@ -1,6 +1,7 @@
 package faultfinch.part;
 
 import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
@@ -122,6 +123,11 @@ public final class PortTimer implements BusDevice {
     if (interrupts(pins)) {
       pins.drive(IRQ, false);
     }
+  }
+
+  @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.C_END ? 0 : RES;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package faultfinch.part;
 
+import faultfinch.signal.Phase;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
@@ -193,6 +194,11 @@ public final class ToneGenerator implements BusDevice {
 
   private static long since(Pins pins, State from) {
     return Math.max(0, pins.now() - pins.state(from));
+  }
+
+  @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.C_END ? 0 : RES;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package faultfinch.part;
 
 import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
@@ -198,6 +199,11 @@ public final class VideoController implements BusDevice, Counting {
     int at = register(pins, CURSOR) | (high & 3) << 8;
     boolean dark = (look & 4) != 0 && pins.state(FRAMES) >= 16;
     return (look & 2) != 0 && !dark && cell == at && glyphLine >= high >>> 4;
+  }
+
+  @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.C_END ? 0 : RES;
   }
 
   @Override
