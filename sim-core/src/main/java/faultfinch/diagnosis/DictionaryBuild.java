@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,9 +80,15 @@ public final class DictionaryBuild {
         List.of(new Stage("", source)));
   }
 
-  /** All faults of a board. */
+  /** All faults of a board; what is likeliest is run first. */
   public static DictionaryBuild of(Origin origin, FaultUniverse universe, List<Stage> stages) {
-    return new DictionaryBuild(origin, universe.groups(), universe.faults(), stages);
+    List<List<Fault>> groups = new ArrayList<>(universe.groups());
+    groups.sort(Comparator.comparingDouble(group -> -weight(universe, group)));
+    return new DictionaryBuild(origin, groups, universe.faults(), stages);
+  }
+
+  private static double weight(FaultUniverse universe, List<Fault> group) {
+    return group.stream().mapToDouble(fault -> universe.entry(fault).weight()).sum();
   }
 
   /** The same, noting every finished run in a file and going on from what is there. */
@@ -108,6 +115,48 @@ public final class DictionaryBuild {
       throw new UncheckedIOException(
           "the journal " + journal.map(Path::toString).orElse("") + ": " + e.getMessage(), e);
     }
+  }
+
+  /**
+   * A dictionary of the faults whose runs are noted in the journal, all stages of them.
+   *
+   * @throws UncheckedIOException if there is no journal that can be read
+   */
+  public FaultDictionary soFar() {
+    ExecutorService worker = Executors.newSingleThreadExecutor();
+    try (BuildJournal done = BuildJournal.in(journal.orElseThrow(), origin)) {
+      DictionaryDraft draft = new DictionaryDraft(origin, boards(healthy(worker)));
+      Map<String, Departure> byFault = new HashMap<>();
+      for (List<Fault> group : groups) {
+        List<List<Departure>> all =
+            stages.stream().flatMap(s -> done.find(run(s, group)).stream()).toList();
+        for (int i = 0; i < group.size() && all.size() == stages.size(); i++) {
+          for (List<Departure> stage : all) {
+            byFault.merge(group.get(i).text(), stage.get(i), Departure::and);
+          }
+        }
+      }
+      faults.stream().filter(byFault::containsKey).forEach(f -> draft.add(f, byFault.get(f)));
+      return draft.done();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the journal " + journal.get() + ": " + e.getMessage(), e);
+    } finally {
+      worker.shutdown();
+    }
+  }
+
+  private static String run(Stage stage, List<Fault> group) {
+    return stage.name() + " " + group.get(0).text();
+  }
+
+  private static List<SortedMap<String, String>> boards(List<List<Row>> healthy) {
+    List<SortedMap<String, String>> boards = new ArrayList<>();
+    for (List<Row> board : healthy) {
+      SortedMap<String, String> shows = new TreeMap<>();
+      board.forEach(stage -> shows.putAll(stage.shows()));
+      boards.add(shows);
+    }
+    return boards;
   }
 
   private Optional<FaultDictionary> run(int threads, BuildProgress progress, BuildJournal done) {
@@ -163,7 +212,7 @@ public final class DictionaryBuild {
 
   private static List<Departure> departures(
       Stage stage, List<Fault> group, Row healthy, BuildJournal done) {
-    String run = stage.name() + " " + group.get(0).text();
+    String run = run(stage, group);
     return done.find(run)
         .orElseGet(
             () -> {
@@ -191,13 +240,7 @@ public final class DictionaryBuild {
       }
     }
     progress.goOn(runs.size(), runs.size());
-    List<SortedMap<String, String>> boards = new ArrayList<>();
-    for (List<Row> board : healthy) {
-      SortedMap<String, String> shows = new TreeMap<>();
-      board.forEach(stage -> shows.putAll(stage.shows()));
-      boards.add(shows);
-    }
-    DictionaryDraft draft = new DictionaryDraft(origin, boards);
+    DictionaryDraft draft = new DictionaryDraft(origin, boards(healthy));
     faults.forEach(fault -> draft.add(fault, byFault.get(fault)));
     return Optional.of(draft.done());
   }

@@ -6,6 +6,7 @@ import faultfinch.signal.Phase;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -69,6 +70,9 @@ final class FastBus extends CycleBus {
 
   /** What is known of each wiring that may come back. */
   private final Map<PlainCycle, Shortcuts> known = new IdentityHashMap<>();
+
+  /** The way last found in each wiring. */
+  private final Map<PlainCycle, Orbit> ways = new IdentityHashMap<>();
 
   private HeldLines lines;
 
@@ -162,6 +166,7 @@ final class FastBus extends CycleBus {
   @Override
   void forget(PlainCycle wiring) {
     known.remove(wiring);
+    ways.remove(wiring);
   }
 
   /** The tables now in use, for tests. */
@@ -527,8 +532,9 @@ final class FastBus extends CycleBus {
   }
 
   private void find(long cycle) {
-    Orbit found = shortcuts.orbit(cycle).orElse(null);
+    Orbit found = knownWay(cycle).or(() -> shortcuts.orbit(cycle)).orElse(null);
     if (found != null) {
+      ways.put(plain, found);
       orbit = found;
       plain.levels.refreshed = found.strobed();
       patience = LOOKED_AGAIN;
@@ -537,6 +543,16 @@ final class FastBus extends CycleBus {
       lookAgainAt = cycle + patience;
       patience = Math.min(2 * patience, LOOKED_AGAIN * MOST_PATIENCE);
     }
+  }
+
+  /** The way that was found in this wiring before, if what runs by itself is still on it. */
+  private Optional<Orbit> knownWay(long cycle) {
+    Orbit way = ways.get(plain);
+    if (way == null || !way.holds(cycle, shortcuts.reach().clockwork)) {
+      return Optional.empty();
+    }
+    way.standAt(cycle);
+    return way.current() ? Optional.of(way) : Optional.empty();
   }
 
   private void loseOrbit() {

@@ -175,7 +175,8 @@ public final class Machine {
     if (!closed.equals(other.closed)) {
       closed.clear();
       closed.addAll(other.closed);
-      circuit = compile();
+      PlainCycle known = wired.get(joins());
+      circuit = known == null ? compile() : known.circuit;
     }
     heatAt = -1;
     store.set(other.store);
@@ -184,6 +185,7 @@ public final class Machine {
     levels = after;
     plain = new PlainCycle(circuit, levels, store);
     plain.read = other.plain.read;
+    keep(joins());
     long[] words = new long[core.words()];
     other.core.save(words, 0);
     core.load(words, 0);

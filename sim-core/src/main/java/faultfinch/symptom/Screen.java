@@ -26,8 +26,16 @@ public final class Screen {
 
   public static final int HEIGHT = Monitor.HEIGHT;
 
-  /** How long a look takes, two frames, in milliseconds. */
-  static final int LOOK_MS = 40;
+  /** How long a look takes at most, two of the longest frames, in milliseconds. */
+  static final int LOOK_MS = 46;
+
+  /** The longest frame that a set follows and a line, in microseconds. */
+  private static final int FRAME_US = 22_000;
+
+  /** Steps in which the start of a frame is waited for: its sync lasts some lines. */
+  private static final int STEP_US = 100;
+
+  private static final int CYCLES_A_LOOK = 88;
 
   /** A set follows lines of 64 microseconds and 50 frames a second, give or take so many parts. */
   private static final double LINE_NS = 64_000;
@@ -59,16 +67,36 @@ public final class Screen {
     this.bars = bars;
   }
 
+  private static final String SYNC = "VS/";
+
+  private static final int LOW_MV = 800;
+
   /** The reference of the board's set, if it has one. */
   public static Optional<String> of(Board board) {
     return board.firstOf(PartCatalog.MONITOR).map(PlacedPart::ref);
   }
 
-  /** Looks for two frames, cycle by cycle, so that one of them is whole. */
+  /**
+   * Waits for the sync of a frame to begin and looks, cycle by cycle, until it has ended twice: at
+   * a whole frame. Where none comes it looks as long all the same.
+   */
   public static Screen look(Machine machine) {
     String ref = of(machine.board()).orElseThrow();
+    int frames = 0;
     if (machine.processorHertz() > 0) {
-      machine.play((long) (LOOK_MS * machine.processorHertz() / 1e3), (phase, ns) -> {});
+      Pad sync = new Pad(ref, SYNC);
+      for (int us = 0; us < FRAME_US && !low(machine, sync); us += STEP_US) {
+        machine.runTo(machine.nanoseconds() + STEP_US * 1000L);
+      }
+      long ended = frame(machine, ref);
+      long left = (long) (FRAME_US * machine.processorHertz() / 1e6);
+      for (; frames < 2 && left > 0; left -= CYCLES_A_LOOK) {
+        machine.play(CYCLES_A_LOOK, (phase, ns) -> {});
+        if (frame(machine, ref) != ended) {
+          ended = frame(machine, ref);
+          frames++;
+        }
+      }
     }
     byte[] dots = new byte[WIDTH * HEIGHT];
     for (int i = 0; i < Monitor.CELLS.count(); i++) {
@@ -76,7 +104,17 @@ public final class Screen {
       dots[2 * i] = (byte) (two & 7);
       dots[2 * i + 1] = (byte) (two >>> 3);
     }
-    return new Screen(follows(machine, ref), dots, glyphs(machine.board()), Bars.of(machine, ref));
+    boolean synced = frames == 2 && follows(machine, ref);
+    return new Screen(synced, dots, glyphs(machine.board()), Bars.of(machine, ref));
+  }
+
+  private static boolean low(Machine machine, Pad pin) {
+    machine.rest();
+    return machine.millivolts(pin, false) < LOW_MV && !machine.floating(pin, false);
+  }
+
+  private static long frame(Machine machine, String ref) {
+    return machine.word(ref, Monitor.FRAME_FROM).orElse(0L);
   }
 
   private static boolean follows(Machine machine, String ref) {
