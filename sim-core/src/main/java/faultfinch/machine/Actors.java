@@ -21,12 +21,21 @@ final class Actors {
 
   /** Whether anybody acts on what a net carries in this access. */
   boolean any(int net, Trial access) {
+    return among(new boolean[c.parts.length], net, access);
+  }
+
+  /** The same, but for the parts of the clockwork, which go their own way. */
+  boolean outside(Clockwork clockwork, int net, Trial access) {
+    return among(clockwork.parts, net, access);
+  }
+
+  private boolean among(boolean[] others, int net, Trial access) {
     if (c.groupOf[net] >= 0) {
       return Reach.isRead(c, net);
     }
     for (int g : c.receivers[net]) {
       boolean looks = (c.readMask[c.partOf[g]] >>> c.bitOf[g] & 1) == 0;
-      if (looks && c.alive[c.partOf[g]] && acts(g, access)) {
+      if (looks && !others[c.partOf[g]] && c.alive[c.partOf[g]] && acts(g, access)) {
         return true;
       }
     }

@@ -24,8 +24,11 @@ final class Answers {
   private final Influence influence;
   private final int[] lineNets;
   private final MaskClasses classes;
+  private final LineDrivers drivers;
 
-  Answers(PlainCycle plain, Reach reach, Influence influence, MaskClasses classes) {
+  Answers(
+      PlainCycle plain, Reach reach, Influence influence, MaskClasses classes, LineDrivers drivers) {
+    this.drivers = drivers;
     this.plain = plain;
     this.c = plain.circuit;
     this.reach = reach;
@@ -63,13 +66,14 @@ final class Answers {
 
   private Shortcut.Seen seen(Trial a, Trial b, int address, int lines) {
     int[][] sways = new int[c.parts.length][];
+    boolean[] unheard = drivers.unheard(a);
     for (int p = 0; p < sways.length; p++) {
       sways[p] = new int[c.parts[p].pinout().pins().size()];
       for (int bit = 0; bit < sways[p].length; bit++) {
         int net = c.netOf[c.pinBase[p] + bit];
         // What is only held there moves with accesses that are played.
         boolean held = reach.holds[net] && a.kind[net] == Levels.FLOATS;
-        sways[p][bit] = held ? Influence.CLOCKWORK : influence.atEnd(p, bit);
+        sways[p][bit] = held || unheard[net] ? Influence.CLOCKWORK : influence.atEnd(p, bit);
       }
     }
     return new Shortcut.Seen(a.in, b.in, address, lines, sways);

@@ -20,13 +20,11 @@ import java.util.stream.IntStream;
  * line, a loop) is played plainly each time.
  */
 final class Judge {
-  private static final int MANY = -2;
-
   private final PlainCycle plain;
   private final Circuit c;
   private final Reach reach;
   private final Influence influence;
-  private final long[] lineDrivers;
+  private final LineDrivers drivers;
   private final int[] lineNets;
   private final long[] tellers;
   private final Loops loops;
@@ -37,8 +35,8 @@ final class Judge {
     this.c = plain.circuit;
     this.reach = reach;
     this.influence = influence;
-    this.lineDrivers = drivers;
-    this.answers = new Answers(plain, reach, influence, classes);
+    this.drivers = new LineDrivers(plain.levels, reach, drivers);
+    this.answers = new Answers(plain, reach, influence, classes, this.drivers);
     this.lineNets = c.cpu < 0 ? new int[0] : new HeldLines(c).nets();
     this.tellers = tellers();
     this.loops = new Loops(c, reach);
@@ -67,12 +65,12 @@ final class Judge {
       return Shortcut.plain();
     }
     int floats = HeldLines.floats(a.kind, lineNets);
-    int[] drivers = drivers(a);
+    int[] drivers = this.drivers.of(a);
     // What somebody else puts on the lines of a write is not told by the two trials.
     if (!reads && drivers.length > 0) {
       return Shortcut.plain();
     }
-    if (reads && !Arrays.equals(drivers, drivers(b)) || floats != 0 && !reads) {
+    if (reads && !Arrays.equals(drivers, this.drivers.of(b)) || floats != 0 && !reads) {
       return Shortcut.plain();
     }
     if (reads && a.steps.isEmpty() && drivers.length > 0 && answers.allCells(a, drivers)) {
@@ -122,7 +120,8 @@ final class Judge {
 
   /** The memories that alone drive the data lines, nobody storing, with their cells; or none. */
   private int[] sources(Trial t, int[] cells) {
-    int[] parts = IntStream.range(0, t.driven.length).filter(p -> driving(t, p) != 0).toArray();
+    int[] parts =
+        IntStream.range(0, t.driven.length).filter(p -> drivers.driving(t, p) != 0).toArray();
     for (int p : parts) {
       boolean memory = c.parts[p] instanceof Memory || c.parts[p] instanceof RowMemory;
       if (!memory || t.looked[p] < 0 || parts.length > 1 && c.parts[p] instanceof Memory) {
@@ -136,7 +135,7 @@ final class Judge {
   /** The memories that alone store, one cell each, nobody driving the data lines; or none. */
   private int[] stores(Trial t, int[] cells) {
     int[] parts = IntStream.range(0, t.steps.size()).map(t::part).distinct().sorted().toArray();
-    boolean driven = IntStream.range(0, t.driven.length).anyMatch(p -> driving(t, p) != 0);
+    boolean driven = IntStream.range(0, t.driven.length).anyMatch(p -> drivers.driving(t, p) != 0);
     Arrays.fill(cells, -1);
     for (int i = 0; i < t.steps.size(); i++) {
       int p = t.part(i);
@@ -379,25 +378,5 @@ final class Judge {
       }
     }
     return false;
-  }
-
-  /** The parts that drive data lines; {MANY, ...} if two of them drive one. */
-  private int[] drivers(Trial t) {
-    int[] drivers = IntStream.range(0, t.driven.length).filter(p -> driving(t, p) != 0).toArray();
-    int[] onLine = new int[c.netCount];
-    for (int p : drivers) {
-      for (long left = driving(t, p); left != 0; left &= left - 1) {
-        int net = c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(left)];
-        if (onLine[net]++ > 0) {
-          return new int[] {MANY, MANY};
-        }
-      }
-    }
-    return drivers;
-  }
-
-  // A pin that drives whatever the part wants says nothing of its own.
-  private long driving(Trial t, int p) {
-    return t.driven[p] & lineDrivers[p] & ~c.forceMask[p];
   }
 }

@@ -69,6 +69,13 @@ class TabledFaultsTest {
     assertTabled(fault);
   }
 
+  /** Memory drives its own lines all the time, also while another is read beyond a shut buffer. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U42.2Y: drives low"})
+  void memoryThatDrivesBehindAShutBuffer_isNotHeard(String fault) {
+    assertTabled(fault);
+  }
+
   private static void assertTabled(String text) {
     Setup setup = Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(text, TAMARISK)));
     assertEquals(Optional.empty(), Agreement.ofRuns(setup, SIZING).difference());
