@@ -137,6 +137,29 @@ class EveryPartTest {
     }
   }
 
+  /** What a machine leaves out: commits that a pin by itself keeps from doing anything. */
+  @ParameterizedTest
+  @EnumSource
+  void commit_pinThatLeavesItNothingToDo_storesNothing(PartCatalog row) {
+    SplittableRandom random = random(row, "rests");
+    Pinout pinout = row.part().pinout();
+    long clock = pinout.role(Pin.Role.CLOCK_RISES) | pinout.role(Pin.Role.CLOCK_FALLS);
+    for (Phase phase : PHASES) {
+      for (long left = row.part().restsWhileHigh(phase); left != 0; left &= left - 1) {
+        long pin = left & -left;
+        for (int trial = 0; trial < TRIALS / 8; trial++) {
+          BenchPins bench = anywhere(row.part(), random);
+          bench.commit(phase);
+          bench.set(bench.in() & clock | random.nextLong() & ~clock | pin);
+          bench.before(random.nextLong());
+          BenchPins untouched = bench.copy();
+          bench.commit(phase);
+          assertTrue(bench.sameState(untouched), () -> names(row, pin));
+        }
+      }
+    }
+  }
+
   /** What a machine does not ask: when a part without a sense of time changes by itself. */
   @ParameterizedTest
   @EnumSource
