@@ -47,7 +47,7 @@ final class NextCommand implements Command {
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);
-    Evidence evidence = noted.evidence(given);
+    Evidence evidence = noted.evidence(given, terminal);
     Advice advice = known.diagnosis().next(evidence, most);
     if (given.has(JSON)) {
       Map<String, Object> json = json(advice);

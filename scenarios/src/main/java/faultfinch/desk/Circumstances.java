@@ -90,7 +90,8 @@ final class Circumstances {
       when = new Conditions(when.out(), supply, when.climate(), when.benchRom());
       text = volts.replaceFirst(" ");
     }
-    for (Observation.Climate climate : List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
+    for (Observation.Climate climate :
+        List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
       String key = climate.name().toLowerCase(Locale.ROOT);
       if (said(text, key)) {
         when = new Conditions(when.out(), when.volts(), climate, when.benchRom());

@@ -22,6 +22,11 @@ public record Conditions(
     out = List.copyOf(out);
   }
 
+  /** Whether parts are out and all else is as usual. */
+  boolean onlyOut() {
+    return !out.isEmpty() && volts.isEmpty() && climate == Observation.Climate.USUAL && !benchRom;
+  }
+
   /** Whether it is at most warmer or colder than usual, which is weighed too. */
   boolean complete() {
     return out.isEmpty() && volts.isEmpty() && !benchRom;

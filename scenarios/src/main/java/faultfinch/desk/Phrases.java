@@ -209,17 +209,12 @@ final class Phrases {
       return trouble(Statement.Why.NO_PLACE, "screen", List.of());
     }
     List<String> outcomes = lookbook.outcomes("screen");
-    String quoted = "'" + shown.toLowerCase(Locale.ROOT) + "'";
+    String read = oneBlank(shown);
     List<String> exact =
-        outcomes.stream().filter(o -> o.toLowerCase(Locale.ROOT).contains(quoted)).toList();
+        outcomes.stream().filter(o -> oneBlank(o).contains("'" + read + "'")).toList();
     List<String> meant =
         exact.isEmpty()
-            ? outcomes.stream()
-                .filter(
-                    o ->
-                        o.toLowerCase(Locale.ROOT)
-                            .contains(quoted.substring(1, quoted.length() - 1)))
-                .toList()
+            ? outcomes.stream().filter(o -> oneBlank(o).contains(read)).toList()
             : exact;
     if (meant.isEmpty()) {
       meant = List.of("reads '" + shown + "'");
@@ -228,6 +223,11 @@ final class Phrases {
     return new Read(
         List.of(new Finding("screen", "reads '" + shown + "'", List.of(sight), true)),
         Optional.empty());
+  }
+
+  /** In small letters, however wide the gaps are: nobody counts blanks on a display. */
+  private static String oneBlank(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replace("' ", "'");
   }
 
   private Read findings(
@@ -396,8 +396,7 @@ final class Phrases {
   }
 
   /** The looks of a kind at a place, each list a line of which one look was made. */
-  private List<List<String>> looks(
-      String kind, Place place, boolean apart, boolean atPad) {
+  private List<List<String>> looks(String kind, Place place, boolean apart, boolean atPad) {
     List<List<String>> looks = new ArrayList<>();
     if (OWNERS.contains(kind)) {
       looks.add(List.of(kind));
