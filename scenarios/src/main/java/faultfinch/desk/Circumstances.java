@@ -82,32 +82,42 @@ final class Circumstances {
     }
     text = m.appendTail(rest).toString();
     if (!out.isEmpty()) {
-      when = new Conditions(out, when.volts(), when.climate(), when.benchRom());
+      when = new Conditions(out, when.volts(), when.climate(), when.benchRom(), when.also());
     }
     Matcher volts = VOLTS.matcher(text);
     if (volts.find()) {
       Optional<BigDecimal> supply = Optional.of(new BigDecimal(volts.group(1)));
-      when = new Conditions(when.out(), supply, when.climate(), when.benchRom());
+      when = new Conditions(when.out(), supply, when.climate(), when.benchRom(), when.also());
       text = volts.replaceFirst(" ");
     }
     for (Observation.Climate climate :
         List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
       String key = climate.name().toLowerCase(Locale.ROOT);
       if (said(text, key)) {
-        when = new Conditions(when.out(), when.volts(), climate, when.benchRom());
+        when = new Conditions(when.out(), when.volts(), climate, when.benchRom(), when.also());
         text = without(text, key);
       }
     }
     if (said(text, "bench-rom")) {
-      when = new Conditions(when.out(), when.volts(), when.climate(), true);
+      when = new Conditions(when.out(), when.volts(), when.climate(), true, when.also());
       text = without(text, "bench-rom");
+    }
+    Optional<String> also =
+        Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("otherwise"));
+    if (also.isPresent()) {
+      when =
+          new Conditions(
+              when.out(), when.volts(), when.climate(), when.benchRom(), List.of(also.get()));
+      text = without(text, "otherwise");
     }
     Matcher minutes = MINUTES.matcher(text);
     if (minutes.find()) {
       boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
       // A finger is put on cases that have settled; for all else a warm board is another board.
       if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
-        when = new Conditions(when.out(), when.volts(), Observation.Climate.WARM, when.benchRom());
+        when =
+            new Conditions(
+                when.out(), when.volts(), Observation.Climate.WARM, when.benchRom(), when.also());
       }
       text = minutes.replaceFirst(" ");
     }

@@ -25,6 +25,10 @@ public final class Desk {
   private static final Set<String> OPEN_KINDS =
       Set.of("screen", "listen", "key", "current", "meter", "counter");
 
+  /** A word for a look, to be put before a piece that lacks its subject. */
+  private static final Map<String, String> SUBJECTS =
+      Map.of("screen", "display", "listen", "sound", "lamp", "lamp", "current", "current");
+
   /** Words are read by what a board that stands so can show. */
   private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
 
@@ -36,6 +40,7 @@ public final class Desk {
   private final List<RepairAction> done = new ArrayList<>();
   private final List<Observation> seen = new ArrayList<>();
   private Conditions conditions = Conditions.USUAL;
+  private String spokenOf = "";
 
   /** For a board of which these looks can be weighed; nothing is noted yet. */
   public Desk(Board board, Lookbook lookbook) {
@@ -82,6 +87,7 @@ public final class Desk {
    */
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
+    spokenOf = "";
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
       pieces(entry.says()).forEach(piece -> note(entry, piece));
     }
@@ -139,7 +145,13 @@ public final class Desk {
     if (canonical(entry, bared.text(), bared.doubt())) {
       return;
     }
-    Phrases.Read read = stand().phrases.read(bared.text().replace(BETWEEN, " "));
+    String text = bared.text().replace(BETWEEN, " ");
+    Phrases.Read read = stand().phrases.read(text);
+    if (read.findings().isEmpty() && !spokenOf.isEmpty()) {
+      // "two beeps, both higher than usual": the subject stands in the piece before.
+      Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
+      read = again.findings().isEmpty() ? read : again;
+    }
     if (read.findings().isEmpty()) {
       Optional<List<String>> halves = halves(bared.text());
       if (halves.isPresent()) {
@@ -149,6 +161,10 @@ public final class Desk {
         return;
       }
     }
+    spokenOf =
+        read.findings().isEmpty()
+            ? spokenOf
+            : SUBJECTS.getOrDefault(read.findings().get(0).look(), "");
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
     for (Phrases.Finding finding : read.findings()) {
