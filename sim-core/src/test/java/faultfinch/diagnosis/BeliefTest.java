@@ -220,6 +220,22 @@ class BeliefTest {
   }
 
   @Test
+  void outside_afterARepairThatChangedNothing_growsAndAfterOneThatChangedTheSignShrinks() {
+    Toy toy =
+        new Toy()
+            .look("probe 1", 1)
+            .fault("a", "U1", 1, "probe 1", "low")
+            .fault("b", "U2", 1, "probe 1", "high");
+    Evidence before = Evidence.of(Observation.bench("probe 1", "mid"));
+    double outside = toy.diagnosis().belief(before).outside();
+    Evidence exchanged = before.andDone(Toy.exchange("U1"));
+    Observation still = Observation.bench("probe 1", "mid").afterRepairs(1);
+    Observation other = Observation.bench("probe 1", "high").afterRepairs(1);
+    assertTrue(toy.diagnosis().belief(exchanged.and(still)).outside() > outside);
+    assertTrue(toy.diagnosis().belief(exchanged.and(other)).outside() < outside);
+  }
+
+  @Test
   void belief_rightWhenCold_isOneThatWaitsAndClearsNobody() {
     Toy toy = new Toy().look("screen", 1).fault("a", "U1", 1, "screen", "dark").fault("b", "U2", 1);
     Observation.Reach cold =
