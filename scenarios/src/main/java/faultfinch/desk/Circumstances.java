@@ -29,6 +29,8 @@ final class Circumstances {
   private static final Pattern MINUTES =
       Pattern.compile("(?i)\\bafter (?:about )?(\\d+|[a-z]+) min(?:ute)?s?\\b");
 
+  private static final int MOST_TIMES = 1000;
+
   private final Board board;
   private final Vocabulary vocabulary;
   private final Pattern times;
@@ -56,6 +58,7 @@ final class Circumstances {
       Tally tally,
       Observation.Doubt doubt,
       boolean undecided,
+      boolean miscounted,
       boolean owner) {}
 
   /**
@@ -123,12 +126,12 @@ final class Circumstances {
     }
     Tally tally = Tally.ONCE;
     Matcher often = times.matcher(text);
+    boolean miscounted = false;
     if (often.find()) {
-      tally =
-          often.group(1) != null
-              ? new Tally(1, 2)
-              : new Tally(
-                  Math.min(number(often.group(2)), number(often.group(3))), number(often.group(3)));
+      int times = often.group(1) != null ? 1 : number(often.group(2));
+      int of = often.group(1) != null ? 2 : number(often.group(3));
+      miscounted = of < 1 || times > of || of > MOST_TIMES;
+      tally = miscounted ? Tally.ONCE : new Tally(times, of);
       text = often.replaceFirst(" ");
     } else if (said(text, "now-and-then")) {
       tally = Tally.NOW_AND_THEN;
@@ -147,7 +150,7 @@ final class Circumstances {
       text = without(text, "fairly");
     }
     text = text.replaceAll("\\s+", " ").replaceAll("^[ :,;]+|[ :,;]+$", "");
-    return new Bared(text, when, text.isEmpty(), tally, sure, undecided, owner);
+    return new Bared(text, when, text.isEmpty(), tally, sure, undecided, miscounted, owner);
   }
 
   /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */

@@ -138,8 +138,16 @@ public final class Desk {
 
   private void note(Entry entry, String piece) {
     Circumstances.Bared bared = circumstances.of(piece, conditions, entry.doubt());
+    boolean changed = !bared.when().equals(conditions);
     conditions = bared.when();
     if (bared.bare()) {
+      if (!changed) {
+        keep(piece, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, piece, List.of()));
+      }
+      return;
+    }
+    if (bared.miscounted()) {
+      keep(piece, new Phrases.Trouble(Statement.Why.MISCOUNTED, piece, List.of()));
       return;
     }
     if (canonical(entry, bared.text(), bared.doubt())) {
@@ -166,9 +174,9 @@ public final class Desk {
             ? spokenOf
             : SUBJECTS.getOrDefault(read.findings().get(0).look(), "");
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
-    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
+    boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     for (Phrases.Finding finding : read.findings()) {
-      Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
+      Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.BENCH;
       weigh(
           piece,
           Phrases.observation(finding, source, bared.doubt(), bared.tally(), done.size()),
@@ -210,7 +218,7 @@ public final class Desk {
       keep(says, new Phrases.Trouble(Statement.Why.UNDECIDED, look, List.of()));
       return true;
     }
-    boolean told = entry.who() == Entry.Who.OWNER;
+    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
     Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
     if (known.isEmpty()) {
       conditions = bared.when();

@@ -111,6 +111,9 @@ class DeskTest {
         "the owner dropped it",
         "U5 was replaced last year",
         "ram select line of U7 busy",
+        "display is dark 5 of 3 times",
+        "",
+        ",",
       })
   void wordsThatAreNoReading_areKeptAndNotTakenForOne(String says) {
     Desk desk = noted(says);

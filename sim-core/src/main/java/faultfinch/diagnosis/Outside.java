@@ -29,8 +29,11 @@ final class Outside {
     again = new double[size];
     for (int i = 0; i < size; i++) {
       Observation seen = likelihoods.weighed().get(i);
-      joint[i] = rates.together(seen.looks().get(0));
-      double usual = frequency(new boolean[size], i);
+      Observation.Reach reach = seen.reach();
+      boolean plain =
+          reach.tally().equals(Tally.ONCE) && reach.climate() == Observation.Climate.USUAL;
+      joint[i] = plain && rates.together(seen.looks().get(0));
+      double usual = plain ? frequency(new boolean[size], i) : average(i);
       each[i] = StrictMath.log(usual);
       before[i] = before(i);
       if (before[i] != NONE) {
@@ -86,6 +89,15 @@ final class Outside {
         any |= now[i];
       }
       sum += any ? StrictMath.log(frequency(now, NONE)) : 0;
+    }
+    return sum;
+  }
+
+  /** What the list makes of an observation that no row shows or shows not, such as a tally. */
+  private double average(int i) {
+    double sum = 0;
+    for (int row = 0; row < weightOfRow.length; row++) {
+      sum += weightOfRow[row] * StrictMath.exp(likelihoods.of(i, row));
     }
     return sum;
   }

@@ -217,6 +217,10 @@ class BeliefTest {
     // b never is dark: one normal of five would be four misreadings, and of a pair a would lead.
     double b = 0.55 * 5 * 0.99 * StrictMath.pow(0.01, 4);
     assertEquals(b / a, belief.of("b") / belief.of("a"), 1e-9);
+    // Outside the list it is as likely as the list makes it, alone.
+    double average = (a + b / 0.55) / 2;
+    double listed = 0.97 * (a + b) / 2;
+    assertEquals(0.03 * average / (0.03 * average + listed), belief.outside(), 1e-9);
   }
 
   @Test
