@@ -2,6 +2,7 @@ package faultfinch.cli;
 
 import faultfinch.board.Board;
 import faultfinch.diagnosis.Advice;
+import faultfinch.diagnosis.Belief;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Share;
 import faultfinch.diagnosis.Step;
@@ -47,14 +48,20 @@ final class NextCommand implements Command {
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);
-    Evidence evidence = noted.evidence(given);
+    Evidence evidence = noted.evidence(given, terminal);
     Advice advice = known.diagnosis().next(evidence, most);
+    Belief belief = known.diagnosis().belief(evidence);
     if (given.has(JSON)) {
       Map<String, Object> json = json(advice);
+      json.put("twoFaults", belief.two());
+      json.put("cured", belief.cured());
       noted.json(json);
       JsonPage.print(json, terminal.out());
     } else {
       noted.remarks(terminal);
+      if (belief.cured() > 0) {
+        terminal.say("rank.cured", Figures.perCent(belief.cured(), words));
+      }
       print(advice, terminal);
     }
     return DONE;

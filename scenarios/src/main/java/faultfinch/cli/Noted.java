@@ -9,7 +9,9 @@ import faultfinch.desk.JobFile;
 import faultfinch.desk.Lookbook;
 import faultfinch.desk.Repairs;
 import faultfinch.desk.Statement;
+import faultfinch.diagnosis.Belief;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Trial;
 import faultfinch.fault.RepairAction;
 import faultfinch.signal.BadInput;
 import java.io.IOException;
@@ -18,9 +20,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import org.apache.commons.cli.Options;
 
 /**
@@ -34,12 +39,14 @@ final class Noted {
   private static final String REPAIRED = "repaired";
   private static final String FROM = "from";
   private static final String JOB = "job";
+  private static final String SIMULATE = "simulate";
   private static final List<String> ALL = List.of(SAW, TOLD, WHEN, REPAIRED, FROM, JOB);
 
   private final Known known;
   private final Words words;
-  private final Desk desk;
   private final Repairs repairs;
+  private final List<Consumer<Desk>> said = new ArrayList<>();
+  private Desk desk;
 
   Noted(Known known, Words words) {
     this.known = known;
@@ -55,7 +62,8 @@ final class Noted {
         .addOption(Given.values(WHEN, "CONDITIONS"))
         .addOption(Given.values(REPAIRED, "REPAIR"))
         .addOption(Given.values(FROM, "FILE"))
-        .addOption(Given.values(JOB, "FILE"));
+        .addOption(Given.values(JOB, "FILE"))
+        .addOption(Given.flag(SIMULATE));
   }
 
   /** The board that the files given are of, if any is given. */
@@ -75,18 +83,47 @@ final class Noted {
    * @throws Misuse if a repair is none of the board's
    * @throws BadInput if a file is not right
    */
-  Evidence evidence(Given given) {
+  Evidence evidence(Given given, Terminal terminal) {
     for (Map.Entry<String, String> e : given.inOrder(ALL)) {
       switch (e.getKey()) {
-        case SAW -> desk.note(Entry.saw(e.getValue()));
-        case TOLD -> desk.note(Entry.told(e.getValue()));
-        case WHEN -> desk.stands(e.getValue());
-        case REPAIRED -> desk.repaired(repair(e.getValue()));
+        case SAW -> say(d -> d.note(Entry.saw(e.getValue())));
+        case TOLD -> say(d -> d.note(Entry.told(e.getValue())));
+        case WHEN -> say(d -> d.stands(e.getValue()));
+        case REPAIRED -> {
+          RepairAction action = repair(e.getValue());
+          say(d -> d.repaired(action));
+        }
         case FROM -> add(entries(e.getValue(), words));
         default -> add(JobFile.read(path(e.getValue(), words)));
       }
     }
-    return desk.evidence();
+    return given.has(SIMULATE) && !desk.partsOut().isEmpty()
+        ? simulated(terminal)
+        : desk.evidence();
+  }
+
+  private void say(Consumer<Desk> words) {
+    said.add(words);
+    words.accept(desk);
+  }
+
+  /** The same once more with what the likeliest faults show on a board that stands so. */
+  private Evidence simulated(Terminal terminal) {
+    Belief belief = known.diagnosis().belief(desk.evidence());
+    Map<List<String>, Lookbook> lookbooks = new LinkedHashMap<>();
+    List<Trials> all = new ArrayList<>();
+    for (List<String> out : desk.partsOut()) {
+      Trials trials = Trials.of(known, out, belief, terminal);
+      all.add(trials);
+      lookbooks.put(out, trials.lookbook());
+    }
+    desk = new Desk(known.board(), Lookbook.of(known.dictionary()), lookbooks);
+    said.forEach(words -> words.accept(desk));
+    Evidence evidence = desk.evidence();
+    Set<String> looks = new LinkedHashSet<>();
+    evidence.seen().forEach(o -> o.reach().sights().forEach(sight -> looks.addAll(sight.looks())));
+    List<Trial> used = all.stream().flatMap(t -> t.used(looks).stream()).toList();
+    return new Evidence(evidence.seen(), evidence.missed(), evidence.done(), used);
   }
 
   /** Everything that a job file holds. */
@@ -97,7 +134,7 @@ final class Noted {
 
   /** Notes one more thing. */
   Evidence and(Entry entry) {
-    desk.note(entry);
+    say(d -> d.note(entry));
     return desk.evidence();
   }
 
@@ -125,11 +162,12 @@ final class Noted {
 
   private void add(EntryFile.Line line) {
     if (line instanceof EntryFile.Line.Noted noted) {
-      desk.note(noted.entry());
+      say(d -> d.note(noted.entry()));
     } else if (line instanceof EntryFile.Line.Repaired repaired) {
-      Located said = repaired.words();
-      desk.repaired(
-          repairs.named(said.text()).orElseThrow(() -> said.wrong(repairs.nearest(said.text()))));
+      Located text = repaired.words();
+      RepairAction action =
+          repairs.named(text.text()).orElseThrow(() -> text.wrong(repairs.nearest(text.text())));
+      say(d -> d.repaired(action));
     }
   }
 

@@ -40,7 +40,7 @@ final class RankCommand implements Command {
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);
-    Evidence evidence = noted.evidence(given);
+    Evidence evidence = noted.evidence(given, terminal);
     Ranking ranking =
         new Ranking(known.diagnosis().belief(evidence), known.diagnosis().suspects(), most);
     if (given.has(JSON)) {

@@ -22,6 +22,7 @@ final class Standing {
     if (when.benchRom()) {
       parts.add(words.say("standing.bench-rom"));
     }
+    parts.addAll(when.also());
     return parts.isEmpty() ? words.say("standing.usual") : String.join(", ", parts);
   }
 }

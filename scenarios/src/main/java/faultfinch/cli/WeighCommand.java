@@ -54,7 +54,7 @@ final class WeighCommand implements Command {
     Known known = knowledge.apply(board, terminal);
     double odds = given.number(ODDS, USUAL_ODDS, "2", "1000000").doubleValue();
     Noted noted = new Noted(known, words);
-    Evidence evidence = noted.evidence(given);
+    Evidence evidence = noted.evidence(given, terminal);
     Verdict verdict = verdict(suspects, known, evidence, odds);
     if (given.has(JSON)) {
       Map<String, Object> json = json(verdict);

@@ -29,6 +29,8 @@ final class Circumstances {
   private static final Pattern MINUTES =
       Pattern.compile("(?i)\\bafter (?:about )?(\\d+|[a-z]+) min(?:ute)?s?\\b");
 
+  private static final int MOST_TIMES = 1000;
+
   private final Board board;
   private final Vocabulary vocabulary;
   private final Pattern times;
@@ -56,6 +58,7 @@ final class Circumstances {
       Tally tally,
       Observation.Doubt doubt,
       boolean undecided,
+      boolean miscounted,
       boolean owner) {}
 
   /**
@@ -82,43 +85,53 @@ final class Circumstances {
     }
     text = m.appendTail(rest).toString();
     if (!out.isEmpty()) {
-      when = new Conditions(out, when.volts(), when.climate(), when.benchRom());
+      when = new Conditions(out, when.volts(), when.climate(), when.benchRom(), when.also());
     }
     Matcher volts = VOLTS.matcher(text);
     if (volts.find()) {
       Optional<BigDecimal> supply = Optional.of(new BigDecimal(volts.group(1)));
-      when = new Conditions(when.out(), supply, when.climate(), when.benchRom());
+      when = new Conditions(when.out(), supply, when.climate(), when.benchRom(), when.also());
       text = volts.replaceFirst(" ");
     }
     for (Observation.Climate climate :
         List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
       String key = climate.name().toLowerCase(Locale.ROOT);
       if (said(text, key)) {
-        when = new Conditions(when.out(), when.volts(), climate, when.benchRom());
+        when = new Conditions(when.out(), when.volts(), climate, when.benchRom(), when.also());
         text = without(text, key);
       }
     }
     if (said(text, "bench-rom")) {
-      when = new Conditions(when.out(), when.volts(), when.climate(), true);
+      when = new Conditions(when.out(), when.volts(), when.climate(), true, when.also());
       text = without(text, "bench-rom");
+    }
+    Optional<String> also =
+        Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("otherwise"));
+    if (also.isPresent()) {
+      when =
+          new Conditions(
+              when.out(), when.volts(), when.climate(), when.benchRom(), List.of(also.get()));
+      text = without(text, "otherwise");
     }
     Matcher minutes = MINUTES.matcher(text);
     if (minutes.find()) {
       boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
       // A finger is put on cases that have settled; for all else a warm board is another board.
       if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
-        when = new Conditions(when.out(), when.volts(), Observation.Climate.WARM, when.benchRom());
+        when =
+            new Conditions(
+                when.out(), when.volts(), Observation.Climate.WARM, when.benchRom(), when.also());
       }
       text = minutes.replaceFirst(" ");
     }
     Tally tally = Tally.ONCE;
     Matcher often = times.matcher(text);
+    boolean miscounted = false;
     if (often.find()) {
-      tally =
-          often.group(1) != null
-              ? new Tally(1, 2)
-              : new Tally(
-                  Math.min(number(often.group(2)), number(often.group(3))), number(often.group(3)));
+      int times = often.group(1) != null ? 1 : number(often.group(2));
+      int of = often.group(1) != null ? 2 : number(often.group(3));
+      miscounted = of < 1 || times > of || of > MOST_TIMES;
+      tally = miscounted ? Tally.ONCE : new Tally(times, of);
       text = often.replaceFirst(" ");
     } else if (said(text, "now-and-then")) {
       tally = Tally.NOW_AND_THEN;
@@ -137,7 +150,7 @@ final class Circumstances {
       text = without(text, "fairly");
     }
     text = text.replaceAll("\\s+", " ").replaceAll("^[ :,;]+|[ :,;]+$", "");
-    return new Bared(text, when, text.isEmpty(), tally, sure, undecided, owner);
+    return new Bared(text, when, text.isEmpty(), tally, sure, undecided, miscounted, owner);
   }
 
   /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */

@@ -9,9 +9,11 @@ import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,21 +25,61 @@ public final class Desk {
   private static final Set<String> OPEN_KINDS =
       Set.of("screen", "listen", "key", "current", "meter", "counter");
 
-  private final Lookbook lookbook;
+  /** A word for a look, to be put before a piece that lacks its subject. */
+  private static final Map<String, String> SUBJECTS =
+      Map.of("screen", "display", "listen", "sound", "lamp", "lamp", "current", "current");
+
+  /** Words are read by what a board that stands so can show. */
+  private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
+
   private final Circumstances circumstances;
-  private final Phrases phrases;
+  private final Stand complete;
+  private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
   private final List<Statement> statements = new ArrayList<>();
   private final List<RepairAction> done = new ArrayList<>();
   private final List<Observation> seen = new ArrayList<>();
   private Conditions conditions = Conditions.USUAL;
+  private String spokenOf = "";
 
   /** For a board of which these looks can be weighed; nothing is noted yet. */
   public Desk(Board board, Lookbook lookbook) {
-    this.lookbook = lookbook;
+    this(board, lookbook, Map.of());
+  }
+
+  /**
+   * The same where it was also run with parts out.
+   *
+   * @param out looks that can be weighed, by the parts that are out
+   */
+  public Desk(Board board, Lookbook lookbook, Map<List<String>, Lookbook> out) {
     Vocabulary vocabulary = Vocabulary.shipped();
     circumstances = new Circumstances(board, vocabulary);
-    phrases = new Phrases(board, lookbook, vocabulary);
+    complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
+    out.forEach(
+        (parts, looks) ->
+            without.put(
+                parts, new Stand(looks, new Phrases(board, looks, vocabulary), suffix(parts))));
+  }
+
+  /** What stands behind a look of a board with parts out. */
+  public static String suffix(List<String> out) {
+    return " with " + String.join(", ", out) + " out";
+  }
+
+  /** The parts out, each time something was kept for that and nothing else. */
+  public List<List<String>> partsOut() {
+    return statements.stream()
+        .filter(s -> s instanceof Statement.Kept k && k.why() == Statement.Why.OTHER_CONDITIONS)
+        .map(Statement::when)
+        .filter(Conditions::onlyOut)
+        .map(Conditions::out)
+        .distinct()
+        .toList();
+  }
+
+  private Stand stand() {
+    return conditions.onlyOut() ? without.getOrDefault(conditions.out(), complete) : complete;
   }
 
   /**
@@ -45,6 +87,7 @@ public final class Desk {
    */
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
+    spokenOf = "";
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
       pieces(entry.says()).forEach(piece -> note(entry, piece));
     }
@@ -57,11 +100,6 @@ public final class Desk {
       keep(entry.says(), new Phrases.Trouble(Statement.Why.UNDECIDED, entry.says(), List.of()));
     }
     return undecided;
-  }
-
-  /** How the board stands from here on. */
-  public void stands(Conditions when) {
-    conditions = when;
   }
 
   /** How the board stands from here on, in words; what else is in them is noted. */
@@ -85,12 +123,7 @@ public final class Desk {
 
   /** What of it can be weighed. */
   public Evidence evidence() {
-    return new Evidence(seen, List.of(), done);
-  }
-
-  /** Repairs done, in order. */
-  public List<RepairAction> done() {
-    return List.copyOf(done);
+    return new Evidence(seen, List.of(), done, List.of());
   }
 
   private static List<String> pieces(String says) {
@@ -105,30 +138,50 @@ public final class Desk {
 
   private void note(Entry entry, String piece) {
     Circumstances.Bared bared = circumstances.of(piece, conditions, entry.doubt());
+    boolean changed = !bared.when().equals(conditions);
     conditions = bared.when();
     if (bared.bare()) {
+      if (!changed) {
+        keep(piece, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, piece, List.of()));
+      }
+      return;
+    }
+    if (bared.miscounted()) {
+      keep(piece, new Phrases.Trouble(Statement.Why.MISCOUNTED, piece, List.of()));
       return;
     }
     if (canonical(entry, bared.text(), bared.doubt())) {
       return;
     }
-    Phrases.Read read = phrases.read(bared.text().replace(BETWEEN, " "));
+    String text = bared.text().replace(BETWEEN, " ");
+    Phrases.Read read = stand().phrases.read(text);
+    if (read.findings().isEmpty() && !spokenOf.isEmpty()) {
+      // "two beeps, both higher than usual": the subject stands in the piece before.
+      Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
+      read = again.findings().isEmpty() ? read : again;
+    }
     if (read.findings().isEmpty()) {
       Optional<List<String>> halves = halves(bared.text());
       if (halves.isPresent()) {
-        halves.get().forEach(half -> note(entry, half));
+        Entry as =
+            new Entry(entry.says(), entry.who(), bared.doubt(), Optional.empty(), entry.where());
+        halves.get().forEach(half -> note(as, half));
         return;
       }
     }
+    spokenOf =
+        read.findings().isEmpty()
+            ? spokenOf
+            : SUBJECTS.getOrDefault(read.findings().get(0).look(), "");
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
-    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
+    boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     for (Phrases.Finding finding : read.findings()) {
-      Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
+      Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.BENCH;
       weigh(
           piece,
           Phrases.observation(finding, source, bared.doubt(), bared.tally(), done.size()),
-          phrases.unheard(finding)
-              ? phrases.outcomes(finding.sights().get(0).looks().get(0))
+          stand().phrases.unheard(finding)
+              ? stand().phrases.outcomes(finding.sights().get(0).looks().get(0))
               : List.of());
     }
   }
@@ -137,8 +190,8 @@ public final class Desk {
   private Optional<List<String>> halves(String text) {
     String[] halves = text.split("(?i) and ", 2);
     return halves.length == 2
-            && !phrases.read(halves[0]).findings().isEmpty()
-            && !phrases.read(halves[1]).findings().isEmpty()
+            && !stand().phrases.read(halves[0]).findings().isEmpty()
+            && !stand().phrases.read(halves[1]).findings().isEmpty()
         ? Optional.of(List.of(halves))
         : Optional.empty();
   }
@@ -151,25 +204,25 @@ public final class Desk {
     }
     String look = look(says.substring(0, colon).strip());
     String shown = says.substring(colon + BETWEEN.length()).strip();
-    if (lookbook.differing().contains(look)) {
+    if (stand().lookbook.differing().contains(look)) {
       keep(says, new Phrases.Trouble(Statement.Why.DIFFERS_ANYWAY, look, List.of()));
       return true;
     }
-    if (!lookbook.looks().contains(look)) {
+    if (!stand().lookbook.looks().contains(look)) {
       return false;
     }
     Circumstances.Bared bared = circumstances.of(shown, conditions, doubt);
-    List<String> outcomes = lookbook.outcomes(look);
+    List<String> outcomes = stand().lookbook.outcomes(look);
     Optional<String> known = same(outcomes, shown).or(() -> same(outcomes, bared.text()));
     if (known.isEmpty() && bared.undecided()) {
       keep(says, new Phrases.Trouble(Statement.Why.UNDECIDED, look, List.of()));
       return true;
     }
-    boolean told = entry.who() == Entry.Who.OWNER;
+    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
     Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
     if (known.isEmpty()) {
       conditions = bared.when();
-      Optional<Phrases.Finding> finding = phrases.at(look, bared.text());
+      Optional<Phrases.Finding> finding = stand().phrases.at(look, bared.text());
       if (finding.isPresent()) {
         weigh(
             says,
@@ -180,8 +233,12 @@ public final class Desk {
     }
     boolean whole = same(outcomes, shown).isPresent();
     String kind = look.split(" ", 2)[0];
-    if (known.isEmpty() && !OPEN_KINDS.contains(kind) && !phrases.canShow(kind, bared.text())) {
-      keep(says, new Phrases.Trouble(Statement.Why.NOBODY_SHOWS_IT, look, phrases.outcomes(look)));
+    if (known.isEmpty()
+        && !OPEN_KINDS.contains(kind)
+        && !stand().phrases.canShow(kind, bared.text())) {
+      keep(
+          says,
+          new Phrases.Trouble(Statement.Why.NOBODY_SHOWS_IT, look, stand().phrases.outcomes(look)));
       return true;
     }
     String outcome = known.orElse(whole ? shown : bared.text());
@@ -211,14 +268,14 @@ public final class Desk {
   private String look(String text) {
     String small = text.toLowerCase(Locale.ROOT);
     for (String look : List.of(text, text + " at the pin")) {
-      if (lookbook.looks().contains(look)) {
+      if (stand().lookbook.looks().contains(look)) {
         return look;
       }
     }
     if (Instruments.named(small.split(" ", 2)[0]).isEmpty()) {
       return text;
     }
-    return lookbook.looks().stream()
+    return stand().lookbook.looks().stream()
         .filter(l -> l.equalsIgnoreCase(text) || l.equalsIgnoreCase(text + " at the pin"))
         .findFirst()
         .orElse(text);
@@ -236,7 +293,7 @@ public final class Desk {
   private void weigh(String said, Observation seenThen, List<String> unheard) {
     Observation observation = standing(seenThen);
     String look = observation.look();
-    if (!conditions.complete()) {
+    if (!conditions.complete() && stand() == complete) {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }
@@ -252,19 +309,26 @@ public final class Desk {
     statements.add(new Statement.Weighed(said, conditions, observation, unheard));
   }
 
-  /** The same of a board as warm as it is now; another warmth makes another look of it. */
+  /** The same of a board as it stands now: another warmth, or a part out, makes another look. */
   private Observation standing(Observation o) {
     Observation.Climate climate = conditions.climate();
-    if (climate == Observation.Climate.USUAL) {
+    String suffix = stand().suffix;
+    if (climate == Observation.Climate.USUAL && suffix.isEmpty()) {
       return o;
     }
+    boolean usual = climate == Observation.Climate.USUAL;
+    String warmth = usual ? "" : " " + climate.name().toLowerCase(Locale.ROOT);
     Observation.Reach reach = o.reach();
+    List<Sight> sights =
+        reach.sights().stream()
+            .map(s -> new Sight(s.looks().stream().map(l -> l + suffix).toList(), s.outcomes()))
+            .toList();
     return new Observation(
-        o.look() + " " + climate.name().toLowerCase(Locale.ROOT),
+        o.look() + suffix + warmth,
         o.seen(),
         o.source(),
         o.doubt(),
-        new Observation.Reach(reach.sights(), reach.every(), reach.tally(), climate),
+        new Observation.Reach(sights, reach.every(), reach.tally(), climate),
         o.after());
   }
 

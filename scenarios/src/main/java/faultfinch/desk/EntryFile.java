@@ -83,16 +83,19 @@ public record EntryFile(String board, List<Line> lines) {
   }
 
   private static Conditions when(Located when) {
-    when.keys(List.of(), List.of("out", "volts", "climate", "benchRom"));
+    when.keys(List.of(), List.of("out", "volts", "climate", "benchRom", "also"));
     return new Conditions(
-        when.find("out")
-            .map(o -> o.items().stream().map(Located::words).toList())
-            .orElse(List.of()),
+        texts(when.find("out")),
         when.find("volts").map(v -> v.number("0", "30")),
         when.find("climate")
             .map(c -> Observation.Climate.values()[CLIMATES.indexOf(c.oneOf(CLIMATES))])
             .orElse(Observation.Climate.USUAL),
-        when.find("benchRom").map(Located::truth).orElse(false));
+        when.find("benchRom").map(Located::truth).orElse(false),
+        texts(when.find("also")));
+  }
+
+  private static List<String> texts(Optional<Located> list) {
+    return list.map(l -> l.items().stream().map(Located::words).toList()).orElse(List.of());
   }
 
   /** An entry as its fields, in the form this reads. */
@@ -110,6 +113,7 @@ public record EntryFile(String board, List<Line> lines) {
               when.volts().ifPresent(v -> stands.put("volts", v));
               stands.put("climate", CLIMATES.get(when.climate().ordinal()));
               stands.put("benchRom", when.benchRom());
+              stands.put("also", when.also());
               fields.put("when", stands);
             });
     return fields;

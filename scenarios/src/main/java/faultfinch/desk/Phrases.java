@@ -43,6 +43,9 @@ final class Phrases {
           "(?i)(?:reads|says|shows|displays|reading|showing) ['\"]?(.+?)['\"]?"
               + "(?: instead of .*| and not .*)?$");
 
+  private static final Pattern TRACK =
+      Pattern.compile("([A-Z]+\\d+\\.\\S+?) ?(?:TO|AND|-) ?([A-Z]+\\d+\\.\\S+)");
+
   /**
    * What a phrase says of one kind of look.
    *
@@ -54,6 +57,17 @@ final class Phrases {
 
   /** What is wrong with a phrase; see {@link Statement.Kept}. */
   record Trouble(Statement.Why why, String about, List<String> nearest) {}
+
+  /**
+   * A meaning found in a phrase.
+   *
+   * @param not whether it is denied
+   */
+  private record Said(Vocabulary.Meaning meaning, boolean not) {
+    boolean covers(String outcome, String healthy) {
+      return meaning.shows().covers(outcome, healthy) != not;
+    }
+  }
 
   /** All that is in a phrase, and what is wrong with what is not among the findings. */
   record Read(List<Finding> findings, Optional<Trouble> trouble) {}
@@ -82,29 +96,36 @@ final class Phrases {
         return report(report);
       }
     }
+    Optional<Read> track = track(text);
+    if (track.isPresent()) {
+      return track.get();
+    }
     Set<String> subjects = subjects(small);
-    List<Vocabulary.Way> said = new ArrayList<>();
+    boolean atPins = !places.find(text, false).lines().isEmpty();
+    List<Said> said = new ArrayList<>();
     String rest = small;
     for (Vocabulary.Way way : vocabulary.ways()) {
-      if (!way.beside() && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
-        said.add(way);
-        subjects.add(way.meaning().kind());
-        rest = Vocabulary.masked(rest, way.words());
+      String kind = way.meaning().kind();
+      boolean elsewhere = atPins && OWNERS.contains(kind) && !subjects.contains(kind);
+      if (!way.beside() && !elsewhere && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
+        rest = take(way, rest, said);
+        subjects.add(kind);
       }
     }
-    boolean feels = said.stream().anyMatch(w -> w.meaning().kind().equals("finger"));
-    Place place = places.find(rest, feels || subjects.contains("finger"));
+    boolean feels = said.stream().anyMatch(w -> w.meaning.kind().equals("finger"));
+    Place place = places.find(capitals(text, rest), feels || subjects.contains("finger"));
     String open = rest;
     for (String words : place.words()) {
       open = Vocabulary.masked(open, words);
     }
     Set<String> kinds = kinds(place, subjects);
     for (Vocabulary.Way way : vocabulary.ways()) {
+      String kind = way.meaning().kind();
+      boolean any = kind.equals(Vocabulary.ANY) && !onlyFelt(place, subjects, feels);
       if (way.beside()
-          && (way.meaning().kind().equals(Vocabulary.ANY) || kinds.contains(way.meaning().kind()))
+          && (any || kinds.contains(kind))
           && Vocabulary.in(open, List.of(way.words())).isPresent()) {
-        said.add(way);
-        open = Vocabulary.masked(open, way.words());
+        open = take(way, open, said);
       }
     }
     Optional<Amounts.Amount> amount = amounts.find(open);
@@ -117,18 +138,71 @@ final class Phrases {
     return findings(text, said, amount, place, kinds);
   }
 
+  /** The capitals of the text as typed, where words were not yet taken out of it. */
+  private static String capitals(String typed, String rest) {
+    List<String> words = new ArrayList<>();
+    List<String> capitals = List.of(typed.split(" "));
+    for (String word : rest.split(" ")) {
+      words.add(capitals.stream().filter(w -> w.equalsIgnoreCase(word)).findFirst().orElse(word));
+    }
+    return String.join(" ", words);
+  }
+
+  /** Whether a place is a part, of which no look but a finger's tells without a word for it. */
+  private boolean onlyFelt(Place place, Set<String> subjects, boolean feels) {
+    return !place.refs().isEmpty()
+        && place.lines().isEmpty()
+        && !feels
+        && subjects.isEmpty()
+        && place.refs().stream().noneMatch(r -> known("key " + r));
+  }
+
+  /** Notes a way of speaking; the text without it, and without a word before that denies it. */
+  private String take(Vocabulary.Way way, String text, List<Said> said) {
+    for (String not : vocabulary.words("not")) {
+      String denied = not + " " + way.words();
+      if (Vocabulary.in(text, List.of(denied)).isPresent()) {
+        said.add(new Said(way.meaning(), true));
+        return Vocabulary.masked(text, denied);
+      }
+    }
+    said.add(new Said(way.meaning(), false));
+    return Vocabulary.masked(text, way.words());
+  }
+
+  /** A piece of track between two pins, which conducts or not. */
+  private Optional<Read> track(String text) {
+    Matcher m = TRACK.matcher(text.toUpperCase(Locale.ROOT));
+    if (!m.find()) {
+      return Optional.empty();
+    }
+    String look =
+        List.of(m.group(1) + "-" + m.group(2), m.group(2) + "-" + m.group(1)).stream()
+            .map(t -> "continuity " + t)
+            .filter(this::known)
+            .findFirst()
+            .orElse("");
+    if (look.isEmpty()) {
+      return Optional.of(
+          trouble(Statement.Why.NO_PLACE, "continuity", near("continuity " + m.group(1))));
+    }
+    return Optional.of(
+        at(look, text)
+            .map(f -> new Read(List.of(f), Optional.empty()))
+            .orElseGet(() -> trouble(Statement.Why.NOT_UNDERSTOOD, text, outcomes(look))));
+  }
+
   /** What a phrase says of one look whose outcome it is known to be of. */
   Optional<Finding> at(String look, String text) {
     String kind = look.split(" ", 2)[0];
     String small = text.toLowerCase(Locale.ROOT);
     List<String> outcomes = lookbook.outcomes(look);
-    List<Vocabulary.Meaning> said = new ArrayList<>();
+    List<Said> said = new ArrayList<>();
     String rest = small;
     for (Vocabulary.Way way : vocabulary.ways()) {
       boolean fits = Set.of(kind, Vocabulary.ANY).contains(way.meaning().kind());
       if (fits && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
-        said.add(way.meaning());
-        rest = Vocabulary.masked(rest, way.words());
+        rest = take(way, rest, said);
       }
     }
     Optional<Amounts.Amount> amount = amounts.find(small).filter(a -> a.kind().equals(kind));
@@ -136,7 +210,7 @@ final class Phrases {
         outcomes.stream()
             .filter(
                 o ->
-                    said.stream().allMatch(m -> m.shows().covers(o, outcomes.get(0)))
+                    said.stream().allMatch(m -> m.covers(o, outcomes.get(0)))
                         && amount.stream().allMatch(a -> a.covers(o)))
             .toList();
     return said.isEmpty() && amount.isEmpty() || meant.isEmpty()
@@ -160,11 +234,14 @@ final class Phrases {
     boolean key = place.refs().stream().anyMatch(r -> lookbook.looks().contains("key " + r));
     if (key) {
       kinds.add("key");
+      kinds.remove("listen");
     }
     if (!place.lines().isEmpty()) {
       kinds.addAll(AT_PINS);
     } else if (!place.refs().isEmpty() && subjects.isEmpty()) {
       kinds.add("finger");
+    } else if (subjects.isEmpty()) {
+      kinds.addAll(List.of("screen", "listen"));
     }
     return kinds;
   }
@@ -173,7 +250,7 @@ final class Phrases {
   private Read report(String small, String text, Place place, Set<String> subjects) {
     Matcher verbatim = VERBATIM.matcher(text);
     boolean screen = subjects.contains("screen") || subjects.isEmpty() && place.isNowhere();
-    if (screen && verbatim.find()) {
+    if (screen && verbatim.find() && isText(verbatim.group(1), verbatim.group())) {
       return verbatim(verbatim.group(1).strip());
     }
     if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
@@ -183,6 +260,7 @@ final class Phrases {
       return vocabulary.ways().stream()
           .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
           .findFirst()
+          .map(w -> new Said(w.meaning(), false))
           .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting)))
           .orElseThrow();
     }
@@ -204,22 +282,26 @@ final class Phrases {
     return new Read(findings, Optional.empty());
   }
 
+  /**
+   * Whether words are what a display shows and not a description: quoted, or without small letters.
+   */
+  private static boolean isText(String shown, String phrase) {
+    return phrase.contains("'")
+        || phrase.contains("\"")
+        || shown.chars().noneMatch(Character::isLowerCase);
+  }
+
   private Read verbatim(String shown) {
     if (!lookbook.looks().contains("screen")) {
       return trouble(Statement.Why.NO_PLACE, "screen", List.of());
     }
     List<String> outcomes = lookbook.outcomes("screen");
-    String quoted = "'" + shown.toLowerCase(Locale.ROOT) + "'";
+    String read = oneBlank(shown);
     List<String> exact =
-        outcomes.stream().filter(o -> o.toLowerCase(Locale.ROOT).contains(quoted)).toList();
+        outcomes.stream().filter(o -> oneBlank(o).contains("'" + read + "'")).toList();
     List<String> meant =
         exact.isEmpty()
-            ? outcomes.stream()
-                .filter(
-                    o ->
-                        o.toLowerCase(Locale.ROOT)
-                            .contains(quoted.substring(1, quoted.length() - 1)))
-                .toList()
+            ? outcomes.stream().filter(o -> oneBlank(o).contains(read)).toList()
             : exact;
     if (meant.isEmpty()) {
       meant = List.of("reads '" + shown + "'");
@@ -230,20 +312,25 @@ final class Phrases {
         Optional.empty());
   }
 
+  /** In small letters, however wide the gaps are: nobody counts blanks on a display. */
+  private static String oneBlank(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replace("' ", "'");
+  }
+
   private Read findings(
       String text,
-      List<Vocabulary.Way> said,
+      List<Said> said,
       Optional<Amounts.Amount> amount,
       Place place,
       Set<String> kinds) {
-    Map<String, List<Vocabulary.Way>> byKind = new LinkedHashMap<>();
+    Map<String, List<Said>> byKind = new LinkedHashMap<>();
     Set<String> named =
         said.stream()
-            .map(w -> w.meaning().kind())
+            .map(w -> w.meaning.kind())
             .filter(k -> !k.equals(Vocabulary.ANY))
             .collect(LinkedHashSet::new, Set::add, Set::addAll);
-    for (Vocabulary.Way way : said) {
-      String kind = way.meaning().kind();
+    for (Said way : said) {
+      String kind = way.meaning.kind();
       if (kind.equals(Vocabulary.ANY)) {
         if (named.size() == 1) {
           named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
@@ -259,8 +346,8 @@ final class Phrases {
     }
     List<Finding> findings = new ArrayList<>();
     Optional<Trouble> trouble = Optional.empty();
-    for (Map.Entry<String, List<Vocabulary.Way>> e : byKind.entrySet()) {
-      boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
+    for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
+      boolean relative = e.getValue().stream().anyMatch(w -> w.meaning.shows().relative());
       Read one = finding(text, e.getKey(), all(e.getValue()), relative, place, false);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
@@ -285,9 +372,8 @@ final class Phrases {
     return new Read(findings, trouble);
   }
 
-  private static BiPredicate<String, String> all(List<Vocabulary.Way> ways) {
-    return (outcome, healthy) ->
-        ways.stream().allMatch(w -> w.meaning().shows().covers(outcome, healthy));
+  private static BiPredicate<String, String> all(List<Said> said) {
+    return (outcome, healthy) -> said.stream().allMatch(w -> w.covers(outcome, healthy));
   }
 
   /**
@@ -303,7 +389,7 @@ final class Phrases {
       Place place,
       boolean figure) {
     String small = text.toLowerCase(Locale.ROOT);
-    List<List<String>> looks = looks(kind, place, relative, small.contains(" pad"));
+    List<List<String>> looks = looks(kind, place, relative, small);
     if (looks.isEmpty()) {
       return trouble(Statement.Why.NO_PLACE, kind, near(kind));
     }
@@ -396,12 +482,14 @@ final class Phrases {
   }
 
   /** The looks of a kind at a place, each list a line of which one look was made. */
-  private List<List<String>> looks(String kind, Place place, boolean apart, boolean atPad) {
+  private List<List<String>> looks(String kind, Place place, boolean apart, String text) {
+    boolean atPad = text.contains(" pad");
     List<List<String>> looks = new ArrayList<>();
     if (OWNERS.contains(kind)) {
       looks.add(List.of(kind));
     } else if (AT_PINS.contains(kind)) {
-      List<List<Pad>> lines = place.lines().isEmpty() ? padsOf(kind, place.refs()) : place.lines();
+      List<List<Pad>> lines =
+          place.lines().isEmpty() ? padsOf(kind, place.refs(), text) : place.lines();
       for (List<Pad> line : lines) {
         List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
         if (apart) {
@@ -435,8 +523,12 @@ final class Phrases {
   }
 
   /** Every pad of these parts where such a look can be made, each a line of its own. */
-  private List<List<Pad>> padsOf(String kind, List<String> refs) {
+  private List<List<Pad>> padsOf(String kind, List<String> refs, String text) {
     List<List<Pad>> pads = new ArrayList<>();
+    Optional<String> side =
+        List.of("output", "input", "out", "in").stream()
+            .filter(w -> Vocabulary.in(text, List.of(w)).isPresent())
+            .findFirst();
     for (String look : lookbook.looks()) {
       String[] words = look.split(" ");
       int dot = words.length < 2 ? -1 : words[1].indexOf('.');
@@ -445,7 +537,10 @@ final class Phrases {
           && refs.contains(words[1].substring(0, dot))
           && !look.endsWith("pad")
           && !words[1].substring(dot + 2).contains("-")) {
-        pads.add(List.of(new Pad(words[1].substring(0, dot), words[1].substring(dot + 1))));
+        Pad pad = new Pad(words[1].substring(0, dot), words[1].substring(dot + 1));
+        if (side.map(w -> places.isOn(pad, w)).orElse(!places.onGround(pad))) {
+          pads.add(List.of(pad));
+        }
       }
     }
     return pads;

@@ -43,11 +43,13 @@ final class Places {
   }
 
   /**
-   * The place a text in small letters speaks of.
+   * The place a text speaks of, as it was typed: some nets are called like words.
    *
    * @param feels whether warmth is spoken of, so that a name of both a part and a line is the part
    */
-  Place find(String text, boolean feels) {
+  Place find(String typed, boolean feels) {
+    String text = typed.toLowerCase(Locale.ROOT);
+    Set<String> capitals = new LinkedHashSet<>(List.of(typed.split(" ")));
     Optional<Place> pin = pin(text);
     if (pin.isPresent()) {
       return pin.get();
@@ -62,7 +64,7 @@ final class Places {
     }
     if (!feels) {
       for (Vocabulary.Group group : vocabulary.groups("line")) {
-        Optional<String> called = Vocabulary.in(rest, group.words());
+        Optional<String> called = Vocabulary.in(text, group.words());
         if (called.isPresent()) {
           words.add(called.get());
           several |= called.get().endsWith("s") || called.get().endsWith("bus");
@@ -79,6 +81,11 @@ final class Places {
       }
       for (String token : rest.split(" ")) {
         net(token)
+            .filter(
+                n ->
+                    !token.chars().allMatch(Character::isLetter)
+                        || capitals.contains(n.name())
+                        || capitals.contains(token.toUpperCase(Locale.ROOT)))
             .ifPresent(
                 net -> {
                   words.add(token);
@@ -89,7 +96,36 @@ final class Places {
     if (refs.isEmpty() && lines.isEmpty()) {
       return Place.NONE;
     }
+    if (!refs.isEmpty()) {
+      lines.removeIf(l -> !touches(l, refs));
+    }
     return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
+  }
+
+  private static boolean touches(List<Pad> line, Set<String> refs) {
+    return line.stream().anyMatch(p -> refs.contains(p.ref()));
+  }
+
+  /** Whether a pad is an output, or an input, of its part. */
+  boolean isOn(Pad pad, String side) {
+    Pin pin =
+        parts
+            .get(pad.ref().toLowerCase(Locale.ROOT))
+            .type()
+            .part()
+            .pinout()
+            .find(pad.pin())
+            .orElseThrow();
+    boolean out = side.startsWith("out");
+    return pin.name().equals(out ? "OUT" : "IN")
+        || pin.role() == (out ? Pin.Role.OUTPUT : Pin.Role.INPUT);
+  }
+
+  /** Whether a pad is on the board's ground. */
+  boolean onGround(Pad pad) {
+    return Optional.ofNullable(board.netOfPad().get(pad))
+        .filter(n -> n.name().equals(board.supply().groundNet()))
+        .isPresent();
   }
 
   /** Nets of one name with numbers from the first to the last. */
@@ -144,6 +180,17 @@ final class Places {
         words.add(token);
       }
     }
+    if (refs.isEmpty()) {
+      for (String token : text.split(" ")) {
+        for (PlacedPart part : board.parts()) {
+          String type = part.type().type().toLowerCase(Locale.ROOT);
+          if (type.matches(".*\\d.*") && (type.equals(token) || type.equals("74" + token))) {
+            refs.add(part.ref());
+            words.add(token);
+          }
+        }
+      }
+    }
     if (!refs.isEmpty()) {
       return false;
     }
@@ -161,6 +208,9 @@ final class Places {
       return false;
     }
     for (Vocabulary.Group group : vocabulary.groups("part")) {
+      if (group.name().equals("whatever") && !feels) {
+        continue;
+      }
       Optional<String> called = Vocabulary.in(text, group.words());
       if (called.isPresent()) {
         List<PlacedPart> all =
@@ -179,7 +229,7 @@ final class Places {
     for (PlacedPart part : board.parts()) {
       for (Pin pin : part.type().part().pinout().pins()) {
         Net net = nets.get(new Pad(part.ref(), pin.name()));
-        boolean tied = pin.role() == Pin.Role.SELECT && net != null && onSupply(net);
+        boolean tied = net != null && onSupply(net) && !pins.endsWith("SUPPLY");
         if (net != null && !tied && meant(pins, part, pin)) {
           List<Pad> pads = at(net, refs);
           if (!pads.isEmpty()) {
@@ -200,7 +250,7 @@ final class Places {
       return pin.role() == Pin.Role.valueOf(pins.substring(ROLE.length()));
     }
     String[] halves = pins.split(" ", 2);
-    return part.type().type().equals(halves[0]) && pin.name().matches(halves[1]);
+    return part.type().type().matches(halves[0]) && pin.name().matches(halves[1]);
   }
 
   /** The pads of a net, of these parts only if any are named and the net reaches them. */

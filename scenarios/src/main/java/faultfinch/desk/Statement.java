@@ -53,6 +53,8 @@ public sealed interface Statement {
     EVERYBODY_SHOWS_IT,
     /** Somebody looked and could not say. */
     UNDECIDED,
+    /** So many of so many cannot be. */
+    MISCOUNTED,
     /** The same look was noted before, as the board stands now. */
     TWICE
   }

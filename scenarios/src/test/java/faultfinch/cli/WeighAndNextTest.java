@@ -166,6 +166,29 @@ class WeighAndNextTest {
   }
 
   @Test
+  void partOut_simulated_isWeighedByRunsOfTheBoardSo() throws IOException {
+    // A key that is out changes nothing of what stands on the display at the start.
+    Played played =
+        weigh(
+            "--suspect",
+            "U9.D0: open contact",
+            "--saw",
+            "with K1 out the display reads RNRRDL",
+            "--simulate",
+            "--json");
+    JsonNode json = new ObjectMapper().readTree(played.out());
+    assertEquals(0, played.code());
+    assertEquals("predicted", json.get("finding").textValue());
+    assertEquals("screen with K1 out", json.get("weighed").get(0).get("look").textValue());
+    assertEquals(0, json.get("notWeighed").size());
+    assertTrue(played.err().contains("4 of 4"), played.err());
+    // Without its display U9 nothing stands on the glass, whatever else is wrong: that tells
+    // nothing.
+    String dark = next("--saw", "with U9 out the display is dark", "--simulate").out();
+    assertTrue(dark.contains("shows that with every fault of the list"), dark);
+  }
+
+  @Test
   void odds_given_decideWhatCountsAsContradicted() {
     String[] told = {"--suspect", "X1: dead", "--told", "screen: reads 'RNRRDL'"};
     // One told entry counts 1:10.

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DeskTest {
   private static Board board;
@@ -59,6 +60,11 @@ class DeskTest {
         "VR1 is hot                 | hot",
         "the regulator feels warm   | hot,warm",
         "current is 560 mA          | 500 to 550 mA,550 to 600 mA",
+        "U9.D0 not pulsing          | low,high,mid,no light",
+        "U8 is not warm             | cold,normal",
+        "lamp blinks twice a second | blinks twice a second",
+        "track from U1.D0 to U2.D0 is open | open",
+        "pin 8 of U4 low            | low",
       })
   void phrase_ofOnePlace_coversTheOutcomesOnPaper(String says, String outcomes) {
     Set<String> meant = new TreeSet<>();
@@ -75,6 +81,51 @@ class DeskTest {
       sight.looks().forEach(l -> shown.addAll(lookbook.outcomes(l)));
     }
     return shown;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "regulator output 0 V          | meter VR1.OUT",
+        "A13 stuck high at U4          | probe U4.A at the pin",
+        "no light at the pad of U9.D0  | probe U9.D0 at the pad",
+        "track from U1.D0 to U2.D0 is open | continuity U1.D0-U2.D0",
+        "the 555 is hot                | finger U7",
+        "the address decoder is hot    | finger U4",
+        "oscillator dead               | probe X1.OUT at the pin",
+        "display shows SORREL M7       | screen",
+        "key 2 does nothing            | key K2",
+      })
+  void place_inWords_isTheLookOnPaper(String says, String look) {
+    Observation seen = only(says);
+    assertEquals(1, seen.reach().sights().size());
+    assertEquals(List.of(look), seen.reach().sights().get(0).looks());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it shows a row of zeros",
+        "works after reseating U9",
+        "the owner dropped it",
+        "U5 was replaced last year",
+        "ram select line of U7 busy",
+        "display is dark 5 of 3 times",
+        "",
+        ",",
+      })
+  void wordsThatAreNoReading_areKeptAndNotTakenForOne(String says) {
+    Desk desk = noted(says);
+    assertEquals(List.of(), desk.evidence().seen(), () -> "" + desk.statements());
+    assertEquals(1, desk.statements().size());
+  }
+
+  @Test
+  void pieceWithoutASubject_isOfTheOneBefore() {
+    Desk desk = noted("two beeps at the start, both higher than usual");
+    assertEquals(1, desk.evidence().seen().size());
+    assertEquals("listen", desk.evidence().seen().get(0).look());
   }
 
   @Test

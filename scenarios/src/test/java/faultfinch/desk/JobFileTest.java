@@ -31,7 +31,8 @@ class JobFileTest {
                   List.of("U8"),
                   Optional.of(new BigDecimal("4.75")),
                   Observation.Climate.COLD,
-                  false)),
+                  false,
+                  List.of("on the bench supply"))),
           Optional.empty());
 
   @TempDir Path folder;

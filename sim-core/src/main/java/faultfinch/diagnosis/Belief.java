@@ -27,7 +27,7 @@ public final class Belief {
   public Belief(
       FaultDictionary dictionary, Suspects suspects, ErrorRates rates, Evidence evidence) {
     this.suspects = suspects;
-    Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence.seen());
+    Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence);
     weighed = List.copyOf(likelihoods.weighed());
     notWeighed = List.copyOf(likelihoods.notWeighed());
     Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);

@@ -80,6 +80,11 @@ public final class ErrorRates {
     return number(outsideKey);
   }
 
+  /** Chance that a repair happens to cure what the fault list does not hold, 0 to 1. */
+  double curedOutside() {
+    return number("outside.cured");
+  }
+
   /** Chance that a board with one fault has another one too, 0 to 1. */
   double another() {
     return number("another");

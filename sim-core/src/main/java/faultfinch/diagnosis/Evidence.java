@@ -10,8 +10,13 @@ import java.util.List;
  * @param seen in the order of the entries
  * @param missed repairs that were made and changed nothing
  * @param done repairs in the order made; each observation says how many of them came before it
+ * @param trials looks the dictionary lacks, as far as they were run
  */
-public record Evidence(List<Observation> seen, List<RepairAction> missed, List<RepairAction> done) {
+public record Evidence(
+    List<Observation> seen,
+    List<RepairAction> missed,
+    List<RepairAction> done,
+    List<Trial> trials) {
 
   /** Nothing known. */
   public static final Evidence NONE = new Evidence(List.of(), List.of());
@@ -20,6 +25,7 @@ public record Evidence(List<Observation> seen, List<RepairAction> missed, List<R
     seen = List.copyOf(seen);
     missed = List.copyOf(missed);
     done = List.copyOf(done);
+    trials = List.copyOf(trials);
     for (Observation observation : seen) {
       if (observation.after() > done.size()) {
         throw new IllegalArgumentException(
@@ -35,7 +41,7 @@ public record Evidence(List<Observation> seen, List<RepairAction> missed, List<R
 
   /** Of a board on which nothing was repaired, or in vain. */
   public Evidence(List<Observation> seen, List<RepairAction> missed) {
-    this(seen, missed, List.of());
+    this(seen, missed, List.of(), List.of());
   }
 
   /** Only these observations. */
@@ -47,21 +53,21 @@ public record Evidence(List<Observation> seen, List<RepairAction> missed, List<R
   public Evidence and(Observation more) {
     List<Observation> longer = new ArrayList<>(seen);
     longer.add(more);
-    return new Evidence(longer, missed, done);
+    return new Evidence(longer, missed, done, trials);
   }
 
   /** This and one more repair without success. */
   public Evidence andMissed(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(missed);
     longer.add(action);
-    return new Evidence(seen, longer, done);
+    return new Evidence(seen, longer, done, trials);
   }
 
   /** This and one more repair; what is seen from here on is seen after it. */
   public Evidence andDone(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(done);
     longer.add(action);
-    return new Evidence(seen, missed, longer);
+    return new Evidence(seen, missed, longer, trials);
   }
 
   /** Looks that would show nothing new: made since the last repair. */

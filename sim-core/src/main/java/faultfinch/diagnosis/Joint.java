@@ -1,6 +1,5 @@
 package faultfinch.diagnosis;
 
-import faultfinch.fault.RepairAction;
 import java.util.Arrays;
 import java.util.List;
 
@@ -16,7 +15,7 @@ final class Joint {
   private final Likelihoods likelihoods;
   private final Suspects suspects;
   private final FaultDictionary dictionary;
-  private final List<RepairAction> done;
+  private final int[] done;
   private final double[] usual;
   private final double fails;
   private final double works;
@@ -31,7 +30,7 @@ final class Joint {
     this.likelihoods = likelihoods;
     this.dictionary = dictionary;
     this.suspects = suspects;
-    done = evidence.done();
+    done = evidence.done().stream().mapToInt(suspects.actions()::indexOf).toArray();
     fails = StrictMath.log(rates.repairFails());
     works = StrictMath.log(1 - rates.repairFails());
     double[] weightOfRow = suspects.weightOfRow(dictionary);
@@ -43,15 +42,15 @@ final class Joint {
       }
       usual[i] = StrictMath.log(sum);
     }
-    afterCure = new double[done.size()][];
+    afterCure = new double[done.length][];
   }
 
   /** The repairs done that surely cure a hypothesis, by their number from 0, rising. */
   int[] curing(Suspects.Hypothesis h) {
-    int[] numbers = new int[done.size()];
+    int[] numbers = new int[done.length];
     int n = 0;
-    for (int i = 0; i < done.size(); i++) {
-      if (h.cures().contains(suspects.actions().indexOf(done.get(i)))) {
+    for (int i = 0; i < done.length; i++) {
+      if (h.cures().contains(done[i])) {
         numbers[n++] = i;
       }
     }
@@ -138,7 +137,7 @@ final class Joint {
   double stillOfTwo(Suspects.Hypothesis h) {
     double sum = curing(h).length * fails;
     int row = row(h);
-    if (!leads(row, done.size())) {
+    if (!leads(row, done.length)) {
       return Double.NEGATIVE_INFINITY;
     }
     for (int i = 0; i < usual.length; i++) {

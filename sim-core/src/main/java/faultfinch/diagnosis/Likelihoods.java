@@ -1,6 +1,8 @@
 package faultfinch.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -12,8 +14,25 @@ import java.util.OptionalInt;
 final class Likelihoods {
   private static final double NOTHING = 1e-9;
 
-  /** One look a sight may have been, with what is to be had of it by cell value. */
-  private record Column(int look, double[] chance, boolean[] meant) {}
+  /** A row that was not run in a trial. */
+  private static final int NOT_RUN = -1;
+
+  /**
+   * One look a sight may have been, with what is to be had of it by cell value.
+   *
+   * @param look index into the dictionary, or below 0 for a trial
+   * @param cells of a trial by row, some of them not run; else empty
+   * @param average chance over the rows of a trial, for those that were not run
+   */
+  private record Column(int look, int[] cells, double[] chance, boolean[] meant, double average) {
+    double had(int cell) {
+      return cell == NOT_RUN ? average : chance[cell];
+    }
+
+    boolean meant(int cell) {
+      return cell != NOT_RUN && meant[cell];
+    }
+  }
 
   /** Whether a healthy board shows what was seen, and the chance of it there. */
   private record Healthy(boolean matches, double chance) {}
@@ -33,11 +52,13 @@ final class Likelihoods {
   private final List<Entry> entries = new ArrayList<>();
   private final FaultDictionary dictionary;
   private final ErrorRates rates;
+  private final Map<String, Trial> trials = new LinkedHashMap<>();
 
-  Likelihoods(FaultDictionary dictionary, ErrorRates rates, List<Observation> seen) {
+  Likelihoods(FaultDictionary dictionary, ErrorRates rates, Evidence evidence) {
     this.dictionary = dictionary;
     this.rates = rates;
-    for (Observation observation : seen) {
+    evidence.trials().forEach(t -> trials.put(t.look(), t));
+    for (Observation observation : evidence.seen()) {
       List<List<Column>> sights = sights(observation);
       if (sights.isEmpty()) {
         notWeighed.add(observation);
@@ -57,6 +78,8 @@ final class Likelihoods {
         OptionalInt index = dictionary.look(look);
         if (index.isPresent()) {
           columns.add(column(look, index.getAsInt(), sight.outcomes(), error));
+        } else if (trials.containsKey(look)) {
+          columns.add(column(trials.get(look), sight.outcomes(), error));
         }
       }
       if (!columns.isEmpty()) {
@@ -67,14 +90,43 @@ final class Likelihoods {
   }
 
   private Column column(String look, int index, List<String> meant, double error) {
-    List<String> outcomes = dictionary.outcomes(index);
+    return column(look, index, new int[0], dictionary.outcomes(index), meant, error);
+  }
+
+  private Column column(Trial trial, List<String> meant, double error) {
+    List<String> outcomes = trial.outcomes();
+    int[] cells = new int[dictionary.rows()];
+    for (int row = 0; row < cells.length; row++) {
+      cells[row] = trial.outcome(row).map(outcomes::indexOf).orElse(NOT_RUN);
+    }
+    return column(trial.look(), NOT_RUN, cells, outcomes, meant, error);
+  }
+
+  private Column column(
+      String look,
+      int index,
+      int[] cells,
+      List<String> outcomes,
+      List<String> meant,
+      double error) {
     double[] chance = new double[outcomes.size()];
     boolean[] hit = new boolean[chance.length];
     for (int i = 0; i < chance.length; i++) {
       chance[i] = rates.taken(look, outcomes.get(i), meant, chance.length, error);
       hit[i] = meant.contains(outcomes.get(i));
     }
-    return new Column(index, chance, hit);
+    double average =
+        Arrays.stream(cells)
+            .filter(c -> c != NOT_RUN)
+            .mapToDouble(c -> chance[c])
+            .average()
+            .orElse(1);
+    return new Column(index, cells, chance, hit, average);
+  }
+
+  /** What a row shows in a column, or {@link #NOT_RUN}. */
+  private int cell(Column column, int row) {
+    return column.cells.length > 0 ? column.cells[row] : dictionary.cell(column.look, row);
   }
 
   private Entry entry(Observation observation, List<List<Column>> sights) {
@@ -114,7 +166,7 @@ final class Likelihoods {
     for (List<Column> sight : sights) {
       boolean had = false;
       for (Column column : sight) {
-        had |= column.meant[dictionary.cell(column.look, row)];
+        had |= column.meant(cell(column, row));
       }
       if (had != every) {
         return had;
@@ -135,9 +187,9 @@ final class Likelihoods {
       double chance = 0;
       boolean had = false;
       for (Column column : sight) {
-        int cell = dictionary.cell(column.look, row);
-        chance = Math.max(chance, column.chance[cell]);
-        had |= column.meant[cell];
+        int cell = cell(column, row);
+        chance = Math.max(chance, column.had(cell));
+        had |= column.meant(cell);
       }
       all *= had ? 1 : chance;
       none *= 1 - chance;
@@ -189,7 +241,7 @@ final class Likelihoods {
   boolean differs(int i, int row) {
     for (List<Column> sight : entries.get(i).sights) {
       for (Column column : sight) {
-        if (dictionary.cell(column.look, row) != 0) {
+        if (cell(column, row) > 0) {
           return true;
         }
       }
@@ -213,9 +265,8 @@ final class Likelihoods {
       boolean shown = false;
       for (String look : sight.looks()) {
         String outcome = shows.get(look);
-        OptionalInt index = dictionary.look(look);
-        if (outcome != null && index.isPresent()) {
-          int outcomes = dictionary.outcomes(index.getAsInt()).size();
+        int outcomes = outcomes(look);
+        if (outcome != null && outcomes > 0) {
           shown = true;
           had |= sight.outcomes().contains(outcome);
           double taken = rates.taken(look, outcome, sight.outcomes(), outcomes, entry.error);
@@ -237,6 +288,15 @@ final class Likelihoods {
     double chance = chance(entry.observation, entry.healthy, once, matches);
     double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
     return StrictMath.log(Math.max(chance, floor));
+  }
+
+  /** How many outcomes a look has; 0 of a look that is not known. */
+  private int outcomes(String look) {
+    OptionalInt index = dictionary.look(look);
+    if (index.isPresent()) {
+      return dictionary.outcomes(index.getAsInt()).size();
+    }
+    return trials.containsKey(look) ? trials.get(look).outcomes().size() : 0;
   }
 
   /** Of the likeliest reading of the i-th weighed observation. */

@@ -9,9 +9,13 @@ import java.util.List;
 final class Outside {
   private static final double UNHEARD = 0.5;
 
+  private static final int NONE = -1;
+
   private final double[] weightOfRow;
   private final double[] each;
   private final boolean[] joint;
+  private final int[] before;
+  private final double[] again;
   private final Likelihoods likelihoods;
 
   Outside(
@@ -21,28 +25,79 @@ final class Outside {
     int size = likelihoods.weighed().size();
     each = new double[size];
     joint = new boolean[size];
+    before = new int[size];
+    again = new double[size];
     for (int i = 0; i < size; i++) {
-      joint[i] = rates.together(likelihoods.weighed().get(i).looks().get(0));
-      each[i] = StrictMath.log(frequency(new boolean[size], i));
+      Observation seen = likelihoods.weighed().get(i);
+      Observation.Reach reach = seen.reach();
+      boolean plain =
+          reach.tally().equals(Tally.ONCE) && reach.climate() == Observation.Climate.USUAL;
+      joint[i] = plain && rates.together(seen.looks().get(0));
+      double usual = plain ? frequency(new boolean[size], i) : average(i);
+      each[i] = StrictMath.log(usual);
+      before[i] = before(i);
+      if (before[i] != NONE) {
+        double cured = rates.curedOutside();
+        double same = agrees(before[i], i) ? 1 - cured : 0;
+        double healthy = likelihoods.isOdd(i) ? 0 : cured;
+        double error = rates.error(seen);
+        again[i] = StrictMath.log((1 - error) * (same + healthy) + error * usual);
+      }
     }
   }
 
-  /** Logarithm, without the observations of these indexes. */
+  /** The same look as it was last made before a repair that came in between. */
+  private int before(int i) {
+    int last = NONE;
+    for (int j = 0; j < i; j++) {
+      boolean same =
+          likelihoods.weighed().get(j).look().equals(likelihoods.weighed().get(i).look());
+      last = same && likelihoods.after(j) < likelihoods.after(i) ? j : last;
+    }
+    return last;
+  }
+
+  private boolean agrees(int first, int second) {
+    List<Sight> one = likelihoods.weighed().get(first).reach().sights();
+    List<Sight> other = likelihoods.weighed().get(second).reach().sights();
+    return one.stream()
+        .flatMap(s -> s.outcomes().stream())
+        .anyMatch(o -> other.stream().anyMatch(s -> s.outcomes().contains(o)));
+  }
+
+  /**
+   * Logarithm, without the observations of these indexes. What was looked at before is as it was,
+   * unless a repair happened to cure what is not in the list.
+   */
   double log(List<Integer> without) {
     double sum = 0;
     int last = 0;
+    boolean[] together = new boolean[each.length];
     for (int i = 0; i < each.length; i++) {
-      sum += without.contains(i) || joint[i] ? 0 : each[i];
       last = Math.max(last, likelihoods.after(i));
+      if (!without.contains(i)) {
+        boolean repeated = before[i] != NONE && !without.contains(before[i]);
+        together[i] = joint[i] && !repeated;
+        sum += repeated ? again[i] : joint[i] ? 0 : each[i];
+      }
     }
     for (int after = 0; after <= last; after++) {
-      boolean[] together = new boolean[each.length];
+      boolean[] now = new boolean[each.length];
       boolean any = false;
       for (int i = 0; i < each.length; i++) {
-        together[i] = joint[i] && likelihoods.after(i) == after && !without.contains(i);
-        any |= together[i];
+        now[i] = together[i] && likelihoods.after(i) == after;
+        any |= now[i];
       }
-      sum += any ? StrictMath.log(frequency(together, -1)) : 0;
+      sum += any ? StrictMath.log(frequency(now, NONE)) : 0;
+    }
+    return sum;
+  }
+
+  /** What the list makes of an observation that no row shows or shows not, such as a tally. */
+  private double average(int i) {
+    double sum = 0;
+    for (int row = 0; row < weightOfRow.length; row++) {
+      sum += weightOfRow[row] * StrictMath.exp(likelihoods.of(i, row));
     }
     return sum;
   }

@@ -39,8 +39,9 @@ public final class Weigher {
         dictionary.faults().stream()
             .filter(f -> dictionary.row(f) == row && !f.equals(fault))
             .toList();
-    Map<String, String> shows = dictionary.shows(row);
-    Map<String, String> healthy = dictionary.shows(FaultDictionary.HEALTHY);
+    Map<String, String> shows = Trial.shows(dictionary, row, evidence.trials());
+    Map<String, String> healthy =
+        Trial.shows(dictionary, FaultDictionary.HEALTHY, evidence.trials());
     List<Map<String, String>> stages = new ArrayList<>(List.of(shows));
     Map<String, String> now = shows;
     for (RepairAction action : evidence.done()) {
@@ -67,7 +68,7 @@ public final class Weigher {
       Evidence evidence,
       List<String> alike,
       double odds) {
-    Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence.seen());
+    Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence);
     Outside outside = new Outside(likelihoods, dictionary, rates, suspects);
     int size = likelihoods.weighed().size();
     double[] own = new double[size];

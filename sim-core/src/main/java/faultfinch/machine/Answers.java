@@ -27,7 +27,11 @@ final class Answers {
   private final LineDrivers drivers;
 
   Answers(
-      PlainCycle plain, Reach reach, Influence influence, MaskClasses classes, LineDrivers drivers) {
+      PlainCycle plain,
+      Reach reach,
+      Influence influence,
+      MaskClasses classes,
+      LineDrivers drivers) {
     this.drivers = drivers;
     this.plain = plain;
     this.c = plain.circuit;

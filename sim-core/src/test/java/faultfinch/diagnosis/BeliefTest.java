@@ -217,6 +217,26 @@ class BeliefTest {
     // b never is dark: one normal of five would be four misreadings, and of a pair a would lead.
     double b = 0.55 * 5 * 0.99 * StrictMath.pow(0.01, 4);
     assertEquals(b / a, belief.of("b") / belief.of("a"), 1e-9);
+    // Outside the list it is as likely as the list makes it, alone.
+    double average = (a + b / 0.55) / 2;
+    double listed = 0.97 * (a + b) / 2;
+    assertEquals(0.03 * average / (0.03 * average + listed), belief.outside(), 1e-9);
+  }
+
+  @Test
+  void outside_afterARepairThatChangedNothing_growsAndAfterOneThatChangedTheSignShrinks() {
+    Toy toy =
+        new Toy()
+            .look("probe 1", 1)
+            .fault("a", "U1", 1, "probe 1", "low")
+            .fault("b", "U2", 1, "probe 1", "high");
+    Evidence before = Evidence.of(Observation.bench("probe 1", "mid"));
+    double outside = toy.diagnosis().belief(before).outside();
+    Evidence exchanged = before.andDone(Toy.exchange("U1"));
+    Observation still = Observation.bench("probe 1", "mid").afterRepairs(1);
+    Observation other = Observation.bench("probe 1", "high").afterRepairs(1);
+    assertTrue(toy.diagnosis().belief(exchanged.and(still)).outside() > outside);
+    assertTrue(toy.diagnosis().belief(exchanged.and(other)).outside() < outside);
   }
 
   @Test
