@@ -36,7 +36,7 @@ final class DictionaryAdviser implements Adviser {
   private final Diagnosis diagnosis;
 
   DictionaryAdviser(FaultDictionary dictionary, FaultUniverse universe, Prices prices) {
-    this(dictionary, Suspects.of(universe), prices);
+    this(dictionary, Suspects.of(universe).knownTo(dictionary), prices);
   }
 
   DictionaryAdviser(FaultDictionary dictionary, Suspects suspects, Prices prices) {

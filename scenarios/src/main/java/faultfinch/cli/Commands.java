@@ -37,12 +37,16 @@ enum Commands {
       case JOB -> new JobCommand(Commands::known);
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
-      case SURVEY -> new SurveyCommand(Commands::known);
+      case SURVEY -> new SurveyCommand(Commands::known, Commands::whole);
     };
   }
 
   private static Known known(Board board, Terminal terminal) {
     return new Dictionaries(terminal, Dictionaries.usersCache()).of(board);
+  }
+
+  private static Known whole(Board board, Terminal terminal) {
+    return new Dictionaries(terminal, Dictionaries.usersCache()).whole(board);
   }
 
   static Optional<Commands> named(String word) {

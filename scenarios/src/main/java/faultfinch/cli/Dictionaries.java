@@ -55,12 +55,42 @@ final class Dictionaries {
     FaultUniverse universe = FaultUniverse.of(board);
     Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
     FaultDictionary dictionary =
-        ShippedDictionaries.of(board)
-            .or(() -> kept(origin))
-            .orElseGet(() -> built(board, universe, origin));
-    Diagnosis diagnosis =
-        Diagnosis.atTheDesk(dictionary, Suspects.of(universe), new BenchPrices(Prices.shipped()));
-    return new Known(board, dictionary, diagnosis);
+        kept(origin)
+            .or(() -> ShippedDictionaries.of(board))
+            .orElseGet(() -> built(board, universe, origin, Optional.empty()));
+    return known(board, dictionary);
+  }
+
+  /** The same after every fault that the dictionary lacks was run. */
+  Known whole(Board board) {
+    Known known = of(board);
+    if (known.whole()) {
+      return known;
+    }
+    Origin origin = known.dictionary().origin();
+    FaultUniverse universe = FaultUniverse.of(board);
+    return known(board, built(board, universe, origin, Optional.of(known.dictionary())));
+  }
+
+  private Known known(Board board, FaultDictionary dictionary) {
+    Suspects all = Suspects.of(FaultUniverse.of(board));
+    Suspects run = all.knownTo(dictionary);
+    Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new BenchPrices(Prices.shipped()));
+    Known known =
+        new Known(board, dictionary, diagnosis, all.all().size(), run.weight() / all.weight());
+    if (!known.whole()) {
+      terminal
+          .err()
+          .println(
+              terminal
+                  .words()
+                  .say(
+                      "dictionary.partly",
+                      run.all().size(),
+                      all.all().size(),
+                      Figures.perCent(known.weightRun(), terminal.words())));
+    }
+    return known;
   }
 
   private Path file(Origin origin) {
@@ -76,7 +106,8 @@ final class Dictionaries {
     }
   }
 
-  private FaultDictionary built(Board board, FaultUniverse universe, Origin origin) {
+  private FaultDictionary built(
+      Board board, FaultUniverse universe, Origin origin, Optional<FaultDictionary> part) {
     terminal
         .err()
         .println(
@@ -85,9 +116,10 @@ final class Dictionaries {
                 .say(
                     "dictionary.begins", board.title(), universe.size(), universe.collapsedSize()));
     Path journal = cache.resolve(origin.board() + "-" + origin.digest() + JOURNAL);
+    DictionaryBuild build = DictionaryBuild.of(origin, universe, Stages.of(board)).noting(journal);
     FaultDictionary dictionary =
-        DictionaryBuild.of(origin, universe, Stages.of(board))
-            .noting(journal)
+        part.map(build::having)
+            .orElse(build)
             .run(THREADS, new ToldProgress(terminal, System::nanoTime))
             .orElseThrow();
     try {

@@ -20,23 +20,32 @@ import org.apache.commons.cli.Options;
  */
 final class SurveyCommand implements Command {
   private static final String JSON = "json";
+  private static final String COMPLETE = "complete";
   private static final String CSV = "csv";
   private static final String TIER = "tier";
   private static final int WIDTH = 96;
   private static final int PER_CENT = 100;
 
   private final BiFunction<Board, Terminal, Known> knowledge;
+  private final BiFunction<Board, Terminal, Known> whole;
 
   /**
    * @param knowledge finds what is known of a board
+   * @param whole finds all that can be known, which may take long
    */
-  SurveyCommand(BiFunction<Board, Terminal, Known> knowledge) {
+  SurveyCommand(
+      BiFunction<Board, Terminal, Known> knowledge, BiFunction<Board, Terminal, Known> whole) {
     this.knowledge = knowledge;
+    this.whole = whole;
   }
 
   /** All that is told; shares are of 1, each fault by how likely it is. */
   private record Told(
-      Board board, int faults, int beforeCollapse, OptionalDouble excited, List<Coverage> tiers) {
+      Known known, int faults, int beforeCollapse, OptionalDouble excited, List<Coverage> tiers) {
+
+    Board board() {
+      return known.board();
+    }
 
     Coverage tier(ErrorRates.Tier tier) {
       return tiers.get(tier.ordinal());
@@ -56,6 +65,7 @@ final class SurveyCommand implements Command {
   public Options options() {
     return new Options()
         .addOption(BoardChoice.option())
+        .addOption(Given.flag(COMPLETE))
         .addOption(Given.value(CSV, "FILE"))
         .addOption(Given.value(TIER, "TIER"))
         .addOption(Given.flag(JSON));
@@ -67,7 +77,7 @@ final class SurveyCommand implements Command {
     Board board = new BoardChoice(terminal.words()).board(given);
     ErrorRates.Tier tier = tier(given, terminal.words());
     Optional<OutFile> csv = given.text(CSV).map(f -> OutFile.at(f, terminal.words()));
-    Known known = knowledge.apply(board, terminal);
+    Known known = (given.has(COMPLETE) ? whole : knowledge).apply(board, terminal);
     csv.ifPresent(
         file ->
             file.write(
@@ -75,7 +85,7 @@ final class SurveyCommand implements Command {
                     known.dictionary(), known.diagnosis().suspects(), ErrorRates.shipped(), tier)));
     Told told =
         new Told(
-            known.board(),
+            known,
             collapsed(known.board(), known.dictionary()),
             known.dictionary().faults().size(),
             known.diagnosis().excited(),
@@ -118,9 +128,11 @@ final class SurveyCommand implements Command {
     detected.put("poweredLooks", told.tier(ErrorRates.Tier.POWERED).visibleByWeight());
     detected.put("anyLook", told.any().visibleByWeight());
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("board", told.board.name());
+    json.put("board", told.board().name());
     json.put("faults", told.faults);
     json.put("faultsBeforeCollapse", told.beforeCollapse);
+    json.put("notRun", told.known.faults() - told.known.dictionary().faults().size());
+    json.put("notRunByWeight", 1 - told.known.weightRun());
     json.put("silent", told.silent());
     told.excited.ifPresent(share -> json.put("excited", share));
     json.put("detected", detected);
@@ -134,7 +146,7 @@ final class SurveyCommand implements Command {
   private static void print(Told told, Terminal terminal) {
     Words words = terminal.words();
     Paragraph.print(
-        terminal, "survey.faults", told.board.title(), told.beforeCollapse, told.faults);
+        terminal, "survey.faults", told.board().title(), told.beforeCollapse, told.faults);
     terminal.out().println();
     Columns columns = new Columns();
     row(columns, words, "owner", share(told.tier(ErrorRates.Tier.OWNER).visibleByWeight(), words));
@@ -150,6 +162,9 @@ final class SurveyCommand implements Command {
         share(told.tier(ErrorRates.Tier.POWERED).visibleByWeight(), words));
     row(columns, words, "any", share(told.any().visibleByWeight(), words));
     row(columns, words, "silent", share(told.silent(), words));
+    if (!told.known.whole()) {
+      row(columns, words, "not-run", share(1 - told.known.weightRun(), words));
+    }
     row(
         columns,
         words,

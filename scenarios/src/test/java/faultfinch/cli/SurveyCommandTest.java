@@ -140,7 +140,7 @@ class SurveyCommandTest {
             new PrintWriter(new StringWriter(), true),
             arguments -> OptionalInt.empty(),
             WORDS);
-    SurveyCommand command = new SurveyCommand((board, t) -> known);
+    SurveyCommand command = new SurveyCommand((board, t) -> known, (board, t) -> known);
     assertEquals(0, command.run(Given.of(command.options(), List.of(args), WORDS), terminal));
     return out.toString();
   }

@@ -45,18 +45,21 @@ public final class DictionaryBuild {
   private final List<String> faults;
   private final List<Stage> stages;
   private final Optional<Path> journal;
+  private final Optional<FaultDictionary> had;
 
   private DictionaryBuild(
       Origin origin,
       List<List<Fault>> groups,
       List<String> faults,
       List<Stage> stages,
-      Optional<Path> journal) {
+      Optional<Path> journal,
+      Optional<FaultDictionary> had) {
     this.origin = origin;
     this.groups = groups.stream().map(List::copyOf).toList();
     this.faults = List.copyOf(faults);
     this.stages = List.copyOf(stages);
     this.journal = journal;
+    this.had = had;
   }
 
   /**
@@ -68,7 +71,13 @@ public final class DictionaryBuild {
    */
   public DictionaryBuild(
       Origin origin, List<List<Fault>> groups, List<? extends Fault> faults, List<Stage> stages) {
-    this(origin, groups, faults.stream().map(Fault::text).toList(), stages, Optional.empty());
+    this(
+        origin,
+        groups,
+        faults.stream().map(Fault::text).toList(),
+        stages,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Each fault by itself, in one stage. */
@@ -93,7 +102,16 @@ public final class DictionaryBuild {
 
   /** The same, noting every finished run in a file and going on from what is there. */
   public DictionaryBuild noting(Path file) {
-    return new DictionaryBuild(origin, groups, faults, stages, Optional.of(file));
+    return new DictionaryBuild(origin, groups, faults, stages, Optional.of(file), had);
+  }
+
+  /**
+   * The same, taking over what a dictionary of part of the faults has; one of another origin is of
+   * no use.
+   */
+  public DictionaryBuild having(FaultDictionary part) {
+    Optional<FaultDictionary> same = Optional.of(part).filter(d -> d.origin().equals(origin));
+    return new DictionaryBuild(origin, groups, faults, stages, journal, same);
   }
 
   /**
@@ -210,10 +228,11 @@ public final class DictionaryBuild {
         .toList();
   }
 
-  private static List<Departure> departures(
+  private List<Departure> departures(
       Stage stage, List<Fault> group, Row healthy, BuildJournal done) {
     String run = run(stage, group);
     return done.find(run)
+        .or(() -> had.flatMap(d -> d.departures(group, healthy.shows().keySet())))
         .orElseGet(
             () -> {
               List<Row> rows = stage.source().rows(group, BOARD_SEEDS.get(0));

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.fault.Fault;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -8,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The signature of every fault of one board: what each look shows. Faults that no look can tell
@@ -216,6 +219,30 @@ public final class FaultDictionary {
 
   private static String shortened(String text) {
     return "'" + (text.length() > 80 ? text.substring(0, 80) + "..." : text) + "'";
+  }
+
+  /**
+   * In what some faults depart from the healthy board in some looks; empty if it does not know all
+   * of them.
+   */
+  Optional<List<Departure>> departures(List<Fault> faults, Set<String> of) {
+    boolean looked =
+        of.stream().allMatch(look -> indexOfLook.containsKey(look) || dropped.contains(look));
+    if (!looked || excited.isEmpty() || !faults.stream().allMatch(f -> knows(f.text()))) {
+      return Optional.empty();
+    }
+    List<Departure> departures = new ArrayList<>();
+    for (Fault fault : faults) {
+      SortedMap<String, String> otherwise = new TreeMap<>();
+      for (String look : of) {
+        Integer at = indexOfLook.get(look);
+        if (at != null && cell(at, row(fault.text())) != HEALTHY) {
+          otherwise.put(look, outcome(at, row(fault.text())));
+        }
+      }
+      departures.add(new Departure(otherwise, excited.get().contains(fault.text())));
+    }
+    return Optional.of(departures);
   }
 
   /** The cell value of an outcome, if any row shows it. */

@@ -89,6 +89,16 @@ public final class Suspects {
     return new Suspects(all);
   }
 
+  /** Those of them whose run a dictionary has. */
+  public Suspects knownTo(FaultDictionary dictionary) {
+    return new Suspects(all.stream().filter(s -> dictionary.knows(s.fault())).toList());
+  }
+
+  /** Weights of all of them together. */
+  public double weight() {
+    return all.stream().mapToDouble(Suspect::weight).sum();
+  }
+
   private static void at(RepairAction action, String place, Map<String, Set<RepairAction>> map) {
     map.computeIfAbsent(place, k -> new LinkedHashSet<>()).add(action);
   }

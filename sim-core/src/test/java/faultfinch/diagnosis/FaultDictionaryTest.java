@@ -115,6 +115,38 @@ class FaultDictionaryTest {
   }
 
   @Test
+  void build_partKnown_runsTheRestAndGivesTheSameBytes(@TempDir Path folder) {
+    DictionaryBuild all =
+        new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
+            .noting(folder.resolve("journal"));
+    RowSource first =
+        (faults, seed) -> {
+          if (!faults.isEmpty() && FAULTS.indexOf(faults.get(0)) >= 15) {
+            throw new IllegalArgumentException("the lights went out");
+          }
+          return row(faults, seed);
+        };
+    DictionaryBuild begun =
+        new DictionaryBuild(ORIGIN, FAULTS, first).noting(folder.resolve("journal"));
+    assertThrows(IllegalArgumentException.class, () -> begun.run(1, (done, of) -> true));
+    FaultDictionary part = all.soFar();
+    assertEquals(FAULTS.subList(0, 15).stream().map(Fault::text).toList(), part.faults());
+    List<String> ran = new ArrayList<>();
+    RowSource counting =
+        (faults, seed) -> {
+          faults.forEach(f -> ran.add(f.text()));
+          return row(faults, seed);
+        };
+    FaultDictionary whole =
+        new DictionaryBuild(ORIGIN, FAULTS, counting)
+            .having(part)
+            .run(1, (done, of) -> true)
+            .orElseThrow();
+    assertEquals(FAULTS.subList(15, 40).stream().map(Fault::text).toList(), ran);
+    assertArrayEquals(DictionaryFile.bytes(built(1)), DictionaryFile.bytes(whole));
+  }
+
+  @Test
   void build_groupsInStages_givesTheSameAsEachFaultInOne() {
     RowSource looks = (faults, seed) -> part(row(faults, seed), true);
     RowSource screen = (faults, seed) -> part(row(faults, seed), false);
