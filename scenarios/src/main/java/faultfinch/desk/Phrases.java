@@ -1,7 +1,6 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
-import faultfinch.board.Pad;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -22,9 +21,6 @@ import java.util.regex.Pattern;
  * of look; what it cannot place it says why.
  */
 final class Phrases {
-  private static final List<String> OWNERS = List.of("screen", "listen", "lamp", "current");
-  private static final List<String> AT_PINS =
-      List.of("probe", "meter", "counter", "continuity", "ohms");
   private static final Set<String> KINDS =
       Set.of(
           "screen",
@@ -76,12 +72,14 @@ final class Phrases {
   private final Vocabulary vocabulary;
   private final Places places;
   private final Amounts amounts;
+  private final LookPlaces lookPlaces;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
     places = new Places(board, vocabulary);
     amounts = new Amounts(vocabulary);
+    lookPlaces = new LookPlaces(lookbook, places);
   }
 
   /**
@@ -106,7 +104,7 @@ final class Phrases {
     String rest = small;
     for (Vocabulary.Way way : vocabulary.ways()) {
       String kind = way.meaning().kind();
-      boolean elsewhere = atPins && OWNERS.contains(kind) && !subjects.contains(kind);
+      boolean elsewhere = atPins && LookPlaces.OWNERS.contains(kind) && !subjects.contains(kind);
       if (!way.beside() && !elsewhere && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
         rest = take(way, rest, said);
         subjects.add(kind);
@@ -154,7 +152,7 @@ final class Phrases {
         && place.lines().isEmpty()
         && !feels
         && subjects.isEmpty()
-        && place.refs().stream().noneMatch(r -> known("key " + r));
+        && place.refs().stream().noneMatch(r -> lookPlaces.known("key " + r));
   }
 
   /** Notes a way of speaking; the text without it, and without a word before that denies it. */
@@ -179,12 +177,13 @@ final class Phrases {
     String look =
         List.of(m.group(1) + "-" + m.group(2), m.group(2) + "-" + m.group(1)).stream()
             .map(t -> "continuity " + t)
-            .filter(this::known)
+            .filter(lookPlaces::known)
             .findFirst()
             .orElse("");
     if (look.isEmpty()) {
       return Optional.of(
-          trouble(Statement.Why.NO_PLACE, "continuity", near("continuity " + m.group(1))));
+          trouble(
+              Statement.Why.NO_PLACE, "continuity", lookPlaces.near("continuity " + m.group(1))));
     }
     return Optional.of(
         at(look, text)
@@ -237,7 +236,7 @@ final class Phrases {
       kinds.remove("listen");
     }
     if (!place.lines().isEmpty()) {
-      kinds.addAll(AT_PINS);
+      kinds.addAll(LookPlaces.AT_PINS);
     } else if (!place.refs().isEmpty() && subjects.isEmpty()) {
       kinds.add("finger");
     } else if (subjects.isEmpty()) {
@@ -250,7 +249,7 @@ final class Phrases {
   private Read report(String small, String text, Place place, Set<String> subjects) {
     Matcher verbatim = VERBATIM.matcher(text);
     boolean screen = subjects.contains("screen") || subjects.isEmpty() && place.isNowhere();
-    if (screen && verbatim.find() && isText(verbatim.group(1), verbatim.group())) {
+    if (screen && verbatim.find() && DisplayText.isText(verbatim.group(1), verbatim.group())) {
       return verbatim(verbatim.group(1).strip());
     }
     if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
@@ -282,39 +281,11 @@ final class Phrases {
     return new Read(findings, Optional.empty());
   }
 
-  /**
-   * Whether words are what a display shows and not a description: quoted, or without small letters.
-   */
-  private static boolean isText(String shown, String phrase) {
-    return phrase.contains("'")
-        || phrase.contains("\"")
-        || shown.chars().noneMatch(Character::isLowerCase);
-  }
-
   private Read verbatim(String shown) {
-    if (!lookbook.looks().contains("screen")) {
-      return trouble(Statement.Why.NO_PLACE, "screen", List.of());
-    }
-    List<String> outcomes = lookbook.outcomes("screen");
-    String read = oneBlank(shown);
-    List<String> exact =
-        outcomes.stream().filter(o -> oneBlank(o).contains("'" + read + "'")).toList();
-    List<String> meant =
-        exact.isEmpty()
-            ? outcomes.stream().filter(o -> oneBlank(o).contains(read)).toList()
-            : exact;
-    if (meant.isEmpty()) {
-      meant = List.of("reads '" + shown + "'");
-    }
-    Sight sight = new Sight(List.of("screen"), meant);
-    return new Read(
-        List.of(new Finding("screen", "reads '" + shown + "'", List.of(sight), true)),
-        Optional.empty());
-  }
-
-  /** In small letters, however wide the gaps are: nobody counts blanks on a display. */
-  private static String oneBlank(String text) {
-    return text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replace("' ", "'");
+    return lookPlaces.known("screen")
+        ? new Read(
+            List.of(DisplayText.finding(shown, lookbook.outcomes("screen"))), Optional.empty())
+        : trouble(Statement.Why.NO_PLACE, "screen", List.of());
   }
 
   private Read findings(
@@ -336,7 +307,7 @@ final class Phrases {
           named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         } else if (named.isEmpty()) {
           kinds.stream()
-              .filter(k -> !AT_PINS.contains(k) || k.equals("probe"))
+              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals("probe"))
               .limit(1)
               .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         }
@@ -389,9 +360,9 @@ final class Phrases {
       Place place,
       boolean figure) {
     String small = text.toLowerCase(Locale.ROOT);
-    List<List<String>> looks = looks(kind, place, relative, small);
+    List<List<String>> looks = lookPlaces.of(kind, place, relative, small);
     if (looks.isEmpty()) {
-      return trouble(Statement.Why.NO_PLACE, kind, near(kind));
+      return trouble(Statement.Why.NO_PLACE, kind, lookPlaces.near(kind));
     }
     boolean none = place.quantity() == Place.Quantity.NONE;
     boolean every = none || place.quantity() == Place.Quantity.EVERY;
@@ -452,13 +423,6 @@ final class Phrases {
         : figure ? Optional.of(List.of(text)) : Optional.empty();
   }
 
-  /** Whether some look of this kind can show an outcome. */
-  boolean canShow(String kind, String outcome) {
-    return lookbook.looks().stream()
-        .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
-        .anyMatch(l -> lookbook.outcomes(l).contains(outcome));
-  }
-
   private String called(String kind, Place place) {
     List<String> quantities = new ArrayList<>(vocabulary.words("some"));
     quantities.addAll(vocabulary.words("every"));
@@ -477,77 +441,14 @@ final class Phrases {
                         l -> lookbook.outcomes(l).stream().anyMatch(s.outcomes()::contains)));
   }
 
+  /** Whether some look of this kind can show an outcome. */
+  boolean canShow(String kind, String outcome) {
+    return lookPlaces.canShow(kind, outcome);
+  }
+
+  /** A few of the outcomes of a look. */
   List<String> outcomes(String look) {
     return lookbook.outcomes(look).stream().limit(3).toList();
-  }
-
-  /** The looks of a kind at a place, each list a line of which one look was made. */
-  private List<List<String>> looks(String kind, Place place, boolean apart, String text) {
-    boolean atPad = text.contains(" pad");
-    List<List<String>> looks = new ArrayList<>();
-    if (OWNERS.contains(kind)) {
-      looks.add(List.of(kind));
-    } else if (AT_PINS.contains(kind)) {
-      List<List<Pad>> lines =
-          place.lines().isEmpty() ? padsOf(kind, place.refs(), text) : place.lines();
-      for (List<Pad> line : lines) {
-        List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
-        if (apart) {
-          at.forEach(look -> looks.add(List.of(look)));
-        } else {
-          looks.add(at);
-        }
-      }
-    } else {
-      boolean anywhere = place.refs().isEmpty() && kind.equals("finger");
-      if (anywhere) {
-        lookbook.looks().stream()
-            .filter(l -> l.startsWith(kind + " "))
-            .forEach(l -> looks.add(List.of(l)));
-      }
-      place.refs().forEach(ref -> looks.add(List.of(kind + " " + ref)));
-    }
-    return looks.stream()
-        .map(line -> line.stream().filter(this::known).toList())
-        .filter(line -> !line.isEmpty())
-        .toList();
-  }
-
-  private boolean known(String look) {
-    return lookbook.looks().contains(look);
-  }
-
-  private static String at(String kind, Pad pad, boolean atPad) {
-    String side = atPad ? " at the pad" : " at the pin";
-    return kind + " " + pad.text() + (kind.equals("probe") ? side : "");
-  }
-
-  /** Every pad of these parts where such a look can be made, each a line of its own. */
-  private List<List<Pad>> padsOf(String kind, List<String> refs, String text) {
-    List<List<Pad>> pads = new ArrayList<>();
-    Optional<String> side =
-        List.of("output", "input", "out", "in").stream()
-            .filter(w -> Vocabulary.in(text, List.of(w)).isPresent())
-            .findFirst();
-    for (String look : lookbook.looks()) {
-      String[] words = look.split(" ");
-      int dot = words.length < 2 ? -1 : words[1].indexOf('.');
-      if (words[0].equals(kind)
-          && dot > 0
-          && refs.contains(words[1].substring(0, dot))
-          && !look.endsWith("pad")
-          && !words[1].substring(dot + 2).contains("-")) {
-        Pad pad = new Pad(words[1].substring(0, dot), words[1].substring(dot + 1));
-        if (side.map(w -> places.isOn(pad, w)).orElse(!places.onGround(pad))) {
-          pads.add(List.of(pad));
-        }
-      }
-    }
-    return pads;
-  }
-
-  private List<String> near(String kind) {
-    return lookbook.looks().stream().filter(l -> l.startsWith(kind)).limit(3).toList();
   }
 
   /** Ways to speak that share most letters in a row with the text. */

@@ -1,0 +1,38 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.Sight;
+import java.util.List;
+import java.util.Locale;
+
+/** What a technician copied from a display, letter by letter. */
+final class DisplayText {
+  private DisplayText() {}
+
+  /**
+   * Whether words are what a display shows and not a description: quoted, or without small letters.
+   */
+  static boolean isText(String shown, String phrase) {
+    return phrase.contains("'")
+        || phrase.contains("\"")
+        || shown.chars().noneMatch(Character::isLowerCase);
+  }
+
+  /** The outcomes that show just this; else those that hold it; else itself. */
+  static Phrases.Finding finding(String shown, List<String> outcomes) {
+    String read = oneBlank(shown);
+    List<String> exact =
+        outcomes.stream().filter(o -> oneBlank(o).contains("'" + read + "'")).toList();
+    List<String> meant =
+        exact.isEmpty()
+            ? outcomes.stream().filter(o -> oneBlank(o).contains(read)).toList()
+            : exact;
+    String says = "reads '" + shown + "'";
+    Sight sight = new Sight(List.of("screen"), meant.isEmpty() ? List.of(says) : meant);
+    return new Phrases.Finding("screen", says, List.of(sight), true);
+  }
+
+  /** In small letters, however wide the gaps are: nobody counts blanks on a display. */
+  private static String oneBlank(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replace("' ", "'");
+  }
+}
