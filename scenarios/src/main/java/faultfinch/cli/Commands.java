@@ -12,6 +12,7 @@ enum Commands {
   LIST("list"),
   WEIGH("weigh"),
   NEXT("next"),
+  WHY("why"),
   SURVEY("survey");
 
   private final String word;
@@ -33,6 +34,7 @@ enum Commands {
       case LIST -> new ListCommand();
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
+      case WHY -> new WhyCommand();
       case SURVEY -> new SurveyCommand(Commands::known);
     };
   }

@@ -2,6 +2,7 @@ package faultfinch.diagnosis;
 
 import faultfinch.machine.CycleTap;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Optional;
 
 /** Every bus cycle a processor has made, in one word each. */
@@ -10,6 +11,23 @@ final class Chronicle implements CycleTap {
   private static final long ASKS = (1L << ASKS_BITS) - 1;
   private static final int READS = 1 << 24;
   private static final int FETCHES = 1 << 25;
+
+  private static final int RESET_VECTOR = 0xFFFC;
+
+  /** From the fetch that a reset makes nothing of to the first byte of its vector. */
+  private static final int RESET_CYCLES = 5;
+
+  private static final int CALL = 0x20;
+
+  /** Take back from the stack: flags, a, return, return from an interrupt. */
+  private static final BitSet TAKES = new BitSet();
+
+  static {
+    TAKES.set(0x28);
+    TAKES.set(0x68);
+    TAKES.set(0x60);
+    TAKES.set(0x40);
+  }
 
   private long[] words = new long[1 << 16];
   private int size;
@@ -37,14 +55,58 @@ final class Chronicle implements CycleTap {
         (word & FETCHES) != 0);
   }
 
-  /** Index of the first cycle from here on that is not as another's; the end of the shorter. */
-  int differs(Chronicle other, int from) {
+  /**
+   * Index of the first cycle that is not as another's, whenever it comes; the end of the shorter.
+   * Bytes that neither processor makes anything of do not count.
+   */
+  int differs(Chronicle other) {
     int both = Math.min(size, other.size);
-    int i = from;
-    while (i < both && (words[i] & ASKS) == (other.words[i] & ASKS)) {
-      i++;
+    for (int i = 0; i < both; i++) {
+      boolean same =
+          (words[i] & ASKS) == (other.words[i] & ASKS)
+              || at(i).asksAs(other.at(i)) && unused(i) && other.unused(i);
+      if (!same) {
+        return i;
+      }
     }
-    return i;
+    return both;
+  }
+
+  /**
+   * Whether a processor of this kind makes nothing of a byte it reads: on the stack while it comes
+   * out of reset, calls or begins to take back; at the place where it is about to store, or would
+   * have found what lies a page higher.
+   */
+  private boolean unused(int index) {
+    BusCycle read = at(index);
+    if (!read.reads() || read.fetches()) {
+      return false;
+    }
+    int from = index;
+    while (from > 0 && (words[from] & FETCHES) == 0) {
+      from--;
+    }
+    BusCycle opcode = at(from);
+    boolean stack = read.address() >>> 8 == 1;
+    if (stack && vector(from + RESET_CYCLES)) {
+      return true;
+    }
+    if (stack && (opcode.value() == CALL || TAKES.get(opcode.value()))) {
+      return index == from + 2;
+    }
+    if (index + 2 >= size || index - from < 2) {
+      return false;
+    }
+    BusCycle next = at(index + 1);
+    boolean beside = (next.address() & 0xFF) == (read.address() & 0xFF) && !next.fetches();
+    boolean stores = !next.reads() && next.address() == read.address() && at(index + 2).fetches();
+    boolean lower = next.reads() && next.address() == ((read.address() + 0x100) & 0xFFFF);
+    return beside && (stores || lower);
+  }
+
+  /** Whether a cycle reads where a reset leads to. */
+  private boolean vector(int index) {
+    return index < size && at(index).address() == RESET_VECTOR && at(index).reads();
   }
 
   /** Index of the first cycle from here on that is not as another's and at the same time. */

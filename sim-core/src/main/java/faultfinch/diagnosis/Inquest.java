@@ -89,7 +89,7 @@ public final class Inquest {
 
   private Why why() {
     watch();
-    int parts = seen.differs(right, 0);
+    int parts = seen.differs(right);
     Optional<Why.OtherCycle> bus = bus(parts);
     OptionalLong when = when(bus);
     return new Why(
