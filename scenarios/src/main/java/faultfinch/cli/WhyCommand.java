@@ -7,13 +7,14 @@ import org.apache.commons.cli.Options;
 
 /** Tells how a fault leads to what shows: pin, bus cycle, routine, what never happened after. */
 final class WhyCommand implements Command {
+  private static final String KEYS = "keys";
   private static final String JSON = "json";
 
   @Override
   public Options options() {
     Options options = new Options();
     SetupChoice.addTo(options);
-    return options.addOption(Given.flag(JSON));
+    return options.addOption(Given.flag(KEYS)).addOption(Given.flag(JSON));
   }
 
   @Override
@@ -24,7 +25,7 @@ final class WhyCommand implements Command {
     if (setup.faults().isEmpty() && setup.out().isEmpty()) {
       throw words.misuse("why.no-fault");
     }
-    Why why = Inquest.of(setup);
+    Why why = given.has(KEYS) ? Inquest.ofKeys(setup) : Inquest.of(setup);
     if (given.has(JSON)) {
       JsonPage.print(new WhyJson(why).page(), terminal.out());
     } else {

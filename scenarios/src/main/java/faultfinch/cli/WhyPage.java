@@ -56,6 +56,11 @@ final class WhyPage {
     lines.add(words.say(key, gaps));
   }
 
+  /** That there are so many more, if there are. */
+  private String more(String key, int count) {
+    return count <= 0 ? "" : words.say(count == 1 ? key + "-one" : key, count);
+  }
+
   private void heading(String key) {
     lines.add("");
     say(key);
@@ -64,7 +69,7 @@ final class WhyPage {
   private void acts() {
     heading("why.acts");
     for (Why.OtherSupply s : why.supplies()) {
-      String more = s.others() == 0 ? "" : words.say("why.supply-more", s.others());
+      String more = more("why.supply-more", s.others());
       say("why.supply", part(s.ref()), volts(s.hadMv()), volts(s.expectedMv()), s.net(), more);
     }
     why.blown().forEach(ref -> say("why.blown", part(ref)));
@@ -105,7 +110,7 @@ final class WhyPage {
             : words.say("why.same-level", act.net(), s.pad().text(), level(s.had(), s.hadMv()));
     List<PinDifference> readers = act.readers();
     String reads = readers.isEmpty() ? words.say("why.nobody-reads") : readers(readers);
-    String more = act.nets() > 1 ? words.say("why.nets-more", act.nets() - 1) : "";
+    String more = more("why.nets-more", act.nets() - 1);
     say(key, moment(act.moment()), stands, reads, more);
   }
 
@@ -115,8 +120,7 @@ final class WhyPage {
             .limit(PINS_NAMED)
             .map(d -> d.pad().text())
             .collect(Collectors.joining(", "));
-    String more =
-        readers.size() > PINS_NAMED ? words.say("why.pins-more", readers.size() - PINS_NAMED) : "";
+    String more = more("why.pins-more", readers.size() - PINS_NAMED);
     int bit = readers.get(0).one() ? 1 : 0;
     return words.say(readers.size() == 1 ? "why.reader" : "why.readers", named, more, bit, 1 - bit);
   }
@@ -184,7 +188,8 @@ final class WhyPage {
     } else if (silent.isEmpty()) {
       say("why.answers-too", should.isEmpty() ? nobody : parts(should), parts(intruders));
     } else if (intruders.isEmpty()) {
-      say("why.answers-not", parts(should), parts(silent));
+      String key = silent.size() == should.size() ? "why.answers-none" : "why.answers-not";
+      say(key, parts(should), parts(silent));
     } else {
       say("why.answers-instead", parts(silent), parts(intruders));
     }
@@ -218,6 +223,7 @@ final class WhyPage {
                     routine(s.had()),
                     routine(s.expected())));
     why.leaves()
+        .filter(l -> why.strays().stream().noneMatch(s -> s.cycle() == l.cycle()))
         .ifPresent(
             l ->
                 say(
@@ -257,7 +263,7 @@ final class WhyPage {
       Milestone first = missed.get(0);
       say("why.missed", first.name(), first.says());
       if (!rest.isEmpty()) {
-        say("why.missed-too", rest);
+        say(missed.size() == 2 ? "why.missed-too-one" : "why.missed-too", rest);
       }
     }
     for (Why.OtherStep s : why.steps()) {
@@ -277,7 +283,7 @@ final class WhyPage {
   private void shifted(List<Why.OtherStep> shifted) {
     Why.OtherStep first = shifted.get(0);
     long by = by(first.expected(), first.had());
-    String more = shifted.size() > 1 ? words.say("why.shifted-more", shifted.size() - 1) : "";
+    String more = more("why.shifted-more", shifted.size() - 1);
     say(by > 0 ? "why.later" : "why.earlier", first.milestone().name(), time(Math.abs(by)), more);
   }
 

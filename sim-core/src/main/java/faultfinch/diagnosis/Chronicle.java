@@ -1,8 +1,10 @@
 package faultfinch.diagnosis;
 
 import faultfinch.machine.CycleTap;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 
 /** Every bus cycle a processor has made, in one word each. */
@@ -16,6 +18,11 @@ final class Chronicle implements CycleTap {
 
   /** From the fetch that a reset makes nothing of to the first byte of its vector. */
   private static final int RESET_CYCLES = 5;
+
+  /** No instruction is longer; it is cheaper to look on for a while than to begin anew. */
+  private static final int INSTRUCTION_CYCLES = 8;
+
+  private static final int NEAR_CYCLES = 48;
 
   private static final int CALL = 0x20;
 
@@ -73,24 +80,24 @@ final class Chronicle implements CycleTap {
   }
 
   /**
-   * Whether a processor of this kind makes nothing of a byte it reads: on the stack while it comes
-   * out of reset, calls or begins to take back; at the place where it is about to store, or would
-   * have found what lies a page higher.
+   * Whether a processor of this kind makes nothing of a byte it reads: while it comes out of reset;
+   * on the stack as it calls or begins to take back; at the place where it is about to store, or
+   * would have found what lies a page higher.
    */
   private boolean unused(int index) {
     BusCycle read = at(index);
-    if (!read.reads() || read.fetches()) {
-      return false;
-    }
     int from = index;
     while (from > 0 && (words[from] & FETCHES) == 0) {
       from--;
     }
-    BusCycle opcode = at(from);
-    boolean stack = read.address() >>> 8 == 1;
-    if (stack && vector(from + RESET_CYCLES)) {
+    if (vector(from + RESET_CYCLES) && index < from + RESET_CYCLES) {
       return true;
     }
+    if (!read.reads() || read.fetches()) {
+      return false;
+    }
+    BusCycle opcode = at(from);
+    boolean stack = read.address() >>> 8 == 1;
     if (stack && (opcode.value() == CALL || TAKES.get(opcode.value()))) {
       return index == from + 2;
     }
@@ -117,6 +124,29 @@ final class Chronicle implements CycleTap {
       i++;
     }
     return i;
+  }
+
+  /**
+   * Spans of cycles in which instructions are run for the first time, each by its first cycle and
+   * the one after its last, in order.
+   */
+  List<long[]> firsts() {
+    List<long[]> spans = new ArrayList<>();
+    BitSet run = new BitSet();
+    for (int i = 0; i < size; i++) {
+      int address = (int) words[i] & 0xFFFF;
+      if ((words[i] & FETCHES) != 0 && !run.get(address)) {
+        run.set(address);
+        long cycle = words[i] >>> ASKS_BITS;
+        long[] last = spans.isEmpty() ? new long[2] : spans.get(spans.size() - 1);
+        if (!spans.isEmpty() && cycle <= last[1] + NEAR_CYCLES) {
+          last[1] = cycle + INSTRUCTION_CYCLES;
+        } else {
+          spans.add(new long[] {cycle, cycle + INSTRUCTION_CYCLES});
+        }
+      }
+    }
+    return spans;
   }
 
   /** Index of the first fetch from here on; -1 if there is none. */

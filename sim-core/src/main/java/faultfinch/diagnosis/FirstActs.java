@@ -25,32 +25,26 @@ import java.util.Set;
  * otherwise, all since the mark before is played plainly, so that what is told is the first of it.
  *
  * <p>Not found: what differs between two marks only and leaves no trace, neither in what is stored
- * nor on the processor's bus.
+ * nor on the processor's bus, nor as an instruction is run for the first time.
  */
 final class FirstActs {
   private static final int COLD_CYCLES = 256;
-  private static final int MARK_CYCLES = 12;
 
   private final Board board;
   private final Map<Pad, Net> netOf;
   private final Set<Pad> own = new LinkedHashSet<>();
   private final Set<String> ownParts = new LinkedHashSet<>();
-  private final Chronicle right;
-  private final Chronicle seen;
   private Optional<Why.Act> stands = Optional.empty();
   private Optional<Why.Act> reads = Optional.empty();
 
   /** Where both stood last and nothing was otherwise; empty when there is no going on. */
   private Optional<Lockstep> before = Optional.empty();
 
-  private int alike;
   private boolean storedAlike;
 
-  FirstActs(Setup setup, Chronicle right, Chronicle seen) {
+  FirstActs(Setup setup) {
     board = setup.board();
     netOf = board.netOfPad();
-    this.right = right;
-    this.seen = seen;
     for (Fault fault : setup.faults()) {
       List<String> spots = Arrays.asList(fault.spot().split("-(?=[A-Z])| "));
       for (PlacedPart part : board.parts()) {
@@ -92,22 +86,22 @@ final class FirstActs {
     return before.isPresent() && (stands.isEmpty() || reads.isEmpty());
   }
 
-  /** The faulty machine stands at a mark; the healthy one stood there when it was its turn. */
-  void mark(Machine healthy, Machine faulty) {
-    alike = seen.alike(right, alike);
-    long split = split(faulty.cycles());
-    if (split >= 0 || healthy.cycles() != faulty.cycles()) {
-      long end = split >= 0 ? split + 1 : Math.min(healthy.cycles(), faulty.cycles());
-      before.get().playTo(end, this::look);
-      before = Optional.empty();
+  /**
+   * Both stand at a mark.
+   *
+   * @param cycles how far to look from here
+   */
+  void mark(Machine healthy, Machine faulty, long cycles) {
+    long cycle = faulty.cycles();
+    if (cycle <= before.orElseThrow().cycle()) {
+      before.get().playTo(cycle + cycles, this::look);
       return;
     }
     boolean another = storedAlike && healthy.digest() != faulty.digest();
     Lockstep now = new Lockstep(healthy, faulty);
-    long cycle = now.cycle();
     Optional<Why.Act> stood = stands;
     Optional<Why.Act> read = reads;
-    now.playTo(cycle + MARK_CYCLES, this::look);
+    now.playTo(cycle + cycles, this::look);
     if (another || !stood.equals(stands) || !read.equals(reads)) {
       Optional<Why.Act> late = stands;
       Optional<Why.Act> lateRead = reads;
@@ -121,22 +115,21 @@ final class FirstActs {
     before = Optional.of(now);
   }
 
-  /** The cycle in which the two processors part, or -1 if they have not by now. */
-  private long split(long now) {
-    boolean more = alike < seen.size();
-    if (more) {
-      return Math.min(seen.at(alike).cycle(), alike < right.size() ? right.at(alike).cycle() : now);
-    }
-    boolean behind = alike < right.size() && right.at(alike).cycle() < now - COLD_CYCLES;
-    return behind ? right.at(alike).cycle() : -1;
+  /** From the last mark to the end of the cycle in which the two processors part. */
+  void part(long cycle) {
+    before.orElseThrow().playTo(cycle + 1, this::look);
+    before = Optional.empty();
   }
 
   private boolean look(Lockstep.Shown shown) {
     if (stands.isEmpty() || reads.isEmpty()) {
       List<PinDifference> differences = shown.differences();
       if (!differences.isEmpty()) {
-        stands = stands.or(() -> act(shown, differences, false));
+        boolean first = stands.isEmpty() && reads.isEmpty();
         reads = reads.or(() -> act(shown, differences, true));
+        // Of all that changes in one phase, what is read tells more than what only stands.
+        boolean both = first && reads.filter(a -> a.source().level()).isPresent();
+        stands = both ? reads : stands.or(() -> act(shown, differences, false));
       }
     }
     return stands.isEmpty() || reads.isEmpty();

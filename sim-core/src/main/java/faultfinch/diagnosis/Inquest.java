@@ -1,7 +1,6 @@
 package faultfinch.diagnosis;
 
 import faultfinch.board.Board;
-import faultfinch.board.KeyPress;
 import faultfinch.board.Milestone;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
@@ -18,13 +17,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Finds out why a fault shows what it shows: the healthy board and the faulty one are watched from
@@ -33,9 +33,10 @@ import java.util.function.Consumer;
 public final class Inquest {
   private static final long MILLISECOND = 1_000_000;
   private static final int MARK_MS = 5;
+  private static final long MARK_CYCLES = 12;
 
-  /** Volts that differ by less are no other volts; nor are times. */
-  private static final int SAME_MV = 50;
+  /** Volts that differ by less than so many per cent are no other volts; nor are times. */
+  private static final int SAME_PER_CENT = 2;
 
   private static final long SAME_NS = MILLISECOND;
 
@@ -64,7 +65,7 @@ public final class Inquest {
     routines = new Routines(board);
     healthy = new Machine(sound(setup), Watching.KIND, right);
     faulty = new Machine(setup, Watching.KIND, seen);
-    acts = new FirstActs(setup, right, seen);
+    acts = new FirstActs(setup);
   }
 
   private static Setup sound(Setup setup) {
@@ -72,7 +73,7 @@ public final class Inquest {
         setup.board(), List.of(), Set.of(), setup.seed(), setup.powerOn(), setup.surroundings());
   }
 
-  /** The chain of a board's start; if that is as it should be, of its keys too. */
+  /** The chain of a board's start; if no step and no sign of that is otherwise, of its keys too. */
   public static Why of(Setup setup) {
     Setup unpressed =
         new Setup(
@@ -84,7 +85,12 @@ public final class Inquest {
             setup.surroundings());
     Why start = new Inquest(unpressed, false).why();
     boolean tells = !start.steps().isEmpty() || !start.shows().isEmpty();
-    return tells || setup.board().exercise().isEmpty() ? start : new Inquest(setup, true).why();
+    return tells || setup.board().exercise().isEmpty() ? start : ofKeys(setup);
+  }
+
+  /** The chain of a board whose keys are worked. */
+  public static Why ofKeys(Setup setup) {
+    return new Inquest(setup, true).why();
   }
 
   private Why why() {
@@ -108,7 +114,7 @@ public final class Inquest {
         place(bus, parts),
         when.isPresent() ? lastStep(when.getAsLong()) : Optional.empty(),
         bus.flatMap(b -> strays(parts)),
-        bus.flatMap(b -> leaves(parts)),
+        bus.flatMap(b -> strays(parts)).flatMap(this::leaves),
         ending(),
         circles(),
         steps(),
@@ -116,36 +122,60 @@ public final class Inquest {
   }
 
   private void watch() {
+    rightShows = shows(healthy);
+    shows = shows(faulty);
     acts.begin(
         new Machine(sound(setup), Machine.Kind.PLAIN), new Machine(setup, Machine.Kind.PLAIN));
-    Map<Long, Machine> moments = new LinkedHashMap<>();
-    rightShows = shows(healthy, (at, m) -> moments.put(at, m.moment()));
-    shows = shows(faulty, (at, m) -> acts.mark(moments.remove(at), m.moment()));
+    if (acts.unfinished()) {
+      look();
+    }
   }
 
-  private Symptoms shows(Machine machine, AtMark what) {
-    Map<Long, Consumer<Machine>> marks = acts.unfinished() ? marks(what) : Map.of();
-    return (keys ? Watching.ofEveryKey(machine, marks) : Watching.of(machine, marks)).symptoms();
+  private Symptoms shows(Machine machine) {
+    Watching watching =
+        keys ? Watching.ofEveryKey(machine, Map.of()) : Watching.of(machine, Map.of());
+    return watching.symptoms();
   }
 
-  /** What to do at a mark. */
-  @FunctionalInterface
-  private interface AtMark {
-    void stands(long nanoseconds, Machine machine);
+  /** Looks at both again where something may first be otherwise, until the two processors part. */
+  private void look() {
+    int alike = seen.alike(right, 0);
+    OptionalLong parts =
+        Stream.of(cycle(right, alike, faulty.cycles()), cycle(seen, alike, healthy.cycles()))
+            .flatMap(Optional::stream)
+            .mapToLong(BusCycle::cycle)
+            .boxed()
+            .min(Long::compare)
+            .map(OptionalLong::of)
+            .orElse(OptionalLong.empty());
+    Hands one = new Hands(new Machine(sound(setup), Watching.KIND));
+    Hands other = new Hands(new Machine(setup, Watching.KIND));
+    for (Map.Entry<Long, Long> mark : marks().entrySet()) {
+      long at = nanoseconds(mark.getKey());
+      if (parts.isPresent() && mark.getKey() + mark.getValue() >= parts.getAsLong()) {
+        acts.part(parts.getAsLong());
+        return;
+      }
+      acts.mark(one.at(at).moment(), other.at(at).moment(), mark.getValue());
+      if (!acts.unfinished()) {
+        return;
+      }
+    }
   }
 
-  private Map<Long, Consumer<Machine>> marks(AtMark what) {
+  /** Where to look, by the cycle, and for how many cycles. */
+  private NavigableMap<Long, Long> marks() {
     int end = keys ? Watching.endMilliseconds(board) : Watching.readyMilliseconds(board);
-    Map<Long, Consumer<Machine>> marks = new LinkedHashMap<>();
-    for (int ms = MARK_MS; ms <= end; ms += MARK_MS) {
-      long at = ms * MILLISECOND;
-      marks.put(
-          at,
-          m -> {
-            if (acts.unfinished()) {
-              what.stands(at, m);
-            }
-          });
+    long last = (long) (end * healthy.processorHertz() / 1e3);
+    long step = (long) (MARK_MS * healthy.processorHertz() / 1e3);
+    NavigableMap<Long, Long> marks = new TreeMap<>();
+    for (long at = step; at <= last; at += step) {
+      marks.put(at, MARK_CYCLES);
+    }
+    for (long[] span : right.firsts()) {
+      if (span[0] <= last) {
+        marks.merge(span[0], span[1] - span[0], Math::max);
+      }
     }
     return marks;
   }
@@ -159,7 +189,7 @@ public final class Inquest {
       if (should.isPresent() && !setup.out().contains(part.ref())) {
         int had = (int) has.orElse(0);
         int expected = (int) should.getAsLong();
-        if (Math.abs(had - expected) >= SAME_MV) {
+        if (100 * Math.abs(had - expected) >= SAME_PER_CENT * expected) {
           String net = feeding(part, netOf);
           byNet.merge(
               net,
@@ -227,7 +257,9 @@ public final class Inquest {
     boolean sameTime = had.isPresent() && expected.isPresent() && when == expected.get().cycle();
     if (sameTime && had.get().reads()) {
       long shortly = nanoseconds(when - TAIL_CYCLES);
-      new Lockstep(standing(sound(setup), shortly), standing(setup, shortly))
+      Machine one = new Hands(new Machine(sound(setup), Watching.KIND)).at(shortly).moment();
+      Machine other = new Hands(new Machine(setup, Watching.KIND)).at(shortly).moment();
+      new Lockstep(one, other)
           .playTo(
               when + 1,
               shown -> {
@@ -240,29 +272,6 @@ public final class Inquest {
     }
     return Optional.of(
         new Why.OtherCycle(nanoseconds(when), expected, had, answers.get(0), answers.get(1)));
-  }
-
-  /** A board that has run so long with the same hands at its keys, to be played on plainly. */
-  private Machine standing(Setup setup, long nanoseconds) {
-    Machine machine = new Machine(setup, Watching.KIND);
-    TreeMap<Long, List<Runnable>> presses = new TreeMap<>();
-    for (KeyPress key : board.exercise()) {
-      long at = key.atMilliseconds() * MILLISECOND;
-      long until = at + key.forMilliseconds() * MILLISECOND;
-      presses.computeIfAbsent(at, t -> new ArrayList<>()).add(() -> machine.hold(key.ref(), true));
-      presses
-          .computeIfAbsent(until, t -> new ArrayList<>())
-          .add(() -> machine.hold(key.ref(), false));
-    }
-    presses
-        .headMap(Math.max(0, nanoseconds))
-        .forEach(
-            (at, all) -> {
-              machine.runTo(at);
-              all.forEach(Runnable::run);
-            });
-    machine.runTo(Math.max(0, nanoseconds));
-    return machine.moment();
   }
 
   /** The two watches end at an instruction each; what only one of them had time for is nothing. */
@@ -328,19 +337,20 @@ public final class Inquest {
     }
   }
 
-  private Optional<Why.Leaving> leaves(int from) {
+  /** Before its reset a processor is anywhere; that is no leaving. */
+  private Optional<Why.Leaving> leaves(Why.Stray stray) {
     if (!routines.known()) {
       return Optional.empty();
     }
-    Optional<BusCycle> last = seen.instruction(from - 1);
-    for (int i = seen.fetchFrom(from); i >= 0; i = seen.fetchFrom(i + 1)) {
+    Routine came = stray.from();
+    int from = seen.fetchFrom(seen.lastBy(stray.cycle()));
+    for (int i = from; i >= 0; i = seen.fetchFrom(i + 1)) {
       BusCycle fetch = seen.at(i);
       if (!routines.inside(fetch.address())) {
-        Routine came = routines.at(last.map(BusCycle::address).orElse(fetch.address()));
         return Optional.of(
             new Why.Leaving(fetch.cycle(), nanoseconds(fetch.cycle()), came, fetch.address()));
       }
-      last = Optional.of(fetch);
+      came = routines.at(fetch.address());
     }
     return Optional.empty();
   }

@@ -91,9 +91,11 @@ public record Why(
       pins = List.copyOf(pins);
     }
 
-    /** Pins that read another bit. */
+    /** Pins that read another bit; the source itself only if no other does. */
     public List<PinDifference> readers() {
-      return pins.stream().filter(PinDifference::bit).toList();
+      List<PinDifference> all = pins.stream().filter(PinDifference::bit).toList();
+      List<PinDifference> others = all.stream().filter(d -> !d.pad().equals(source.pad())).toList();
+      return others.isEmpty() ? all : others;
     }
   }
 
