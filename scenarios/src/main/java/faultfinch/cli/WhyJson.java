@@ -33,6 +33,7 @@ final class WhyJson {
     why.clock().ifPresent(c -> page.put("clock", clock(c)));
     why.stands().ifPresent(a -> page.put("stands", act(a)));
     why.reads().ifPresent(a -> page.put("reads", act(a)));
+    why.misreads().ifPresent(a -> page.put("misreads", act(a)));
     why.bus().ifPresent(b -> page.put("bus", bus(b)));
     why.place().ifPresent(r -> page.put("place", routine(r)));
     why.lastStep().ifPresent(m -> page.put("lastStep", m.label()));

@@ -93,7 +93,8 @@ final class WhyPage {
       why.reads().ifPresent(a -> act(why.stands().isPresent() ? "why.reads" : "why.stands", a));
     }
     if (why.reads().isEmpty() && why.clock().isEmpty()) {
-      say("why.reads-nothing");
+      why.misreads().ifPresent(a -> act("why.stands", a));
+      say(why.misreads().isPresent() ? "why.reads-own" : "why.reads-nothing");
     }
   }
 

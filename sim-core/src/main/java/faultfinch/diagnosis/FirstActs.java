@@ -36,6 +36,7 @@ final class FirstActs {
   private final Set<String> ownParts = new LinkedHashSet<>();
   private Optional<Why.Act> stands = Optional.empty();
   private Optional<Why.Act> reads = Optional.empty();
+  private Optional<Why.Act> misreads = Optional.empty();
 
   /** Where both stood last and nothing was otherwise; empty when there is no going on. */
   private Optional<Lockstep> before = Optional.empty();
@@ -125,6 +126,7 @@ final class FirstActs {
     if (stands.isEmpty() || reads.isEmpty()) {
       List<PinDifference> differences = shown.differences();
       if (!differences.isEmpty()) {
+        misreads = misreads.or(() -> ownAct(shown, differences));
         boolean first = stands.isEmpty() && reads.isEmpty();
         reads = reads.or(() -> act(shown, differences, true));
         // Of all that changes in one phase, what is read tells more than what only stands.
@@ -156,6 +158,21 @@ final class FirstActs {
                 source(e.getValue()),
                 e.getValue().stream().filter(d -> !own.contains(d.pad())).toList(),
                 byNet.size()));
+  }
+
+  /** A pin of the fault itself that takes another bit. */
+  private Optional<Why.Act> ownAct(Lockstep.Shown shown, List<PinDifference> all) {
+    return all.stream()
+        .filter(d -> d.bit() && own.contains(d.pad()) && netOf.containsKey(d.pad()))
+        .findFirst()
+        .map(
+            d ->
+                new Why.Act(
+                    new Why.Moment(shown.cycle(), shown.phase(), shown.nanoseconds()),
+                    netOf.get(d.pad()).name(),
+                    d,
+                    List.of(d),
+                    1));
   }
 
   private boolean foreign(PinDifference d, boolean bits) {
@@ -202,6 +219,10 @@ final class FirstActs {
 
   Optional<Why.Act> stands() {
     return stands;
+  }
+
+  Optional<Why.Act> misreads() {
+    return misreads;
   }
 
   Optional<Why.Act> reads() {

@@ -110,6 +110,7 @@ public final class Inquest {
         clock(),
         acts.stands(),
         acts.reads(),
+        acts.misreads(),
         bus,
         place(bus, parts),
         when.isPresent() ? lastStep(when.getAsLong()) : Optional.empty(),

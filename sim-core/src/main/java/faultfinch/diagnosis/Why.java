@@ -22,6 +22,7 @@ import java.util.OptionalLong;
  * @param clock the first clock net that runs at another rate
  * @param stands where a level is first another one than on the healthy board, but at the fault
  * @param reads where another bit is first read, but by the fault itself
+ * @param misreads where the fault's own pin first reads another bit
  * @param bus the first bus cycle that differs
  * @param place the instruction that was under way then, or when another bit was first read
  * @param lastStep the last milestone before
@@ -42,6 +43,7 @@ public record Why(
     Optional<OtherClock> clock,
     Optional<Act> stands,
     Optional<Act> reads,
+    Optional<Act> misreads,
     Optional<OtherCycle> bus,
     Optional<Routine> place,
     Optional<Milestone> lastStep,
@@ -152,6 +154,7 @@ public record Why(
         && clock.isEmpty()
         && stands.isEmpty()
         && reads.isEmpty()
+        && misreads.isEmpty()
         && bus.isEmpty()
         && steps.isEmpty()
         && shows.isEmpty();
