@@ -65,7 +65,7 @@ class WhyCommandTest {
         green, yellow, blue, magenta, cyan, white.
           Lamp: lit. Healthy: dark.
           Sound before any key: silent. Healthy: loud and clear long chord of 311 and 523 Hz.
-""",
+        """,
         done("why", "--board", "tamarisk", "--fault", "U31.1Y3: drives low"));
   }
 
@@ -95,7 +95,7 @@ class WhyCommandTest {
 
         What shows and sounds
           Display when the board should be ready: reads 'RNRRDL'. Healthy: reads 'SORREL'.
-""",
+        """,
         done("why", "--fault", "U9.D0: open contact"));
   }
 
