@@ -13,6 +13,7 @@ enum Commands {
   RANK("rank"),
   WEIGH("weigh"),
   NEXT("next"),
+  WHY("why"),
   JOB("job"),
   SURVEY("survey");
 
@@ -37,6 +38,7 @@ enum Commands {
       case JOB -> new JobCommand(Commands::known);
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
+      case WHY -> new WhyCommand();
       case SURVEY -> new SurveyCommand(Commands::known, Commands::whole);
     };
   }

@@ -2,7 +2,7 @@ package faultfinch.machine;
 
 /** Follows each bus cycle the processor makes: what it asked and what its data pins read. */
 @FunctionalInterface
-interface CycleTap {
+public interface CycleTap {
   CycleTap NONE = (cycle, address, value, reads, sync, control) -> {};
 
   /**

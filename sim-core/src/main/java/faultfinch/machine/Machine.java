@@ -77,7 +77,7 @@ public final class Machine {
   }
 
   /** Switches a board on with something that follows every bus cycle of the processor. */
-  Machine(Setup asked, Kind kind, CycleTap tap) {
+  public Machine(Setup asked, Kind kind, CycleTap tap) {
     this.setup = Showing.of(asked);
     this.kind = kind;
     power = Power.of(setup);
@@ -436,6 +436,20 @@ public final class Machine {
     return processorHertz == 0
         || processor.inReset()
         || !processor.ready(levels.pins[circuit.cpu].in);
+  }
+
+  /** What the processor is about. */
+  public Standing standing() {
+    if (processorHertz == 0) {
+      return Standing.NO_CLOCK;
+    }
+    if (processor.inReset()) {
+      return Standing.IN_RESET;
+    }
+    if (core.locked) {
+      return Standing.LOCKED;
+    }
+    return held() ? Standing.WAITS : Standing.RUNS;
   }
 
   /** What the supply makes of the board. */

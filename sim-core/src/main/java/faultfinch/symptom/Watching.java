@@ -123,6 +123,24 @@ public final class Watching {
     return watching;
   }
 
+  /**
+   * The same of a machine that somebody else follows too.
+   *
+   * @param machine just switched on
+   */
+  public static Watching of(Machine machine, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(machine, Looks.BEFORE);
+    watching.run(stops);
+    return watching;
+  }
+
+  /** The same of such a machine, with a look at the set after every key. */
+  public static Watching ofEveryKey(Machine machine, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(machine, Looks.AFTER_EVERY_KEY);
+    watching.run(stops);
+    return watching;
+  }
+
   /** The same with one more look at the set when all keys were pressed, which plays two frames. */
   public static Watching ofAllKeys(Setup setup, Map<Long, Consumer<Machine>> stops) {
     Watching watching = new Watching(new Machine(setup, KIND), Looks.AFTER_ALL_KEYS);
