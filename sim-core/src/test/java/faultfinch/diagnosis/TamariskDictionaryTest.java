@@ -1,0 +1,133 @@
+package faultfinch.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.bench.BenchRom;
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.Draw;
+import faultfinch.fault.Fault;
+import faultfinch.fault.FaultUniverse;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+class TamariskDictionaryTest {
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
+  private static final FaultUniverse UNIVERSE = FaultUniverse.of(TAMARISK);
+  private static final int SAMPLE = 4;
+  private static final int SWEEP_SAMPLE = 400;
+
+  /** So many are drawn for one that is in the dictionary and is held against a fresh run. */
+  private static final int DRAWN_FOR_ONE = 10;
+
+  private static final long SAMPLE_SEED = 21;
+  private static final long BOARD_SEED = DictionaryBuild.BOARD_SEEDS.get(0);
+  private static final double MOST_OF_IT = 0.75;
+
+  private static FaultDictionary shipped() {
+    return ShippedDictionaries.of(TAMARISK)
+        .orElseThrow(() -> new AssertionError("no dictionary of this board and firmware"));
+  }
+
+  @Test
+  void shippedDictionary_hasMostOfWhatGoesWrong() {
+    Suspects all = Suspects.of(UNIVERSE);
+    assertTrue(all.knownTo(shipped()).weight() / all.weight() > MOST_OF_IT);
+  }
+
+  @Test
+  @Timeout(value = 10, unit = TimeUnit.MINUTES)
+  void sampleOfRows_runAfreshEachAlone_isAsShipped() {
+    assertEquals(List.of(), differences(SAMPLE));
+  }
+
+  @Test
+  @Tag("sweep")
+  @Timeout(value = 3, unit = TimeUnit.HOURS)
+  void largeSampleOfRows_runAfreshEachAlone_isAsShipped() {
+    assertEquals(List.of(), differences(SWEEP_SAMPLE));
+  }
+
+  /** Faults of all kinds, each run with nothing shared, held against the rows that are shipped. */
+  private static List<String> differences(int howMany) {
+    FaultDictionary dictionary = shipped();
+    RowSource rows = new SurveyRows(TAMARISK);
+    Row healthy = rows.row(List.of(), BOARD_SEED);
+    List<String> wrong = new ArrayList<>();
+    List<Fault> drawn =
+        new Draw(UNIVERSE, SAMPLE_SEED)
+            .overKinds(DRAWN_FOR_ONE * howMany).stream()
+                .filter(f -> dictionary.knows(f.text()))
+                .toList();
+    for (Fault fault : drawn.subList(0, Math.min(howMany, drawn.size()))) {
+      Row run = rows.row(List.of(fault), BOARD_SEED);
+      boolean excited = dictionary.excited().orElseThrow().contains(fault.text());
+      if (excited != (run.trail() != healthy.trail())) {
+        wrong.add(fault.text() + " is " + (excited ? "not excited now" : "excited now"));
+      }
+      dictionary
+          .shows(dictionary.row(fault.text()))
+          .forEach(
+              (look, outcome) -> {
+                String now = run.shows().getOrDefault(look, outcome);
+                if (!outcome.equals(now)) {
+                  wrong.add(fault.text() + ", " + look + ": " + outcome + ", now " + now);
+                }
+              });
+    }
+    return wrong;
+  }
+
+  /** One run for the group is what each member's own run would be; the trail too. */
+  @Test
+  void rowsOfAGroup_runTogether_areThoseOfEachAlone() {
+    RowSource rows = new SurveyRows(TAMARISK);
+    Map<String, List<Fault>> groups = new HashMap<>();
+    for (List<Fault> group : UNIVERSE.groups()) {
+      group.forEach(f -> groups.put(f.text(), group));
+    }
+    List<Fault> joint = groups.get("U22.Q1: open joint");
+    List<Row> together = rows.rows(joint, BOARD_SEED);
+    assertTrue(joint.size() > 1);
+    for (int i = 0; i < joint.size(); i++) {
+      Row alone = rows.row(List.of(joint.get(i)), BOARD_SEED);
+      assertEquals(alone, together.get(i), joint.get(i).text());
+    }
+  }
+
+  /** Goes on with the journal for so many minutes and writes a dictionary of what is noted. */
+  @Test
+  @Tag("sweep")
+  @Timeout(value = 12, unit = TimeUnit.HOURS)
+  void dictionary_builtOn_isWritten() throws IOException {
+    Assumptions.assumeTrue(System.getProperty("dictionary.journal") != null);
+    long end =
+        System.nanoTime() + TimeUnit.MINUTES.toNanos(Long.getLong("dictionary.minutes", 600));
+    List<DictionaryBuild.Stage> stages = Stages.of(TAMARISK);
+    boolean looksOnly = Boolean.getBoolean("dictionary.looks");
+    DictionaryBuild build =
+        DictionaryBuild.of(
+                Origin.of(TAMARISK, ShippedDictionaries.MODELS),
+                UNIVERSE,
+                looksOnly ? stages.subList(0, 1) : stages)
+            .noting(Path.of(System.getProperty("dictionary.journal")));
+    build.run(2, (done, all) -> System.nanoTime() < end);
+    FaultDictionary written = build.soFar();
+    assertTrue(
+        looksOnly || written.look(BenchRom.ALONE.look()).isPresent(), "the bench ROM is missing");
+    DictionaryFile.write(
+        written,
+        Path.of("src/main/resources/faultfinch/boards/tamarisk")
+            .resolve(ShippedDictionaries.fileName(TAMARISK)));
+  }
+}
