@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.bench.BenchRom;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.Coverage;
 import faultfinch.diagnosis.ErrorRates;
@@ -53,6 +54,11 @@ final class SurveyCommand implements Command {
 
     Coverage any() {
       return tier(ErrorRates.Tier.ANY);
+    }
+
+    /** Whether rounds of the bench ROM are in the dictionary. */
+    boolean benchRom() {
+      return known.dictionary().looks().stream().anyMatch(l -> BenchRom.named(l).isPresent());
     }
 
     /** Share of the faults that no look shows. */
@@ -124,7 +130,9 @@ final class SurveyCommand implements Command {
   private static Map<String, Object> json(Told told) {
     Map<String, Object> detected = new LinkedHashMap<>();
     detected.put("owner", told.tier(ErrorRates.Tier.OWNER).visibleByWeight());
-    detected.put("benchRom", told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight());
+    if (told.benchRom()) {
+      detected.put("benchRom", told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight());
+    }
     detected.put("poweredLooks", told.tier(ErrorRates.Tier.POWERED).visibleByWeight());
     detected.put("anyLook", told.any().visibleByWeight());
     Map<String, Object> json = new LinkedHashMap<>();
@@ -154,7 +162,12 @@ final class SurveyCommand implements Command {
         columns,
         words,
         "bench-rom",
-        share(told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight(), words));
+        told.benchRom()
+            ? share(told.tier(ErrorRates.Tier.BENCH_ROM).visibleByWeight(), words)
+            : words.say(
+                told.board().benchRom().isPresent()
+                    ? "survey.bench-rom-not-run"
+                    : "survey.no-bench-rom"));
     row(
         columns,
         words,
