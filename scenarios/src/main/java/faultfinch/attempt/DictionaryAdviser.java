@@ -4,6 +4,7 @@ import faultfinch.bench.Bench;
 import faultfinch.bench.Job;
 import faultfinch.bench.Look;
 import faultfinch.bench.Move;
+import faultfinch.bench.Moves;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.diagnosis.BenchPrices;
@@ -112,6 +113,9 @@ final class DictionaryAdviser implements Adviser {
   /** What is wrong after a repair on this very board, chance included. */
   private List<Fault> after(Case job, List<Fault> faults, RepairAction action) {
     Bench bench = new Bench(new Job(job.board(), faults, job.seed(), job.intake(), prices));
+    if (job.intake().lidOn()) {
+      bench.perform(new Move(Moves.LID_OFF, ""));
+    }
     bench.perform(Move.repair(action));
     return bench.remaining();
   }
