@@ -7,6 +7,15 @@ import java.util.regex.Pattern;
 
 /** Which outcomes a way of speaking covers; all of its terms must hold. */
 record Shows(List<String> terms) {
+  private static final List<String> RELATIVE =
+      List.of("healthy", "wrong", "higher", "lower", "same-text", "other-text", "no-word");
+
+  /** What stands between the quotes of an outcome. */
+  private static final Pattern TEXT = Pattern.compile("'(.*)'", Pattern.DOTALL);
+
+  /** Letters enough to be told from chance. */
+  private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
+
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
   Shows {
@@ -19,7 +28,7 @@ record Shows(List<String> terms) {
 
   /** Whether it depends on what a healthy board shows in the same look. */
   boolean relative() {
-    return terms.stream().anyMatch(List.of("healthy", "wrong", "higher", "lower")::contains);
+    return terms.stream().anyMatch(RELATIVE::contains);
   }
 
   boolean covers(String outcome, String healthy) {
@@ -29,10 +38,22 @@ record Shows(List<String> terms) {
                 switch (term) {
                   case "healthy" -> outcome.equals(healthy);
                   case "wrong" -> !outcome.equals(healthy);
+                  case "same-text" -> text(outcome).equals(text(healthy));
+                  case "other-text" -> !text(outcome).equals(text(healthy));
+                  case "no-word" ->
+                      WORD.matcher(text(healthy))
+                          .results()
+                          .noneMatch(word -> text(outcome).contains(word.group()));
                   case "higher" -> first(outcome) > first(healthy);
                   case "lower" -> first(outcome) < first(healthy);
                   default -> outcome.matches(term);
                 });
+  }
+
+  /** What can be read of an outcome; nothing if nothing can. */
+  private static String text(String outcome) {
+    Matcher m = TEXT.matcher(outcome);
+    return m.find() ? m.group(1) : "";
   }
 
   /** The first number of an outcome; an outcome without one is neither higher nor lower. */

@@ -1,0 +1,30 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A healthy picture of two words in two colours, and what may stand there instead. */
+class ShowsTest {
+  private static final String HEALTHY = "'Morning glory | #' in red, white";
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '^',
+      value = {
+        "wrong & '.* & same-text; 'Morning glory | #' in white; true",
+        "wrong & '.* & same-text; 'Morning glory | #' in red, white; false",
+        "wrong & '.* & same-text; 'Morning gl#ry | #' in white; false",
+        "wrong & '.* & same-text; no picture; false",
+        "wrong & '.* & other-text; 'Morning gl#ry | #' in red, white; true",
+        "wrong & '.* & no-word; 'Morning gl#ry | #' in red, white; false",
+        "wrong & '.* & no-word; '## gl#ry | #' in red, white; true",
+        "healthy; 'Morning glory | #' in red, white; true",
+      })
+  void covers_termsAgainstAHealthyPicture_holdAllTogether(
+      String terms, String outcome, boolean covered) {
+    assertEquals(covered, Shows.of(terms).covers(outcome, HEALTHY));
+  }
+}
