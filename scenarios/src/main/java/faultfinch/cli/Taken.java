@@ -4,17 +4,25 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** How a phrase was taken: which looks, which outcomes. */
 final class Taken {
   private static final int SHOWN = 3;
+  private static final int LONGEST = 60;
 
   private Taken() {}
+
+  /** Of a whole screen its beginning tells which it is. */
+  private static String shortened(String outcome) {
+    return outcome.length() <= LONGEST ? outcome : outcome.substring(0, LONGEST) + "...";
+  }
 
   static String words(Observation observation, Words words) {
     List<Sight> sights = observation.reach().sights();
     List<String> outcomes = sights.stream().flatMap(s -> s.outcomes().stream()).distinct().toList();
-    String shown = String.join(" / ", outcomes.subList(0, Math.min(SHOWN, outcomes.size())));
+    String shown =
+        outcomes.stream().limit(SHOWN).map(Taken::shortened).collect(Collectors.joining(" / "));
     String more = outcomes.size() > SHOWN ? words.say("taken.more", outcomes.size() - SHOWN) : "";
     String where =
         sights.size() == 1
