@@ -58,7 +58,7 @@ final class Dictionaries {
         kept(origin)
             .or(() -> ShippedDictionaries.of(board))
             .orElseGet(() -> built(board, universe, origin, Optional.empty()));
-    return known(board, dictionary);
+    return known(board, universe, dictionary);
   }
 
   /** The same after every fault that the dictionary lacks was run. */
@@ -69,11 +69,11 @@ final class Dictionaries {
     }
     Origin origin = known.dictionary().origin();
     FaultUniverse universe = FaultUniverse.of(board);
-    return known(board, built(board, universe, origin, Optional.of(known.dictionary())));
+    return known(board, universe, built(board, universe, origin, Optional.of(known.dictionary())));
   }
 
-  private Known known(Board board, FaultDictionary dictionary) {
-    Suspects all = Suspects.of(FaultUniverse.of(board));
+  private Known known(Board board, FaultUniverse universe, FaultDictionary dictionary) {
+    Suspects all = Suspects.of(universe);
     Suspects run = all.knownTo(dictionary);
     Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new BenchPrices(Prices.shipped()));
     Known known =

@@ -49,8 +49,8 @@ final class NextCommand implements Command {
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);
     Evidence evidence = noted.evidence(given, terminal);
-    Advice advice = known.diagnosis().next(evidence, most);
     Belief belief = known.diagnosis().belief(evidence);
+    Advice advice = known.diagnosis().next(evidence, belief, most);
     if (given.has(JSON)) {
       Map<String, Object> json = json(advice);
       json.put("twoFaults", belief.two());

@@ -128,24 +128,17 @@ public final class Survey {
     return List.copyOf(runs);
   }
 
-  /** Where a run stood at each of its windows, and what its owner saw. */
+  /** Where a run stood when a window began. */
+  private record Moment(Machine machine, boolean idle) {}
+
+  /** Where a run stood at each of its windows, in their order, and what its owner saw. */
   private static final class Moments {
-    private final List<Machine> windows = new ArrayList<>();
-    private Optional<Machine> idle = Optional.empty();
+    private final List<Moment> windows = new ArrayList<>();
     private Optional<Machine> end = Optional.empty();
     private Optional<Watching> watching = Optional.empty();
 
-    /** In the order in which they came. */
-    private final List<Boolean> idles = new ArrayList<>();
-
-    void note(Machine machine, boolean isIdle) {
-      Machine now = machine.moment();
-      idles.add(isIdle);
-      if (isIdle) {
-        idle = Optional.of(now);
-      } else {
-        windows.add(now);
-      }
+    void note(Machine machine, boolean idle) {
+      windows.add(new Moment(machine.moment(), idle));
     }
 
     Machine end() {
@@ -183,13 +176,11 @@ public final class Survey {
   /** Looks at a board that stands, moment after moment, where another stood. */
   private Run looked(Setup setup, Machine twin, Moments moments) {
     Looking looking = new Looking(setup);
-    int window = 0;
-    for (boolean isIdle : moments.idles) {
-      if (isIdle) {
-        twin.standWhere(moments.idle.orElseThrow());
+    for (Moment moment : moments.windows) {
+      twin.standWhere(moment.machine());
+      if (moment.idle()) {
         looking.idle(twin);
       } else {
-        twin.standWhere(moments.windows.get(window++));
         looking.window(twin);
       }
     }

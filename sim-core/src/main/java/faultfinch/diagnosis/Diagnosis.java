@@ -95,7 +95,15 @@ public final class Diagnosis {
    * @param most proposals, 1 or more
    */
   public Advice next(Evidence evidence, int most) {
-    Belief belief = belief(evidence);
+    return next(evidence, belief(evidence), most);
+  }
+
+  /**
+   * The same for whoever knows the belief already.
+   *
+   * @param belief after this evidence
+   */
+  public Advice next(Evidence evidence, Belief belief, int most) {
     Field field = Field.of(dictionary, suspects, prices, evidence, belief.weights());
     return new Advisor(planner).advise(field, belief.outside(), most);
   }

@@ -29,13 +29,17 @@ public final class Screen {
   /** How long a look takes at most, two of the longest frames, in milliseconds. */
   static final int LOOK_MS = 46;
 
-  /** The longest frame that a set follows and a line, in microseconds. */
+  /** The longest frame that a set follows and some lines, in microseconds. */
   private static final int FRAME_US = 22_000;
 
   /** Steps in which the start of a frame is waited for: its sync lasts some lines. */
   private static final int STEP_US = 100;
 
+  /** Played at a time, about a line. */
   private static final int CYCLES_A_LOOK = 88;
+
+  private static final String SYNC = "VS/";
+  private static final int LOW_MV = 800;
 
   /** A set follows lines of 64 microseconds and 50 frames a second, give or take so many parts. */
   private static final double LINE_NS = 64_000;
@@ -66,10 +70,6 @@ public final class Screen {
     this.glyphs = glyphs;
     this.bars = bars;
   }
-
-  private static final String SYNC = "VS/";
-
-  private static final int LOW_MV = 800;
 
   /** The reference of the board's set, if it has one. */
   public static Optional<String> of(Board board) {

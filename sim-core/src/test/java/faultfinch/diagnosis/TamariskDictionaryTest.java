@@ -79,8 +79,8 @@ class TamariskDictionaryTest {
           .shows(dictionary.row(fault.text()))
           .forEach(
               (look, outcome) -> {
-                String now = run.shows().getOrDefault(look, outcome);
-                if (!outcome.equals(now)) {
+                String now = run.shows().get(look);
+                if (BenchRom.named(look).isEmpty() && !outcome.equals(now)) {
                   wrong.add(fault.text() + ", " + look + ": " + outcome + ", now " + now);
                 }
               });
