@@ -8,7 +8,7 @@ import java.util.Optional;
 /** Which looks of a kind are meant by a place in words. */
 final class LookPlaces {
   /** Looks at the whole board. */
-  static final List<String> OWNERS = List.of("screen", "listen", "lamp", "current");
+  static final List<String> OWNERS = List.of("screen", "listen", "lamp", "typed", "current");
 
   /** Looks at pins. */
   static final List<String> AT_PINS = List.of("probe", "meter", "counter", "continuity", "ohms");

@@ -23,7 +23,8 @@ final class Places {
       Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| pin | )([^ ]+)(?= |$)");
   private static final Pattern PIN_BEFORE =
       Pattern.compile("(?<= |^)pin ([^ ]+) (?:of|on|at) (?:the )?([a-z]+\\d+)(?= |$)");
-  private static final Pattern KEY = Pattern.compile("(?<= |^)([^ ]+) key(?= |$)");
+  private static final Set<String> KEYS = Set.of("key", "keys");
+  private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
       Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1(\\d{1,2})(?= |$)");
   private static final String ROLE = "role ";
@@ -39,7 +40,23 @@ final class Places {
     board.parts().forEach(p -> parts.put(p.ref().toLowerCase(Locale.ROOT), p));
     board.parts().stream()
         .sorted(Comparator.comparing((PlacedPart p) -> p.role().length()).reversed())
-        .forEach(p -> roles.putIfAbsent(p.role().toLowerCase(Locale.ROOT), p));
+        .forEach(p -> calls(p.role().toLowerCase(Locale.ROOT), p));
+  }
+
+  /** By its role, and by what stands before a colon in it. */
+  private void calls(String role, PlacedPart part) {
+    roles.putIfAbsent(role, part);
+    int colon = role.indexOf(':');
+    if (colon > 0) {
+      roles.putIfAbsent(role.substring(0, colon), part);
+    }
+  }
+
+  /** The letter of a key in small, or nothing if a part is no key with a letter. */
+  String letter(String ref) {
+    PlacedPart part = parts.get(ref.toLowerCase(Locale.ROOT));
+    String role = part == null ? "" : part.role().toLowerCase(Locale.ROOT);
+    return role.matches("key \\S") ? role.substring(role.length() - 1) : "";
   }
 
   /**
@@ -56,7 +73,7 @@ final class Places {
     }
     Set<String> refs = new LinkedHashSet<>();
     List<String> words = new ArrayList<>();
-    boolean several = parts(text, feels, refs, words);
+    boolean several = parts(text, capitals, feels, refs, words);
     List<List<Pad>> lines = new ArrayList<>();
     String rest = text;
     for (String w : words) {
@@ -173,7 +190,8 @@ final class Places {
   }
 
   /** Whether the words were of several parts. */
-  private boolean parts(String text, boolean feels, Set<String> refs, List<String> words) {
+  private boolean parts(
+      String text, Set<String> capitals, boolean feels, Set<String> refs, List<String> words) {
     for (String token : text.split(" ")) {
       if (parts.containsKey(token) && (feels || net(token).isEmpty())) {
         refs.add(parts.get(token).ref());
@@ -194,14 +212,11 @@ final class Places {
     if (!refs.isEmpty()) {
       return false;
     }
-    Matcher key = KEY.matcher(text);
-    String named = key.find() ? "key " + key.group(1) : "";
-    if (roles.containsKey(named)) {
-      refs.add(roles.get(named).ref());
-      words.add(key.group());
-      return false;
+    keys(text, capitals, refs, words);
+    if (!refs.isEmpty()) {
+      return refs.size() > 1;
     }
-    Optional<String> role = Vocabulary.in(text, List.copyOf(roles.keySet()));
+    Optional<String> role = Vocabulary.in(text, longestFirst(roles.keySet()));
     if (role.isPresent()) {
       refs.add(roles.get(role.get()).ref());
       words.add(role.get());
@@ -214,13 +229,45 @@ final class Places {
       Optional<String> called = Vocabulary.in(text, group.words());
       if (called.isPresent()) {
         List<PlacedPart> all =
-            board.parts().stream().filter(p -> p.type().type().matches(group.which())).toList();
+            board.parts().stream().filter(p -> isCalled(p, group.which())).toList();
         all.forEach(p -> refs.add(p.ref()));
         words.add(called.get());
         return called.get().endsWith("s");
       }
     }
     return false;
+  }
+
+  private static boolean isCalled(PlacedPart part, String which) {
+    return which.startsWith(ROLE)
+        ? part.role().matches(which.substring(ROLE.length()))
+        : part.type().type().matches(which);
+  }
+
+  private static List<String> longestFirst(Set<String> names) {
+    return names.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
+  }
+
+  /** Keys by what stands on them: "the R key", "keys A, E and I"; a small "a" is no name. */
+  private void keys(String text, Set<String> capitals, Set<String> refs, List<String> words) {
+    List<String> tokens = List.of(text.split("[ ,]+"));
+    for (int at = 0; at < tokens.size(); at++) {
+      if (KEYS.contains(tokens.get(at))) {
+        for (int step : new int[] {-1, 1}) {
+          for (int i = at + step; i >= 0 && i < tokens.size(); i += step) {
+            String name = tokens.get(i);
+            PlacedPart part = roles.get("key " + name);
+            boolean article = name.equals("a") && !capitals.contains("A");
+            if (part != null && !article) {
+              refs.add(part.ref());
+              words.add(name);
+            } else if (!BETWEEN.contains(name)) {
+              break;
+            }
+          }
+        }
+      }
+    }
   }
 
   private List<List<Pad>> lines(String pins, Set<String> refs) {

@@ -91,7 +91,7 @@ final class Vocabulary {
                 .map(w -> texts.get(sort + "." + name + "." + w))
                 .filter(t -> t != null)
                 .findFirst()
-                .orElseThrow();
+                .orElseGet(() -> "role " + texts.get(sort + "." + name + ".roles"));
         groups.add(new Group(name, longestFirst(list(key)), which));
       }
     }
