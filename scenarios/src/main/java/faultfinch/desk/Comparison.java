@@ -43,11 +43,12 @@ enum Comparison {
       return PictureText.of(outcome).hasWordOf(PictureText.of(normal.same()));
     }
   },
-  /** No cell is a letter though cells are dark and lit. */
-  NO_LETTERS("no-letters") {
+  /** Letters are none: lit cells among dark ones, or a glass full of them. */
+  MISSHAPEN("misshapen") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return PictureText.of(outcome).hasNoLetters();
+      PictureText is = PictureText.of(outcome);
+      return is.hasNoLetters() || is.isFilled();
     }
   },
   FILLED("filled") {

@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
+import faultfinch.board.Pad;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -340,8 +341,9 @@ final class Phrases {
         if (named.size() == 1) {
           named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         } else if (named.isEmpty()) {
+          String atPins = isRail(place) ? "meter" : "probe";
           kinds.stream()
-              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals("probe"))
+              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals(atPins))
               .limit(1)
               .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         }
@@ -359,7 +361,9 @@ final class Phrases {
     }
     for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning.shows().relative());
-      Read one = finding(text, e.getKey(), all(e.getValue()), relative, place, false);
+      boolean well = e.getValue().stream().allMatch(w -> !w.not && w.meaning.isHealthy());
+      Place where = well ? well(place, e.getKey()) : place;
+      Read one = finding(text, e.getKey(), all(e.getValue()), relative, where, false);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
     }
@@ -381,6 +385,21 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     return new Read(findings, trouble);
+  }
+
+  private boolean isRail(Place place) {
+    return !place.lines().isEmpty()
+        && place.lines().stream().flatMap(List::stream).allMatch(places::onRail);
+  }
+
+  /** Lines that are well are so all of them; one look at each tells it. */
+  private Place well(Place place, String kind) {
+    if (place.lines().isEmpty() || place.quantity() == Place.Quantity.NONE) {
+      return place;
+    }
+    List<List<Pad>> lines =
+        place.lines().stream().map(line -> lookPlaces.first(kind, line)).toList();
+    return new Place(place.refs(), lines, Place.Quantity.EVERY, place.words());
   }
 
   private static boolean isDead(Said said) {

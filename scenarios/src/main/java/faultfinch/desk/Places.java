@@ -6,6 +6,7 @@ import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,6 +29,8 @@ final class Places {
   private static final Pattern NETS =
       Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1(\\d{1,2})(?= |$)");
   private static final String ROLE = "role ";
+  private static final String NET = "net ";
+  private static final String ELSE = " else ";
 
   private final Board board;
   private final Vocabulary vocabulary;
@@ -80,11 +83,12 @@ final class Places {
       rest = Vocabulary.masked(rest, w);
     }
     if (!feels) {
-      for (Vocabulary.Group group : vocabulary.groups("line")) {
-        Optional<String> called = Vocabulary.in(text, group.words());
+      int groups = 0;
+      for (Vocabulary.Group group : called(text)) {
+        Optional<String> called = Vocabulary.in(rest, group.words());
         if (called.isPresent()) {
           words.add(called.get());
-          several |= called.get().endsWith("s") || called.get().endsWith("bus");
+          several |= called.get().endsWith("s") || called.get().endsWith("bus") || groups++ > 0;
           lines.addAll(lines(group.which(), refs));
           rest = Vocabulary.masked(rest, called.get());
         }
@@ -119,6 +123,17 @@ final class Places {
     return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
   }
 
+  /** Groups of lines that a text speaks of, those with the longest words first. */
+  private List<Vocabulary.Group> called(String text) {
+    return vocabulary.groups("line").stream()
+        .filter(g -> Vocabulary.in(text, g.words()).isPresent())
+        .sorted(
+            Comparator.comparing(
+                    (Vocabulary.Group g) -> Vocabulary.in(text, g.words()).orElseThrow().length())
+                .reversed())
+        .toList();
+  }
+
   private static boolean touches(List<Pad> line, Set<String> refs) {
     return line.stream().anyMatch(p -> refs.contains(p.ref()));
   }
@@ -143,6 +158,17 @@ final class Places {
     return Optional.ofNullable(board.netOfPad().get(pad))
         .filter(n -> n.name().equals(board.supply().groundNet()))
         .isPresent();
+  }
+
+  /** Whether a thing is spoken of that is no part of a board. */
+  boolean isElsewhere(String text) {
+    return Vocabulary.in(text, vocabulary.words("elsewhere")).isPresent();
+  }
+
+  /** Whether a pad is on a supply net. */
+  boolean onRail(Pad pad) {
+    Net net = board.netOfPad().get(pad);
+    return net != null && board.supply().feeds(net.name());
   }
 
   /** Nets of one name with numbers from the first to the last. */
@@ -270,7 +296,23 @@ final class Places {
     }
   }
 
-  private List<List<Pad>> lines(String pins, Set<String> refs) {
+  /** Lines of a group, by the first of its patterns that this board has any of. */
+  private List<List<Pad>> lines(String which, Set<String> refs) {
+    return Arrays.stream(which.split(ELSE))
+        .map(pins -> linesOf(pins, refs))
+        .filter(lines -> !lines.isEmpty())
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  private List<List<Pad>> linesOf(String pins, Set<String> refs) {
+    if (pins.startsWith(NET)) {
+      String name = pins.substring(NET.length());
+      return board.nets().stream()
+          .filter(n -> n.name().matches(name))
+          .map(n -> at(n, refs))
+          .toList();
+    }
     Map<Pad, Net> nets = board.netOfPad();
     Map<Net, List<Pad>> lines = new LinkedHashMap<>();
     for (PlacedPart part : board.parts()) {

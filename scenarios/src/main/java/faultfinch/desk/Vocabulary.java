@@ -25,7 +25,13 @@ final class Vocabulary {
    *
    * @param kind of look, by the word it begins with; or {@link #ANY}
    */
-  record Meaning(String kind, String name, Shows shows) {}
+  record Meaning(String kind, String name, Shows shows) {
+
+    /** Whether it says that all is as it should be, and nothing else. */
+    boolean isHealthy() {
+      return shows.terms().equals(List.of("healthy"));
+    }
+  }
 
   /**
    * One way to say it.
