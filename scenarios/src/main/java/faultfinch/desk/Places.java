@@ -84,9 +84,11 @@ final class Places {
     }
     if (!feels) {
       int groups = 0;
+      String left = text;
       for (Vocabulary.Group group : called(text)) {
-        Optional<String> called = Vocabulary.in(rest, group.words());
+        Optional<String> called = Vocabulary.in(left, group.words());
         if (called.isPresent()) {
+          left = Vocabulary.masked(left, called.get());
           words.add(called.get());
           several |= called.get().endsWith("s") || called.get().endsWith("bus") || groups++ > 0;
           lines.addAll(lines(group.which(), refs));

@@ -64,7 +64,7 @@ class TamariskReportsTest {
         "keys E, I and A do nothing            | typed  | U30.Y1/: open pin     | K11: open",
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
-        "no 12 V                               | meter  | J2: open              | U27.1Y: open pin",
+        "no 12 V                               | meter  | lead: open            | U27.1Y: open pin",
         "it says that word is not known here   | typed  | K11: open             | F2: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(
