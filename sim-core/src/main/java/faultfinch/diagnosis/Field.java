@@ -89,6 +89,11 @@ public final class Field {
     return new Field(ground, IntStream.range(0, ground.atoms().length).toArray());
   }
 
+  /** The same candidates on a ground of their own, which is quicker to plan on. */
+  Field narrowed() {
+    return members.length == 0 ? this : whole(ground.narrowed(members));
+  }
+
   /** Whether nothing is left: the fault is none of the list. */
   public boolean isEmpty() {
     return members.length == 0;
