@@ -1,7 +1,6 @@
 package faultfinch.board;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +19,10 @@ public record TrackNeighbours(Track one, Track other, double gap) {
   public static final double CLOSE = 0.5;
 
   private static final double SQUARE = 5;
+  private static final double FAR = Double.MAX_VALUE;
+
+  /** A leg of the track of this number. */
+  private record Near(int number, Track.Leg leg) {}
 
   /** The place between two pieces of track, written {@code U1.D0-U2.D0&U1.D1-U2.D1}. */
   public static String text(Net.Segment one, Net.Segment other) {
@@ -38,48 +41,54 @@ public record TrackNeighbours(Track one, Track other, double gap) {
 
   /** All neighbours among the tracks of a board, each pair once, in the order of the tracks. */
   static List<TrackNeighbours> among(List<Track> tracks) {
-    Map<Integer, BitSet> squares = new HashMap<>();
+    Map<Integer, List<Near>> squares = new HashMap<>();
     List<TrackNeighbours> found = new ArrayList<>();
+    double[] least = new double[tracks.size()];
     for (int i = 0; i < tracks.size(); i++) {
       Track track = tracks.get(i);
+      double reach = track.width() / 2 + CLOSE;
       BitSet near = new BitSet();
-      for (int square : squares(track)) {
-        BitSet there = squares.computeIfAbsent(square, s -> new BitSet());
-        near.or(there);
-        there.set(i);
+      for (Track.Leg leg : track.legs()) {
+        // Legs so close to each other have a square in common.
+        for (int square : squares(leg, reach)) {
+          for (Near other : squares.getOrDefault(square, List.of())) {
+            if (other.number < i && !tracks.get(other.number).net().equals(track.net())) {
+              least[other.number] = near.get(other.number) ? least[other.number] : FAR;
+              near.set(other.number);
+              least[other.number] = Math.min(least[other.number], other.leg.distance(leg));
+            }
+          }
+        }
+      }
+      for (Track.Leg leg : track.legs()) {
+        for (int square : squares(leg, reach)) {
+          squares.computeIfAbsent(square, s -> new ArrayList<>()).add(new Near(i, leg));
+        }
       }
       for (int j = near.nextSetBit(0); j >= 0; j = near.nextSetBit(j + 1)) {
-        Track other = tracks.get(j);
-        if (!other.net().equals(track.net())) {
-          double gap = other.gap(track);
-          if (gap < CLOSE) {
-            found.add(new TrackNeighbours(other, track, gap));
-          }
+        double gap = least[j] - (tracks.get(j).width() + track.width()) / 2;
+        if (gap < CLOSE) {
+          found.add(new TrackNeighbours(tracks.get(j), track, gap));
         }
       }
     }
     return List.copyOf(found);
   }
 
-  /** The squares of the board that a track touches or comes close to, each a number. */
-  private static int[] squares(Track track) {
-    double reach = track.width() / 2 + CLOSE;
+  /** The squares of the board that a leg touches or comes close to, each a number. */
+  private static int[] squares(Track.Leg leg, double reach) {
+    int left = square(Math.min(leg.fromX(), leg.toX()) - reach);
+    int right = square(Math.max(leg.fromX(), leg.toX()) + reach);
+    int top = square(Math.min(leg.fromY(), leg.toY()) - reach);
+    int bottom = square(Math.max(leg.fromY(), leg.toY()) + reach);
+    int[] squares = new int[(right - left + 1) * (bottom - top + 1)];
     int count = 0;
-    int[] squares = new int[16];
-    for (Track.Leg leg : track.legs()) {
-      int left = square(Math.min(leg.fromX(), leg.toX()) - reach);
-      int right = square(Math.max(leg.fromX(), leg.toX()) + reach);
-      int top = square(Math.min(leg.fromY(), leg.toY()) - reach);
-      int bottom = square(Math.max(leg.fromY(), leg.toY()) + reach);
-      int needed = count + (right - left + 1) * (bottom - top + 1);
-      squares = needed > squares.length ? Arrays.copyOf(squares, 2 * needed) : squares;
-      for (int x = left; x <= right; x++) {
-        for (int y = top; y <= bottom; y++) {
-          squares[count++] = (leg.side().ordinal() << 30) + (x << 15) + y;
-        }
+    for (int x = left; x <= right; x++) {
+      for (int y = top; y <= bottom; y++) {
+        squares[count++] = (leg.side().ordinal() << 30) + (x << 15) + y;
       }
     }
-    return Arrays.copyOf(squares, count);
+    return squares;
   }
 
   private static int square(double millimetres) {

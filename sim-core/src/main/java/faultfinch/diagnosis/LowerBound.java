@@ -48,11 +48,13 @@ final class LowerBound {
   private final Ground ground;
   private final double[] weights;
   private final double[] told;
-  private final int[][] actions;
+  private final int[][] repairs;
   private final double[][] spared;
+  private final double[] repairPrices;
   private final int[][] codes;
   private final double leastLook;
   private final double[] sparedHere;
+  private final int[] touching;
   private final Map<Left, Double> known = new HashMap<>();
   private long left;
 
@@ -69,11 +71,14 @@ final class LowerBound {
     int size = classes.size();
     weights = new double[size];
     told = new double[size];
-    actions = new int[size][];
+    repairs = new int[size][];
     spared = new double[size][];
+    Map<Integer, Integer> numberOfAction = new LinkedHashMap<>();
     for (int i = 0; i < size; i++) {
-      toldAndSpared(i, classes.get(i));
+      toldAndSpared(i, classes.get(i), numberOfAction);
     }
+    repairPrices = numberOfAction.keySet().stream().mapToDouble(ground::price).toArray();
+    touching = new int[repairPrices.length];
     double least = Double.POSITIVE_INFINITY;
     codes = new int[ground.columns().length][size];
     for (int c = 0; c < codes.length; c++) {
@@ -84,7 +89,7 @@ final class LowerBound {
       least = Math.min(least, column.price());
     }
     leastLook = least;
-    sparedHere = new double[ground.actions().size()];
+    sparedHere = new double[repairPrices.length];
   }
 
   /**
@@ -104,17 +109,20 @@ final class LowerBound {
   }
 
   /** What a class costs by itself, and how much less after one of its repairs was made. */
-  private void toldAndSpared(int number, List<Integer> members) {
+  private void toldAndSpared(
+      int number, List<Integer> members, Map<Integer, Integer> numberOfAction) {
     for (int member : members) {
       weights[number] += ground.atoms()[member].weight();
     }
     OneClass one = new OneClass(ground, members);
-    actions[number] = one.actions();
-    spared[number] = new double[actions[number].length];
+    int[] actions = one.actions();
+    repairs[number] = new int[actions.length];
+    spared[number] = new double[actions.length];
     double[] after = one.few() ? one.byRepairsMade() : new double[0];
     told[number] = one.few() ? after[0] : one.dueAfter(-1);
     for (int i = 0; i < spared[number].length; i++) {
-      double then = one.few() ? after[1 << i] : one.dueAfter(actions[number][i]);
+      repairs[number][i] = numberOfAction.computeIfAbsent(actions[i], k -> numberOfAction.size());
+      double then = one.few() ? after[1 << i] : one.dueAfter(actions[i]);
       spared[number][i] = told[number] - then;
     }
   }
@@ -159,26 +167,28 @@ final class LowerBound {
   private double atOnce(int[] classes) {
     double weight = weight(classes);
     double least = leastLook * weight;
-    for (int action : touching(classes)) {
-      least = Math.min(least, ground.price(action) * weight - sparedHere[action]);
-      sparedHere[action] = 0;
+    int count = touch(classes);
+    for (int i = 0; i < count; i++) {
+      int repair = touching[i];
+      least = Math.min(least, repairPrices[repair] * weight - sparedHere[repair]);
+      sparedHere[repair] = 0;
     }
     return Math.max(0, least);
   }
 
-  /** Repairs that cure something of some classes; what they spare is in the table by action. */
-  private int[] touching(int[] classes) {
+  /** How many repairs cure something of some classes: which, and what they spare, is noted. */
+  private int touch(int[] classes) {
     int count = 0;
-    int[] touching = new int[sparedHere.length];
     for (int one : classes) {
-      for (int i = 0; i < actions[one].length; i++) {
-        if (sparedHere[actions[one][i]] == 0) {
-          touching[count++] = actions[one][i];
+      for (int i = 0; i < repairs[one].length; i++) {
+        int repair = repairs[one][i];
+        if (sparedHere[repair] == 0) {
+          touching[count++] = repair;
         }
-        sparedHere[actions[one][i]] += spared[one][i];
+        sparedHere[repair] += spared[one][i];
       }
     }
-    return Arrays.copyOf(touching, count);
+    return count;
   }
 
   /** Moves that change something, the one that leaves least to do first. */
@@ -192,14 +202,14 @@ final class LowerBound {
         firsts.add(first(firsts.size(), ground.columns()[c].price() * weight, parts));
       }
     }
-    int[] touching = touching(classes);
-    double[] owns = new double[touching.length];
+    int[] made = Arrays.copyOf(touching, touch(classes));
+    double[] owns = new double[made.length];
     for (int i = 0; i < owns.length; i++) {
-      owns[i] = Math.max(0, ground.price(touching[i]) * weight - sparedHere[touching[i]]);
-      sparedHere[touching[i]] = 0;
+      owns[i] = Math.max(0, repairPrices[made[i]] * weight - sparedHere[made[i]]);
+      sparedHere[made[i]] = 0;
     }
     for (int i = 0; i < owns.length; i++) {
-      firsts.add(first(firsts.size(), owns[i], new int[][] {without(touching[i], classes)}));
+      firsts.add(first(firsts.size(), owns[i], new int[][] {without(made[i], classes)}));
     }
     firsts.sort(Comparator.comparingDouble(First::excess).thenComparingInt(First::number));
     return firsts;
@@ -214,13 +224,13 @@ final class LowerBound {
   }
 
   /** The classes of which a repair cures nothing. */
-  private int[] without(int action, int[] classes) {
+  private int[] without(int repair, int[] classes) {
     int count = 0;
     int[] others = new int[classes.length];
     for (int one : classes) {
       boolean touched = false;
-      for (int curing : actions[one]) {
-        touched |= curing == action;
+      for (int curing : repairs[one]) {
+        touched |= curing == repair;
       }
       if (!touched) {
         others[count++] = one;

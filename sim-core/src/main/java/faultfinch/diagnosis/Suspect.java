@@ -1,8 +1,6 @@
 package faultfinch.diagnosis;
 
 import faultfinch.fault.RepairAction;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -23,7 +21,7 @@ public record Suspect(
   private static final int SURE = 100;
 
   public Suspect {
-    cures = Collections.unmodifiableMap(new LinkedHashMap<>(cures));
+    cures = Cures.of(cures);
     if (!(weight > 0)) {
       throw new IllegalArgumentException(
           "found weight " + weight + " for '" + fault + "', right would be above 0");

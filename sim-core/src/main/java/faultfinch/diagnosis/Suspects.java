@@ -5,6 +5,7 @@ import faultfinch.fault.FaultUniverse;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +17,8 @@ import java.util.Set;
  * as two hypotheses of half weight: one that the action cures, one that it does not.
  */
 public final class Suspects {
+  private static final int SURE = 100;
+  private static final int HALF = 50;
 
   /**
    * A suspect, or half of one.
@@ -29,6 +32,24 @@ public final class Suspects {
     }
   }
 
+  /** Indexes of the actions that cure for sure, and of those that do with luck, rising. */
+  private record Curing(List<Integer> sure, List<Integer> lucky) {
+    Curing(Map<RepairAction, Integer> cures, Map<RepairAction, Integer> indexOfAction) {
+      this(new ArrayList<>(), new ArrayList<>());
+      for (Map.Entry<RepairAction, Integer> cure : cures.entrySet()) {
+        int index = indexOfAction.computeIfAbsent(cure.getKey(), k -> indexOfAction.size());
+        if (cure.getValue() >= HALF) {
+          lucky.add(index);
+        }
+        if (cure.getValue() >= SURE) {
+          sure.add(index);
+        }
+      }
+      Collections.sort(sure);
+      Collections.sort(lucky);
+    }
+  }
+
   private final List<Suspect> all;
   private final Map<String, Integer> indexOfFault = new LinkedHashMap<>();
   private final List<RepairAction> actions;
@@ -38,22 +59,19 @@ public final class Suspects {
   public Suspects(List<Suspect> all) {
     this.all = List.copyOf(all);
     Map<RepairAction, Integer> indexOfAction = new LinkedHashMap<>();
+    Map<Map<RepairAction, Integer>, Curing> curing = new IdentityHashMap<>();
     for (int i = 0; i < all.size(); i++) {
       Suspect suspect = all.get(i);
       if (indexOfFault.putIfAbsent(suspect.fault(), i) != null) {
         throw new IllegalArgumentException(
             "found '" + suspect.fault() + "' twice, right would be once");
       }
-      for (RepairAction action : suspect.cures().keySet()) {
-        indexOfAction.computeIfAbsent(action, k -> indexOfAction.size());
-      }
-      List<Integer> sure = curing(suspect, 100, indexOfAction);
-      List<Integer> lucky = curing(suspect, 50, indexOfAction);
-      if (sure.equals(lucky)) {
-        hypotheses.add(new Hypothesis(i, suspect.weight(), sure));
+      Curing by = curing.computeIfAbsent(suspect.cures(), c -> new Curing(c, indexOfAction));
+      if (by.sure.equals(by.lucky)) {
+        hypotheses.add(new Hypothesis(i, suspect.weight(), by.sure));
       } else {
-        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, lucky));
-        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, sure));
+        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, by.lucky));
+        hypotheses.add(new Hypothesis(i, suspect.weight() / 2, by.sure));
       }
     }
     actions = List.copyOf(indexOfAction.keySet());
@@ -102,18 +120,6 @@ public final class Suspects {
 
   private static void at(RepairAction action, String place, Map<String, Set<RepairAction>> map) {
     map.computeIfAbsent(place, k -> new LinkedHashSet<>()).add(action);
-  }
-
-  private static List<Integer> curing(
-      Suspect suspect, int least, Map<RepairAction, Integer> indexOfAction) {
-    List<Integer> curing = new ArrayList<>();
-    for (Map.Entry<RepairAction, Integer> cure : suspect.cures().entrySet()) {
-      if (cure.getValue() >= least) {
-        curing.add(indexOfAction.get(cure.getKey()));
-      }
-    }
-    Collections.sort(curing);
-    return curing;
   }
 
   /**

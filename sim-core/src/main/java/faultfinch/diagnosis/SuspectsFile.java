@@ -102,7 +102,7 @@ public final class SuspectsFile {
       for (int left = in.readInt(); left > 0; left--) {
         cures.put(action(words, in), in.readInt());
       }
-      remedies[i] = new Remedy(repair, cures);
+      remedies[i] = new Remedy(repair, Cures.of(cures));
     }
     int count = in.readInt();
     List<Suspect> all = new ArrayList<>(count);
