@@ -6,12 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** How far an observation can be trusted: the figures of observations.properties. */
 public final class ErrorRates {
-  private static final Pattern AMOUNT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(.*)");
   private static final double ROUNDING = 1e-9;
 
   private final Properties figures;
@@ -168,14 +165,7 @@ public final class ErrorRates {
       return true;
     }
     Optional<Double> near = find("near." + kind).map(Double::parseDouble);
-    Matcher a = AMOUNT.matcher(shown);
-    Matcher b = AMOUNT.matcher(seen);
-    return near.isPresent()
-        && a.matches()
-        && b.matches()
-        && a.group(2).equals(b.group(2))
-        && Math.abs(Double.parseDouble(a.group(1)) - Double.parseDouble(b.group(1)))
-            <= near.get() + ROUNDING;
+    return near.isPresent() && Steps.near(shown, seen, near.get() + ROUNDING);
   }
 
   /** The word a look begins with. */
