@@ -25,7 +25,7 @@ final class Steps {
   static Optional<String> together(List<String> shown) {
     List<String> all = shown.stream().distinct().sorted(Steps::byFigure).toList();
     boolean figures = all.stream().allMatch(s -> STEP.matcher(s).matches());
-    long units = all.stream().map(s -> s.substring(s.lastIndexOf(' '))).distinct().count();
+    long units = all.stream().map(s -> s.substring(s.lastIndexOf(' ') + 1)).distinct().count();
     return all.size() == 1 || figures && units == 1
         ? Optional.of(String.join(OR, all))
         : Optional.empty();
