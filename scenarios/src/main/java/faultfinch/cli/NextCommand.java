@@ -89,7 +89,9 @@ final class NextCommand implements Command {
       terminal.say("next.bound-exact");
     } else {
       terminal.say(
-          "next.bound", Figures.oneDigit(advice.atLeast()), Figures.oneDigit(advice.gap()));
+          advice.gap().isPresent() ? "next.bound" : "next.bound-only",
+          Figures.oneDigit(advice.atLeast()),
+          Figures.oneDigit(advice.gap().orElse(0.0)));
     }
     terminal.say(
         "next.owner",
@@ -159,7 +161,7 @@ final class NextCommand implements Command {
     json.put("expectedPrice", advice.best().expectedPrice());
     json.put("method", advice.best().method().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     json.put("lowerBound", advice.atLeast());
-    json.put("gap", advice.gap());
+    advice.gap().ifPresent(gap -> json.put("gap", gap));
     json.put("expectedMinutes", advice.forecast().minutes());
     json.put("innocentChips", advice.forecast().innocentChips());
     Map<String, Object> owner = new LinkedHashMap<>();
