@@ -15,6 +15,7 @@ import faultfinch.signal.Technology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * A digest of all that a run did where it was watched. A fault whose run leaves the trail of the
@@ -40,8 +41,12 @@ final class Trail {
   private final List<Pad> pads = new ArrayList<>();
   private final List<Input> inputs = new ArrayList<>();
   private final List<Cell> cells = new ArrayList<>();
-  private final int[] points;
   private final int[] inputPoints;
+
+  /** The nets on which pins and pads stand, and what weight those give each. */
+  private int[] nets = {};
+
+  private long[] weights = {};
   private long sum;
   private boolean misjudged;
 
@@ -62,7 +67,6 @@ final class Trail {
         board.part(cell.ref()).ifPresent(part -> cells.add(cell(part, cell)));
       }
     }
-    points = new int[2 * pads.size()];
     inputPoints = new int[inputs.size()];
   }
 
@@ -79,10 +83,17 @@ final class Trail {
 
   /** A window begins; until it ends no switch moves. */
   void begin(Machine machine) {
-    for (int i = 0; i < pads.size(); i++) {
-      points[2 * i] = machine.point(pads.get(i), false);
-      points[2 * i + 1] = machine.point(pads.get(i), true);
+    // Each pin and pad has a weight of its own, so that a net counts once for all that are on it.
+    long[] onNet = new long[machine.points()];
+    long weight = FACTOR;
+    for (Pad pad : pads) {
+      weight = scattered(weight);
+      onNet[machine.point(pad, false)] += weight;
+      weight = scattered(weight);
+      onNet[machine.point(pad, true)] += weight;
     }
+    nets = IntStream.range(0, onNet.length).filter(net -> onNet[net] != 0).toArray();
+    weights = IntStream.of(nets).mapToLong(net -> onNet[net]).toArray();
     for (int i = 0; i < inputPoints.length; i++) {
       inputPoints[i] = machine.point(inputs.get(i).pad, false);
     }
@@ -90,10 +101,13 @@ final class Trail {
 
   /** A phase of a window has settled. */
   void phase(Machine machine) {
-    for (int point : points) {
-      int how = machine.floating(point) ? 1 : machine.oscillating(point) ? 2 : 0;
-      sum = (sum ^ (machine.millivolts(point) << 2 | how)) * FACTOR;
+    long all = 0;
+    for (int i = 0; i < nets.length; i++) {
+      int net = nets[i];
+      int how = machine.floating(net) ? 1 : machine.oscillating(net) ? 2 : 0;
+      all += weights[i] * (machine.millivolts(net) << 2 | how);
     }
+    add(all);
     for (int i = 0; i < inputPoints.length; i++) {
       Input input = inputs.get(i);
       int sound = reads(machine, inputPoints[i], input.technology);
@@ -124,6 +138,11 @@ final class Trail {
   /** Something seen or heard between the windows. */
   void seen(String feature) {
     add(feature.hashCode());
+  }
+
+  private static long scattered(long value) {
+    long next = (value ^ value >>> 30) * FACTOR + FACTOR;
+    return next ^ next >>> 27;
   }
 
   private void add(long value) {

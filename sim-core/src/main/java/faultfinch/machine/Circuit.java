@@ -2,6 +2,8 @@ package faultfinch.machine;
 
 import faultfinch.board.Board;
 import faultfinch.part.Part;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,6 +27,7 @@ final class Circuit {
   Optional<Delays> delays = Optional.empty();
 
   String[] refs;
+  private final Map<String, Integer> indices = new HashMap<>();
   Part[] parts;
   boolean[] alive;
   boolean[] powered;
@@ -135,13 +138,16 @@ final class Circuit {
   /** Nodes that follow a pin. */
   int[][] followers;
 
-  int index(String ref) {
-    for (int p = 0; p < refs.length; p++) {
-      if (refs[p].equals(ref)) {
-        return p;
-      }
+  /** Names the parts, in their order. */
+  void name(String[] all) {
+    refs = all;
+    for (int p = all.length - 1; p >= 0; p--) {
+      indices.put(all[p], p);
     }
-    return -1;
+  }
+
+  int index(String ref) {
+    return indices.getOrDefault(ref, -1);
   }
 
   /** Index of a switch that only loads a net from a supply net, or -1. */

@@ -596,6 +596,7 @@ public final class Machine {
    */
   public long digest() {
     long h = Chance.draw(core.cycle, core.a, core.x, core.y, core.s, core.pc);
+    int done = 0;
     for (int p = 0; p < circuit.parts.length; p++) {
       if (circuit.parts[p] instanceof Monitor) {
         continue;
@@ -606,9 +607,11 @@ public final class Machine {
         h = Chance.draw(h, Arrays.copyOfRange(store.words(), from, from + size));
       }
       int end = circuit.cellBase[p] + circuit.parts[p].pinout().cellCount();
-      for (int cell = circuit.cellBase[p]; cell < end; cell++) {
+      // Memories that lie side by side in the same bytes are looked at once.
+      for (int cell = Math.max(done, circuit.cellBase[p]); cell < end; cell++) {
         h = h * 31 + store.cells()[cell];
       }
+      done = Math.max(done, end);
     }
     return h;
   }

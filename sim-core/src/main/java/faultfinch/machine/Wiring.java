@@ -122,7 +122,7 @@ final class Wiring {
   private void parts() {
     List<PlacedPart> placed = board.parts();
     int n = placed.size();
-    c.refs = new String[n];
+    c.name(placed.stream().map(PlacedPart::ref).toArray(String[]::new));
     c.parts = new Part[n];
     c.alive = new boolean[n];
     c.powered = new boolean[n];
@@ -142,7 +142,6 @@ final class Wiring {
     int shared = -1;
     c.pinBase = new int[n];
     for (int p = 0; p < n; p++) {
-      c.refs[p] = placed.get(p).ref();
       indexOfRef.put(c.refs[p], p);
       c.parts[p] = placed.get(p).type().part();
       c.wordBase[p] = c.wordCount;

@@ -54,6 +54,7 @@ public final class Screen {
 
   private static final int HIGH = 12;
   private static final int GLYPH = 16;
+  private static final long BASE = 257;
   private static final int LETTERS_FROM = 33;
   private static final int LETTERS_TO = 126;
   private static final List<String> INKS =
@@ -63,6 +64,9 @@ public final class Screen {
   private final byte[] dots;
   private final Map<Long, Integer> glyphs;
   private final Bars bars;
+
+  /** What {@link #says} made of it, for it is asked once for every fault of a group. */
+  private Optional<String> said = Optional.empty();
 
   private Screen(boolean synced, byte[] dots, Map<Long, Integer> glyphs, Bars bars) {
     this.synced = synced;
@@ -169,7 +173,7 @@ public final class Screen {
   }
 
   private static long add(long hash, int line) {
-    return hash * 257 + line + 1;
+    return hash * BASE + line + 1;
   }
 
   /** Whether the set finds its syncs; without, nothing stands on the glass. */
@@ -212,30 +216,26 @@ public final class Screen {
 
   /** The same with glyphs that are no letters, by their code, as a character of one's own. */
   public List<String> rows(Map<Integer, Character> shapes) {
-    List<String> best = List.of();
-    int most = -1;
-    for (int y = 0; y < HIGH; y++) {
-      for (int x = 0; x < WIDE; x++) {
-        List<String> rows = rows(x, y, shapes);
-        int found =
-            rows.stream()
-                .mapToInt(r -> (int) r.chars().filter(c -> c > ' ' && c != '#').count())
-                .sum();
-        if (found > most) {
-          most = found;
-          best = rows;
-        }
+    char[][] cells = cells(shapes);
+    int[] found = new int[WIDE * HIGH];
+    for (int y = 0; y < cells.length; y++) {
+      for (int x = 0; x < cells[y].length; x++) {
+        found[y % HIGH * WIDE + x % WIDE] += cells[y][x] > ' ' && cells[y][x] != '#' ? 1 : 0;
       }
     }
-    return best;
+    int best = 0;
+    for (int i = 1; i < found.length; i++) {
+      best = found[i] > found[best] ? i : best;
+    }
+    return rows(cells, best % WIDE, best / WIDE);
   }
 
-  private List<String> rows(int left, int top, Map<Integer, Character> shapes) {
+  private static List<String> rows(char[][] cells, int left, int top) {
     List<String> rows = new ArrayList<>();
-    for (int y = top; y + HIGH <= HEIGHT; y += HIGH) {
+    for (int y = top; y < cells.length; y += HIGH) {
       StringBuilder row = new StringBuilder();
-      for (int x = left; x + WIDE <= WIDTH; x += WIDE) {
-        row.append(cell(x, y, shapes));
+      for (int x = left; x < cells[y].length; x += WIDE) {
+        row.append(cells[y][x]);
       }
       rows.add(row.toString().strip());
     }
@@ -248,20 +248,41 @@ public final class Screen {
     return rows;
   }
 
-  private char cell(int left, int top, Map<Integer, Character> shapes) {
-    long hash = 0;
-    boolean lit = false;
-    for (int y = top; y < top + HIGH; y++) {
-      int line = 0;
-      for (int x = left; x < left + WIDE; x++) {
-        line = line << 1 | (dot(x, y) != 0 ? 1 : 0);
+  /** What stands in the cell that begins at each dot, by line and place in it. */
+  private char[][] cells(Map<Integer, Character> shapes) {
+    long first = 1;
+    for (int line = 1; line < HIGH; line++) {
+      first *= BASE;
+    }
+    char[][] cells = new char[HEIGHT - HIGH + 1][WIDTH - WIDE + 1];
+    int[] lines = new int[HEIGHT];
+    for (int x = 0; x + WIDE <= WIDTH; x++) {
+      int dark = 0;
+      long hash = 0;
+      for (int y = 0; y < HEIGHT; y++) {
+        lines[y] = line(x, y);
+        if (y >= HIGH) {
+          hash -= (lines[y - HIGH] + 1) * first;
+        }
+        hash = add(hash, lines[y]);
+        dark = lines[y] == 0 ? dark + 1 : 0;
+        if (y + 1 >= HIGH) {
+          cells[y + 1 - HIGH][x] = dark >= HIGH ? ' ' : shape(hash, shapes);
+        }
       }
-      lit |= line != 0;
-      hash = add(hash, line);
     }
-    if (!lit) {
-      return ' ';
+    return cells;
+  }
+
+  private int line(int left, int y) {
+    int line = 0;
+    for (int x = left; x < left + WIDE; x++) {
+      line = line << 1 | (dot(x, y) != 0 ? 1 : 0);
     }
+    return line;
+  }
+
+  private char shape(long hash, Map<Integer, Character> shapes) {
     int code = glyphs.getOrDefault(hash, 0);
     return code >= LETTERS_FROM ? (char) code : shapes.getOrDefault(code, '#');
   }
@@ -283,6 +304,13 @@ public final class Screen {
 
   /** In words: what an owner would say. */
   public String says() {
+    if (said.isEmpty()) {
+      said = Optional.of(words());
+    }
+    return said.get();
+  }
+
+  private String words() {
     if (!synced) {
       return "no picture";
     }
