@@ -25,6 +25,7 @@ final class NextCommand implements Command {
   private static final int USUAL = 5;
   private static final int MOST_PROPOSALS = 50;
   private static final int OUTCOMES_SHOWN = 6;
+  private static final int REPAIRS_SHOWN = 6;
 
   /** Groups of less belief are for machines only. */
   private static final double GROUP_SHOWN = 0.1;
@@ -106,7 +107,7 @@ final class NextCommand implements Command {
                     terminal,
                     "next.group",
                     Figures.perCent(g.chance(), words),
-                    repairs(g.order(), words)));
+                    order(g.order(), words)));
     int number = 0;
     for (Advice.Proposal proposal : advice.proposals()) {
       number++;
@@ -141,6 +142,12 @@ final class NextCommand implements Command {
         "    " + words.say("next.outcome", branch.outcome()),
         Figures.perCent(branch.chance(), words),
         then);
+  }
+
+  private static String order(List<Share> order, Words words) {
+    int more = order.size() - REPAIRS_SHOWN;
+    String first = repairs(order.subList(0, Math.min(REPAIRS_SHOWN, order.size())), words);
+    return more > 0 ? words.say("next.more-repairs", first, more) : first;
   }
 
   private static String repairs(List<Share> repairs, Words words) {

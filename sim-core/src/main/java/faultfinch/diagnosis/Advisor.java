@@ -46,7 +46,7 @@ final class Advisor {
     if (plan.best().method() != Choice.Method.EXACT) {
       atLeast = LowerBound.of(field.ground(), field.members(), BOUNDED);
     }
-    Choice best = atLeast(plan.best(), atLeast);
+    Choice best = plan.toTheEnd() ? plan.best() : estimated(plan.best(), forecast, atLeast);
     return new Advice(
         best,
         proposals(plan, best, Math.max(1, most)),
@@ -60,10 +60,10 @@ final class Advisor {
         groups(field, plan.gains()));
   }
 
-  /** What was only estimated may come out below what is possible. */
-  private static Choice atLeast(Choice best, double price) {
-    return new Choice(
-        best.step(), best.price(), Math.max(price, best.expectedPrice()), best.method());
+  /** By what the job comes to where that was estimated too, and not below what is possible. */
+  private static Choice estimated(Choice best, Forecast forecast, double atLeast) {
+    double price = Math.max(atLeast, forecast.price());
+    return new Choice(best.step(), best.price(), price, best.method());
   }
 
   /** The best step, then others at other points by what they tell for what they waste. */
