@@ -22,6 +22,11 @@ final class Figures {
     return json;
   }
 
+  /** Without digits behind the point. */
+  static String noDigit(double figure) {
+    return BigDecimal.valueOf(figure).setScale(0, RoundingMode.HALF_UP).toPlainString();
+  }
+
   /** With one digit behind the point. */
   static String oneDigit(double figure) {
     return BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP).toPlainString();

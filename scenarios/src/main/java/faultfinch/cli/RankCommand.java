@@ -5,6 +5,7 @@ import faultfinch.desk.Statement;
 import faultfinch.diagnosis.Evidence;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.apache.commons.cli.Options;
 
@@ -12,6 +13,7 @@ import org.apache.commons.cli.Options;
 final class RankCommand implements Command {
   private static final String MOST = "most";
   private static final String JSON = "json";
+  private static final String PAIRS = "pairs";
   private static final int USUAL = 10;
   private static final int MOST_ROWS = 10_000;
 
@@ -29,7 +31,10 @@ final class RankCommand implements Command {
     Options options = new Options();
     options.addOption(BoardChoice.option());
     Noted.addTo(options);
-    return options.addOption(Given.value(MOST, "N")).addOption(Given.flag(JSON));
+    return options
+        .addOption(Given.flag(PAIRS))
+        .addOption(Given.value(MOST, "N"))
+        .addOption(Given.flag(JSON));
   }
 
   @Override
@@ -43,13 +48,17 @@ final class RankCommand implements Command {
     Evidence evidence = noted.evidence(given, terminal);
     Ranking ranking =
         new Ranking(known.diagnosis().belief(evidence), known.diagnosis().suspects(), most);
+    Optional<Pairs> pairs =
+        given.has(PAIRS) ? Optional.of(Pairs.of(known, evidence, terminal)) : Optional.empty();
     if (given.has(JSON)) {
       Map<String, Object> json = new LinkedHashMap<>(ranking.json());
+      pairs.ifPresent(p -> json.put("pairs", p.json()));
       noted.json(json);
       JsonPage.print(json, terminal.out());
     } else {
       taken(noted, terminal);
       ranking.print(terminal);
+      pairs.ifPresent(p -> p.print(terminal));
     }
     return DONE;
   }

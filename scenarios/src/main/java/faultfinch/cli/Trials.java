@@ -81,7 +81,7 @@ final class Trials {
       int done = 0;
       for (Map.Entry<Integer, Future<SortedMap<Look, String>>> run : runs.entrySet()) {
         trials.add(run.getKey(), run.getValue().get());
-        terminal.err().println(words.say("dictionary.progress", ++done, faults.size()));
+        terminal.err().println(words.say("trials.progress", ++done, faults.size()));
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

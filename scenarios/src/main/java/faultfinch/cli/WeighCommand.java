@@ -7,7 +7,6 @@ import faultfinch.diagnosis.Verdict;
 import faultfinch.fault.Contradictions;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
-import faultfinch.fault.RepairAction;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -26,7 +25,6 @@ final class WeighCommand implements Command {
   private static final String USUAL_ODDS = "20";
   private static final int MOST_SUSPECTS = 2;
   private static final int ALIKE_SHOWN = 6;
-  private static final long THE_BOARD = 1;
 
   private final BiFunction<Board, Terminal, Known> knowledge;
 
@@ -88,16 +86,8 @@ final class WeighCommand implements Command {
     if (suspects.size() == 1 && known.dictionary().knows(text)) {
       return known.diagnosis().weigh(text, evidence, odds);
     }
-    SurveyRows rows = new SurveyRows(known.board());
-    List<Map<String, String>> stages = new ArrayList<>();
-    List<Fault> left = suspects;
-    stages.add(rows.row(left, THE_BOARD).shows());
-    for (RepairAction action : evidence.done()) {
-      List<Fault> now = left.stream().filter(f -> !action.cures(f)).toList();
-      Map<String, String> before = stages.get(stages.size() - 1);
-      stages.add(now.size() == left.size() ? before : rows.row(now, THE_BOARD).shows());
-      left = now;
-    }
+    List<Map<String, String>> stages =
+        Stages.of(suspects, evidence.done(), new SurveyRows(known.board()));
     return known.diagnosis().weigh(text, stages, evidence, odds);
   }
 
@@ -140,13 +130,7 @@ final class WeighCommand implements Command {
   private static Map<String, Object> json(Verdict verdict) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("suspect", verdict.hypothesis());
-    json.put(
-        "finding",
-        switch (verdict.finding()) {
-          case PREDICTED -> "predicted";
-          case CANNOT_RULE_OUT -> "cannotRuleOut";
-          case CONTRADICTED -> "contradicted";
-        });
+    json.put("finding", finding(verdict));
     json.put("fit", verdict.fit());
     json.put("mismatches", mismatches(verdict.mismatches()));
     json.put("contradicting", mismatches(verdict.contradicting()));
@@ -163,6 +147,15 @@ final class WeighCommand implements Command {
               json.put("deciding", look);
             });
     return json;
+  }
+
+  /** For machines. */
+  static String finding(Verdict verdict) {
+    return switch (verdict.finding()) {
+      case PREDICTED -> "predicted";
+      case CANNOT_RULE_OUT -> "cannotRuleOut";
+      case CONTRADICTED -> "contradicted";
+    };
   }
 
   private static List<Object> mismatches(List<Verdict.Mismatch> mismatches) {

@@ -115,6 +115,25 @@ class RankAndJobTest {
   }
 
   @Test
+  void rank_ofTwoSignsThatNoFaultShares_findsPairsThatPredictBoth() throws IOException {
+    String text = rank("--saw", "display reads RNRRDL", "--saw", "silent", "--pairs", "--json");
+    JsonNode pairs = json(text.substring(text.indexOf('{'))).get("pairs");
+    JsonNode best = pairs.get(0);
+    assertEquals("predicted", best.get("finding").asText(), text);
+    assertTrue(best.get("odds").asDouble() > 1, text);
+    assertEquals(2, best.get("repairs").size(), text);
+    for (int i = 1; i < pairs.size(); i++) {
+      assertTrue(pairs.get(i - 1).get("odds").asDouble() >= pairs.get(i).get("odds").asDouble());
+    }
+  }
+
+  @Test
+  void rank_ofOneSign_findsNoPairsThatOneFaultDoesNotExplain() {
+    String text = rank("--saw", "silent", "--pairs");
+    assertTrue(text.contains("No two faults explain together"), text);
+  }
+
+  @Test
   void rank_ofWordsThatSayNothing_keepsThemAndSaysSo() {
     String text = rank("--saw", "smells burnt", "--saw", "display is dark");
     assertTrue(text.contains("Of 2 things said, 1 could be weighed."), text);

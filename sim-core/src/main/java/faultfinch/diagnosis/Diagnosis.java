@@ -78,6 +78,11 @@ public final class Diagnosis {
     return new Weigher(dictionary, suspects, rates, prices).weigh(fault, evidence, odds);
   }
 
+  /** What was seen, held against anything that was run, at the usual odds. */
+  public Verdict weigh(String hypothesis, List<Map<String, String>> stages, Evidence evidence) {
+    return weigh(hypothesis, stages, evidence, Contradiction.ODDS);
+  }
+
   /**
    * What was seen, held against anything that was run, such as two faults at once.
    *
@@ -87,6 +92,26 @@ public final class Diagnosis {
       String hypothesis, List<Map<String, String>> stages, Evidence evidence, double odds) {
     return new Weigher(dictionary, suspects, rates, prices)
         .weigh(hypothesis, stages, evidence, odds);
+  }
+
+  /**
+   * Pairs worth a run: the likeliest of which each member explains something that the other does
+   * not, by what both show composed; likeliest first.
+   *
+   * @param most pairs, 1 or more
+   */
+  public List<SuspectPair> pairs(Evidence evidence, int most) {
+    return new PairSearch(dictionary, suspects, rates, evidence).proposals(most);
+  }
+
+  /**
+   * How many times as likely a pair is as the likeliest single fault.
+   *
+   * @param stages what the pair was run to show: outcome by look, before the first repair and after
+   *     each
+   */
+  public double odds(SuspectPair pair, List<Map<String, String>> stages, Evidence evidence) {
+    return new PairSearch(dictionary, suspects, rates, evidence).odds(pair, stages);
   }
 
   /**
