@@ -25,6 +25,7 @@ final class NextCommand implements Command {
   private static final int USUAL = 5;
   private static final int MOST_PROPOSALS = 50;
   private static final int OUTCOMES_SHOWN = 6;
+  private static final int REPAIRS_SHOWN = 6;
 
   /** Groups of less belief are for machines only. */
   private static final double GROUP_SHOWN = 0.1;
@@ -89,7 +90,9 @@ final class NextCommand implements Command {
       terminal.say("next.bound-exact");
     } else {
       terminal.say(
-          "next.bound", Figures.oneDigit(advice.atLeast()), Figures.oneDigit(advice.gap()));
+          advice.gap().isPresent() ? "next.bound" : "next.bound-only",
+          Figures.oneDigit(advice.atLeast()),
+          Figures.oneDigit(advice.gap().orElse(0.0)));
     }
     terminal.say(
         "next.owner",
@@ -104,7 +107,7 @@ final class NextCommand implements Command {
                     terminal,
                     "next.group",
                     Figures.perCent(g.chance(), words),
-                    repairs(g.order(), words)));
+                    order(g.order(), words)));
     int number = 0;
     for (Advice.Proposal proposal : advice.proposals()) {
       number++;
@@ -141,6 +144,12 @@ final class NextCommand implements Command {
         then);
   }
 
+  private static String order(List<Share> order, Words words) {
+    int more = order.size() - REPAIRS_SHOWN;
+    String first = repairs(order.subList(0, Math.min(REPAIRS_SHOWN, order.size())), words);
+    return more > 0 ? words.say("next.more-repairs", first, more) : first;
+  }
+
   private static String repairs(List<Share> repairs, Words words) {
     return repairs.stream()
         .map(s -> words.say("next.due", s.what(), Figures.perCent(s.belief(), words)))
@@ -159,7 +168,7 @@ final class NextCommand implements Command {
     json.put("expectedPrice", advice.best().expectedPrice());
     json.put("method", advice.best().method().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     json.put("lowerBound", advice.atLeast());
-    json.put("gap", advice.gap());
+    advice.gap().ifPresent(gap -> json.put("gap", gap));
     json.put("expectedMinutes", advice.forecast().minutes());
     json.put("innocentChips", advice.forecast().innocentChips());
     Map<String, Object> owner = new LinkedHashMap<>();

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param outside belief that the fault is none of the list
  * @param forecast what the job comes to if it is gone on with as planned
  * @param atLeast minutes below which no plan can be; see {@link LowerBound}
+ * @param gap by how many minutes the choice can be dearer than the best one, at most; empty if its
+ *     price is an estimate in part
  * @param groups what no look parts, the likeliest first, at most three
  */
 public record Advice(
@@ -22,16 +24,12 @@ public record Advice(
     double outside,
     Forecast forecast,
     double atLeast,
+    Optional<Double> gap,
     List<Group> groups) {
 
   public Advice {
     proposals = List.copyOf(proposals);
     groups = List.copyOf(groups);
-  }
-
-  /** By how much the choice can be dearer than the best one, at most, in minutes. */
-  public double gap() {
-    return Math.max(0, best.expectedPrice() - atLeast);
   }
 
   /**

@@ -39,30 +39,37 @@ final class Advisor {
   Advice advise(Field whole, double outside, int most) {
     PricePlanner.Plan plan = planner.plan(whole, Integer.MAX_VALUE);
     Field field = plan.field();
-    Choice best = plan.best();
-    Gains gains = new Gains(field.ground());
     Forecast forecast =
-        new PlayThrough(field.ground(), gains, plan.policy(), whereabouts::custom)
+        new PlayThrough(field.ground(), plan.gains(), plan.policy(), whereabouts::custom)
             .of(field.members(), PLAYED);
-    double atLeast =
-        best.method() == Choice.Method.EXACT
-            ? best.expectedPrice()
-            : LowerBound.of(field.ground(), field.members(), BOUNDED);
+    double atLeast = plan.best().expectedPrice();
+    if (plan.best().method() != Choice.Method.EXACT) {
+      atLeast = LowerBound.of(field.ground(), field.members(), BOUNDED);
+    }
+    Choice best = plan.toTheEnd() ? plan.best() : estimated(plan.best(), forecast, atLeast);
     return new Advice(
         best,
-        proposals(plan, Math.max(1, most)),
+        proposals(plan, best, Math.max(1, most)),
         field.classes(),
         outside,
         forecast,
-        Math.min(atLeast, best.expectedPrice()),
-        groups(field, gains));
+        atLeast,
+        plan.toTheEnd()
+            ? Optional.of(Math.max(0, best.expectedPrice() - atLeast))
+            : Optional.empty(),
+        groups(field, plan.gains()));
+  }
+
+  /** By what the job comes to where that was estimated too, and not below what is possible. */
+  private static Choice estimated(Choice best, Forecast forecast, double atLeast) {
+    double price = Math.max(atLeast, forecast.price());
+    return new Choice(best.step(), best.price(), price, best.method());
   }
 
   /** The best step, then others at other points by what they tell for what they waste. */
-  private List<Proposal> proposals(PricePlanner.Plan plan, int most) {
+  private List<Proposal> proposals(PricePlanner.Plan plan, Choice best, int most) {
     Field field = plan.field();
     Ground ground = field.ground();
-    Choice best = plan.best();
     List<Proposal> proposals = new ArrayList<>();
     Set<String> points = new LinkedHashSet<>();
     points.add(whereabouts.point(best.step()));
@@ -70,7 +77,7 @@ final class Advisor {
         new Proposal(
             best.step(),
             best.price(),
-            bits(field, best),
+            bits(field, plan.gains(), best),
             Optional.of(best.expectedPrice()),
             outcomes(field, best.step())));
     for (PricePlanner.Ranked ranked : plan.ranked()) {
@@ -124,8 +131,7 @@ final class Advisor {
     return members.stream().mapToInt(Integer::intValue).toArray();
   }
 
-  private double bits(Field field, Choice best) {
-    Gains gains = new Gains(field.ground());
+  private static double bits(Field field, Gains gains, Choice best) {
     double after = 0;
     for (Field part : parts(field, best.step()).values()) {
       after += gains.missing(part.members());

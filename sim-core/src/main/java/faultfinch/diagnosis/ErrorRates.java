@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** How far an observation can be trusted: the figures of observations.properties. */
 public final class ErrorRates {
@@ -13,6 +15,9 @@ public final class ErrorRates {
 
   private final Properties figures;
   private final String outsideKey;
+
+  /** As they are asked for: thousands of looks have a dozen kinds. */
+  private final Map<String, Tier> tiers = new ConcurrentHashMap<>();
 
   private ErrorRates(Properties figures, String outsideKey) {
     this.figures = figures;
@@ -60,11 +65,15 @@ public final class ErrorRates {
 
   /** Who can make this look; a look of an unknown kind counts as the rarest. */
   public Tier tier(String look) {
-    String word = find("tier." + kind(look)).orElse(Tier.ANY.word());
-    return Arrays.stream(Tier.values())
-        .filter(tier -> tier.word().equals(word))
-        .findFirst()
-        .orElse(Tier.ANY);
+    return tiers.computeIfAbsent(
+        kind(look),
+        kind -> {
+          String word = find("tier." + kind).orElse(Tier.ANY.word());
+          return Arrays.stream(Tier.values())
+              .filter(tier -> tier.word().equals(word))
+              .findFirst()
+              .orElse(Tier.ANY);
+        });
   }
 
   /** Whether a person takes this look in at once with others of its sort. */
@@ -170,7 +179,8 @@ public final class ErrorRates {
 
   /** The word a look begins with. */
   static String kind(String look) {
-    return look.split(" ", 2)[0];
+    int space = look.indexOf(' ');
+    return space < 0 ? look : look.substring(0, space);
   }
 
   private List<String> list(String key) {

@@ -57,19 +57,14 @@ final class Ground {
     actions = suspects.actions();
     costs = actions.stream().map(prices::repair).toArray(Price[]::new);
     actionPrices = Arrays.stream(costs).mapToDouble(Ground::price).toArray();
-    Map<Integer, Integer> localOfRow = new LinkedHashMap<>();
-    for (int i = 0; i < weights.length; i++) {
-      if (weights[i] > 0) {
-        localOfRow.computeIfAbsent(row(suspects, i), k -> localOfRow.size());
-      }
-    }
-    int[] rows = localOfRow.keySet().stream().mapToInt(Integer::intValue).toArray();
+    int[] localOfRow = new int[dictionary.rows()];
+    int[] rows = rows(suspects, weights, localOfRow);
     List<Draft> drafts = drafts(prices, rows, done);
     int[] signatureOfRow = signatures(drafts, rows.length);
     Map<List<Integer>, Atom> merged = new LinkedHashMap<>();
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
-        int local = localOfRow.get(row(suspects, i));
+        int local = localOfRow[row(suspects, i)];
         List<Integer> cures = suspects.hypotheses().get(i).cures();
         List<Integer> key = new ArrayList<>(cures);
         key.add(signatureOfRow[local]);
@@ -82,7 +77,14 @@ final class Ground {
         merged.values().stream()
             .sorted(Comparator.comparingInt(Atom::own).thenComparingInt(Atom::signature))
             .toArray(Atom[]::new);
-    columns = drafts.stream().map(d -> column(d, localOfRow)).toArray(Column[]::new);
+    int[] localOfAtom = new int[atoms.length];
+    for (int i = 0; i < atoms.length; i++) {
+      localOfAtom[i] = localOfRow[atoms[i].row];
+    }
+    columns = new Column[drafts.size()];
+    for (int i = 0; i < columns.length; i++) {
+      columns[i] = column(drafts.get(i), localOfAtom);
+    }
   }
 
   /**
@@ -137,6 +139,27 @@ final class Ground {
   /** The same with these atoms only, and with the looks that part them. */
   Ground narrowed(int[] members) {
     return new Ground(this, members);
+  }
+
+  /**
+   * Rows of the hypotheses that count, each once as it comes.
+   *
+   * @param localOfRow filled with the place of each among them
+   */
+  private int[] rows(Suspects suspects, double[] weights, int[] localOfRow) {
+    Arrays.fill(localOfRow, -1);
+    int count = 0;
+    int[] rows = new int[localOfRow.length];
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] > 0) {
+        int row = row(suspects, i);
+        if (localOfRow[row] < 0) {
+          localOfRow[row] = count;
+          rows[count++] = row;
+        }
+      }
+    }
+    return Arrays.copyOf(rows, count);
   }
 
   private int row(Suspects suspects, int hypothesis) {
@@ -215,10 +238,10 @@ final class Ground {
     return signatures;
   }
 
-  private Column column(Draft draft, Map<Integer, Integer> localOfRow) {
-    short[] codes = new short[atoms.length];
+  private static Column column(Draft draft, int[] localOfAtom) {
+    short[] codes = new short[localOfAtom.length];
     for (int i = 0; i < codes.length; i++) {
-      codes[i] = (short) draft.codes[localOfRow.get(atoms[i].row)];
+      codes[i] = (short) draft.codes[localOfAtom[i]];
     }
     return new Column(draft.look, draft.cost, price(draft.cost), codes, draft.outcomes);
   }

@@ -55,6 +55,7 @@ final class LowerBound {
   private final double leastLook;
   private final double[] sparedHere;
   private final int[] touching;
+  private final boolean[] touched;
   private final Map<Left, Double> known = new HashMap<>();
   private long left;
 
@@ -79,6 +80,7 @@ final class LowerBound {
     }
     repairPrices = numberOfAction.keySet().stream().mapToDouble(ground::price).toArray();
     touching = new int[repairPrices.length];
+    touched = new boolean[repairPrices.length];
     double least = Double.POSITIVE_INFINITY;
     codes = new int[ground.columns().length][size];
     for (int c = 0; c < codes.length; c++) {
@@ -119,10 +121,10 @@ final class LowerBound {
     repairs[number] = new int[actions.length];
     spared[number] = new double[actions.length];
     double[] after = one.few() ? one.byRepairsMade() : new double[0];
-    told[number] = one.few() ? after[0] : one.dueAfter(-1);
+    told[number] = one.few() ? after[0] : one.atLeastAfter(-1);
     for (int i = 0; i < spared[number].length; i++) {
       repairs[number][i] = numberOfAction.computeIfAbsent(actions[i], k -> numberOfAction.size());
-      double then = one.few() ? after[1 << i] : one.dueAfter(actions[i]);
+      double then = one.few() ? after[1 << i] : one.atLeastAfter(actions[i]);
       spared[number][i] = told[number] - then;
     }
   }
@@ -170,8 +172,7 @@ final class LowerBound {
     int count = touch(classes);
     for (int i = 0; i < count; i++) {
       int repair = touching[i];
-      least = Math.min(least, repairPrices[repair] * weight - sparedHere[repair]);
-      sparedHere[repair] = 0;
+      least = Math.min(least, repairPrices[repair] * weight - spared(repair));
     }
     return Math.max(0, least);
   }
@@ -182,13 +183,22 @@ final class LowerBound {
     for (int one : classes) {
       for (int i = 0; i < repairs[one].length; i++) {
         int repair = repairs[one][i];
-        if (sparedHere[repair] == 0) {
+        if (!touched[repair]) {
+          touched[repair] = true;
           touching[count++] = repair;
         }
         sparedHere[repair] += spared[one][i];
       }
     }
     return count;
+  }
+
+  /** What a touched repair spares; asked once. */
+  private double spared(int repair) {
+    double spared = sparedHere[repair];
+    sparedHere[repair] = 0;
+    touched[repair] = false;
+    return spared;
   }
 
   /** Moves that change something, the one that leaves least to do first. */
@@ -205,8 +215,7 @@ final class LowerBound {
     int[] made = Arrays.copyOf(touching, touch(classes));
     double[] owns = new double[made.length];
     for (int i = 0; i < owns.length; i++) {
-      owns[i] = Math.max(0, repairPrices[made[i]] * weight - sparedHere[made[i]]);
-      sparedHere[made[i]] = 0;
+      owns[i] = Math.max(0, repairPrices[made[i]] * weight - spared(made[i]));
     }
     for (int i = 0; i < owns.length; i++) {
       firsts.add(first(firsts.size(), owns[i], new int[][] {without(made[i], classes)}));

@@ -2,6 +2,7 @@ package faultfinch.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -77,12 +78,51 @@ final class OneClass {
     return least;
   }
 
-  /** The same for many repairs, no more than it: each member pays for its own cheapest one only. */
-  double dueAfter(int action) {
-    double sum = 0;
+  /**
+   * No more than the least minutes times weight that are left after a repair, for any number of
+   * them.
+   *
+   * @param made the repair, or below 0 for none
+   */
+  double atLeastAfter(int made) {
+    List<Integer> left = new ArrayList<>();
+    double weight = 0;
+    double due = 0;
     for (int member : members) {
-      boolean cured = action >= 0 && cures(member, action);
-      sum += cured ? 0 : ground.price(ground.atoms()[member].own()) * weight(member);
+      if (made < 0 || !cures(member, made)) {
+        left.add(member);
+        weight += weight(member);
+        due += ground.price(ground.atoms()[member].own()) * weight(member);
+      }
+    }
+    return Math.max(due, flowing(left, weight));
+  }
+
+  /**
+   * As if each repair cured what it can cure at an even rate, and no two the same: the quickest
+   * first, and what is uncured pays for every minute. No order of whole repairs cures more by any
+   * time.
+   */
+  private double flowing(List<Integer> left, double weight) {
+    double[] cured = new double[actions.length];
+    for (int a = 0; a < cured.length; a++) {
+      for (int member : left) {
+        cured[a] += cures(member, actions[a]) ? weight(member) : 0;
+      }
+    }
+    List<Integer> quickest = new ArrayList<>();
+    for (int a = 0; a < cured.length; a++) {
+      quickest.add(a);
+    }
+    quickest.sort(Comparator.comparingDouble(a -> -cured[a] / ground.price(actions[a])));
+    double sum = 0;
+    double uncured = weight;
+    for (int a : quickest) {
+      if (uncured > 0 && cured[a] > 0) {
+        double share = Math.min(1, uncured / cured[a]);
+        sum += share * ground.price(actions[a]) * (uncured - share * cured[a] / 2);
+        uncured -= share * cured[a];
+      }
     }
     return sum;
   }

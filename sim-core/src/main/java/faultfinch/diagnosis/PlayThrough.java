@@ -4,14 +4,16 @@ import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Predicate;
 
 /**
  * Plays every candidate through to its cure by a policy and notes what each end has cost. Heavy
- * branches are played first; in what the counted budget leaves, each candidate is looked for at the
- * rate so far and cured by its own repair.
+ * branches are played first; in what the counted budget leaves, each class is looked for at the
+ * rate so far, and what no look parts is repaired in the best order.
  */
 final class PlayThrough {
 
@@ -99,18 +101,30 @@ final class PlayThrough {
             weight, spent.total(), spent.minutes(), node.pulls, node.custom || fitted));
   }
 
+  /** Looked for until its class is known, then what no look parts is repaired in the best order. */
   private void estimate(Node node, double minutesABit) {
-    double looking = minutesABit * gains.missing(node.members) / node.weight;
+    int looking = (int) Math.round(minutesABit * gains.missing(node.members) / node.weight);
+    Price looks = new Price(looking, 0, 0, looking);
+    Map<Integer, List<Integer>> classes = new LinkedHashMap<>();
     for (int member : node.members) {
-      Ground.Atom atom = ground.atoms()[member];
-      Price spent = node.spent.plus(ground.cost(atom.own()));
-      ends.add(
-          new Forecast.End(
-              atom.weight(),
-              spent.total() + looking,
-              spent.minutes() + looking,
-              node.pulls,
-              node.custom || custom.test(ground.actions().get(atom.own()))));
+      int signature = ground.atoms()[member].signature();
+      classes.computeIfAbsent(signature, k -> new ArrayList<>()).add(member);
+    }
+    for (List<Integer> one : classes.values()) {
+      int[] left = one.stream().mapToInt(Integer::intValue).toArray();
+      Price spent = node.spent.plus(looks);
+      int pulls = node.pulls;
+      boolean fitted = node.custom;
+      for (int action : new OneClass(ground, one).order()) {
+        Price cost = ground.cost(action);
+        spent = spent.plus(cost);
+        fitted |= custom.test(ground.actions().get(action));
+        int[] missed = gains.missed(action, left);
+        double cured = gains.weight(left) - gains.weight(missed);
+        ends.add(new Forecast.End(cured, spent.total(), spent.minutes(), pulls, fitted));
+        pulls += cost.pulls();
+        left = missed;
+      }
     }
   }
 }

@@ -44,17 +44,29 @@ public final class PricePlanner implements Planner {
   /** A step with what it is worth; the price in minutes to the end, if it was worked out. */
   record Ranked(Option option, double bits, Optional<Double> expectedPrice) {}
 
-  /** Ranked steps, and how to go on after each. */
-  private record Weighed(List<Ranked> steps, Policy after) {}
+  /**
+   * Ranked steps, and how to go on after each.
+   *
+   * @param toTheEnd whether every price is that of a way that was played to the end
+   */
+  private record Weighed(List<Ranked> steps, Policy after, boolean toTheEnd) {}
 
   /**
    * A choice with all that was worked out for it.
    *
    * @param field the same candidates, on the ground the options speak of
+   * @param gains of that ground, which count the work of the policy too
    * @param ranked by gain per waste
    * @param policy the choice first, then what the price counts on
+   * @param toTheEnd whether the price is that of the policy, and not an estimate in part
    */
-  record Plan(Field field, Choice best, List<Ranked> ranked, Policy policy) {}
+  record Plan(
+      Field field,
+      Gains gains,
+      Choice best,
+      List<Ranked> ranked,
+      Policy policy,
+      boolean toTheEnd) {}
 
   private final Effort effort;
 
@@ -73,7 +85,8 @@ public final class PricePlanner implements Planner {
     Field field = toPlanOn(whole);
     return exact(field)
         .map(plan -> choice(field, plan.option(), plan.price(), Choice.Method.EXACT))
-        .orElseGet(() -> best(field, weighed(field, effort.steps).steps));
+        .orElseGet(
+            () -> best(field, weighed(field, new Gains(field.ground()), effort.steps).steps));
   }
 
   private static Field toPlanOn(Field whole) {
@@ -90,19 +103,22 @@ public final class PricePlanner implements Planner {
    */
   Plan plan(Field whole, int most) {
     Field field = toPlanOn(whole);
-    Weighed weighed = weighed(field, most);
+    Gains gains = new Gains(field.ground());
+    Weighed weighed = weighed(field, gains, most);
     Optional<ExactPlan> exact = exact(field);
     if (exact.isPresent()) {
       ExactPlan plan = exact.get();
       Choice best = choice(field, plan.option(), plan.price(), Choice.Method.EXACT);
-      return new Plan(field, best, weighed.steps, (members, made) -> plan.at(members));
+      return new Plan(field, gains, best, weighed.steps, (members, made) -> plan.at(members), true);
     }
     Ranked first = least(weighed.steps);
     return new Plan(
         field,
+        gains,
         best(field, weighed.steps),
         weighed.steps,
-        (members, made) -> made == 0 ? first.option : weighed.after.at(members, made));
+        (members, made) -> made == 0 ? first.option : weighed.after.at(members, made),
+        weighed.toTheEnd);
   }
 
   /** The best plan of a field with few classes, if the effort suffices. */
@@ -132,8 +148,7 @@ public final class PricePlanner implements Planner {
   }
 
   /** Steps by gain per waste; the first few played through, of a large field only the first. */
-  private Weighed weighed(Field field, int most) {
-    Gains gains = new Gains(field.ground());
+  private Weighed weighed(Field field, Gains gains, int most) {
     int[] members = field.members();
     double weight = gains.weight(members);
     Rollout rollout = new Rollout(field.ground(), gains, effort.cells);
@@ -147,7 +162,7 @@ public final class PricePlanner implements Planner {
               : Optional.empty();
       ranked.add(new Ranked(option, option.gain() / weight, price));
     }
-    Weighed weighed = new Weighed(List.copyOf(ranked), (left, made) -> gains.best(left));
+    Weighed weighed = new Weighed(List.copyOf(ranked), (left, made) -> gains.best(left), false);
     if (!small) {
       return weighed;
     }
@@ -172,7 +187,8 @@ public final class PricePlanner implements Planner {
               (left, made) ->
                   ahead
                       .found(left, Math.max(0, careful + 1 - made))
-                      .orElseGet(() -> gains.best(left)));
+                      .orElseGet(() -> gains.best(left)),
+              true);
     }
     return weighed;
   }

@@ -8,6 +8,7 @@ import faultfinch.bench.Price;
 import faultfinch.board.BoardReader;
 import faultfinch.diagnosis.PricePlanner.Effort;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What is printed of a plan: how long, how many chips in vain, and for the owner. */
@@ -59,7 +60,8 @@ class AdviceTest {
       assertEquals(7, advice.forecast().half());
       assertEquals(17, advice.forecast().eighth());
       assertEquals(29.5, advice.atLeast(), 1e-9);
-      assertEquals(0, advice.gap(), 1e-9);
+      boolean estimate = advice.best().method() == Choice.Method.GAIN_PER_PRICE;
+      assertEquals(estimate ? Optional.empty() : Optional.of(0.0), advice.gap());
       assertTrue(advice.groups().isEmpty());
     }
   }
@@ -102,9 +104,21 @@ class AdviceTest {
         Advice advice = new Advisor(planner, Whereabouts.UNKNOWN).advise(field, 0, 3);
         double promised = advice.best().expectedPrice();
         assertEquals(promised, advice.forecast().price(), 1e-9 * promised, "board " + seed);
-        assertTrue(advice.atLeast() <= promised);
+        assertTrue(advice.atLeast() <= promised * (1 + 1e-9), "board " + seed);
         assertTrue(advice.forecast().half() <= advice.forecast().eighth());
       }
+    }
+  }
+
+  @Test
+  void expectedPrice_thatIsAnEstimate_isNeverBelowTheBound() {
+    // With no work allowed beyond the first step, all that follows is estimated.
+    PricePlanner poor = new PricePlanner(new Effort(0, 0, 500, 1, 1));
+    for (int seed = 0; seed < 60; seed++) {
+      Field field = DrawnBoard.of(seed).field();
+      Advice advice = new Advisor(poor, Whereabouts.UNKNOWN).advise(field, 0, 3);
+      assertTrue(advice.gap().isEmpty());
+      assertTrue(advice.best().expectedPrice() >= advice.atLeast());
     }
   }
 

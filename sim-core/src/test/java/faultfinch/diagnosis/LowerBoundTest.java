@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,40 @@ class LowerBoundTest {
         new OneClass(field.ground(), List.of(0, 1, 2))
             .order().stream().map(a -> field.ground().actions().get(a).text()).toList();
     assertEquals(List.of("exchange U1", "fit a new socket at U1"), order);
+  }
+
+  @Test
+  void bound_ofManyRepairsThatShareNothing_isHalfAnExchangeBelowTheirOrder() {
+    // Twelve parts at 10 min of weight 1: in the mean 10 x (1 + ... + 12) / 12 = 65. Flowing, each
+    // minute is paid for by half a part less: 60.
+    Toy toy = new Toy();
+    for (int i = 0; i < 12; i++) {
+      toy.exchange("U" + i, 10).fault("f" + i, "U" + i, 1);
+    }
+    assertEquals(60, bound(toy), 1e-9);
+  }
+
+  @Test
+  void bound_ofOneClassOfDrawnBoards_isNeverAboveTheBestOrder() {
+    int many = 0;
+    for (int seed = 0; seed < 300; seed++) {
+      Ground ground = DrawnBoard.of(seed).field().ground();
+      List<Integer> members = new ArrayList<>();
+      for (int i = seed % 3; i < ground.atoms().length; i += 3) {
+        members.add(i);
+      }
+      OneClass one = new OneClass(ground, members);
+      if (one.few()) {
+        double[] best = one.byRepairsMade();
+        assertTrue(one.atLeastAfter(-1) <= best[0] * (1 + 1e-9), "board " + seed);
+        for (int i = 0; i < one.actions().length; i++) {
+          double after = one.atLeastAfter(one.actions()[i]);
+          assertTrue(after <= best[1 << i] * (1 + 1e-9) + 1e-9, "board " + seed);
+        }
+        many++;
+      }
+    }
+    assertTrue(many > 200, "only " + many);
   }
 
   @Test
