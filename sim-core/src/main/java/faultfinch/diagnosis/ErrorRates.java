@@ -32,6 +32,18 @@ public final class ErrorRates {
     return new ErrorRates(figures(), "outside.desk");
   }
 
+  /**
+   * The same with another figure.
+   *
+   * @param key of observations.properties
+   */
+  public ErrorRates assuming(String key, double figure) {
+    Properties other = new Properties();
+    other.putAll(figures);
+    other.setProperty(key, Double.toString(figure));
+    return new ErrorRates(other, outsideKey);
+  }
+
   private static Properties figures() {
     Properties figures = new Properties();
     try (InputStream in = ErrorRates.class.getResourceAsStream("observations.properties")) {
@@ -156,6 +168,18 @@ public final class ErrorRates {
       }
     }
     return Math.min(error, sum + (named ? error * share : 0));
+  }
+
+  /** Outcomes of a look for which this one is easily taken. */
+  public List<String> confusions(String look, String shown, List<String> outcomes) {
+    return outcomes.stream()
+        .filter(o -> !o.equals(shown) && confused(kind(look), shown, o))
+        .toList();
+  }
+
+  /** Of mistakes, the share that goes to such outcomes. */
+  public double confusionShare() {
+    return number("confusion.share");
   }
 
   private boolean confused(String kind, String shown, String seen) {
