@@ -177,6 +177,16 @@ public final class ErrorRates {
         .toList();
   }
 
+  /** Chance that a reading of the bench is wrong, 0 to 1. */
+  public double bench() {
+    return number("error.bench");
+  }
+
+  /** Chance that what a person tells is wrong, 0 to 1; of a few kinds of look it is another. */
+  public double told() {
+    return number("error.told");
+  }
+
   /** Of mistakes, the share that goes to such outcomes. */
   public double confusionShare() {
     return number("confusion.share");

@@ -30,6 +30,9 @@ public sealed interface Outlook permits TakenAtWord, Weighed {
   /** Chance that a repair helps, 0 to 1. */
   double cureChance(RepairAction action);
 
+  /** Belief that the fault is none of the list, 0 to 1. */
+  double outside();
+
   /** Of somebody who takes what is seen and told at its word, and knows of one fault only. */
   static Outlook atItsWord(
       FaultDictionary dictionary, Suspects suspects, PriceList prices, Evidence evidence) {

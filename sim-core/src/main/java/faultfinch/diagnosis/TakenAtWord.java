@@ -50,6 +50,11 @@ record TakenAtWord(Field field) implements Outlook {
     return cured / weight();
   }
 
+  @Override
+  public double outside() {
+    return field.isEmpty() ? 1 : 0;
+  }
+
   private double weight() {
     return Arrays.stream(field.members())
         .mapToDouble(m -> field.ground().atoms()[m].weight())

@@ -62,10 +62,11 @@ final class Weighed implements Outlook {
   private final double[] ofTwo;
   private final boolean[] leads;
   private boolean odd;
-  private double outside;
+  private double outsideLog;
   private final boolean[] together;
   private boolean anyTogether;
   private double[] weights = {};
+  private double none;
 
   private Weighed(Terms terms) {
     this.terms = terms;
@@ -83,7 +84,7 @@ final class Weighed implements Outlook {
     leads = new boolean[terms.weightOfRow.length];
     together = new boolean[leads.length];
     Arrays.fill(together, true);
-    outside = StrictMath.log(terms.rates.outside());
+    outsideLog = StrictMath.log(terms.rates.outside());
   }
 
   private Weighed(Weighed before, Evidence evidence) {
@@ -93,7 +94,7 @@ final class Weighed implements Outlook {
     ofTwo = before.ofTwo.clone();
     leads = before.leads.clone();
     odd = before.odd;
-    outside = before.outside;
+    outsideLog = before.outsideLog;
     together = before.together.clone();
     anyTogether = before.anyTogether;
   }
@@ -150,7 +151,7 @@ final class Weighed implements Outlook {
         together[row] &= matches[row];
       }
     } else {
-      outside += StrictMath.log(terms.frequency(matches));
+      outsideLog += StrictMath.log(terms.frequency(matches));
     }
   }
 
@@ -171,7 +172,7 @@ final class Weighed implements Outlook {
   /** Belief in each hypothesis. */
   double[] weights() {
     if (weights.length == 0) {
-      double out = outside + (anyTogether ? StrictMath.log(terms.frequency(together)) : 0);
+      double out = outsideLog + (anyTogether ? StrictMath.log(terms.frequency(together)) : 0);
       double best = out;
       for (int i = 0; i < alone.length; i++) {
         best = Math.max(best, Math.max(alone[i], ofTwo(i)));
@@ -186,8 +187,15 @@ final class Weighed implements Outlook {
         all[i] /= sum;
       }
       weights = all;
+      none = StrictMath.exp(out - best) / sum;
     }
     return weights.clone();
+  }
+
+  @Override
+  public double outside() {
+    weights();
+    return none;
   }
 
   /** Of two faults the one that shows leads. */
@@ -203,7 +211,14 @@ final class Weighed implements Outlook {
   @Override
   public Choice choose(Planner planner) {
     return planner.choose(
-        Field.of(terms.dictionary, terms.suspects, terms.prices, evidence, weights()));
+        Field.of(terms.dictionary, terms.suspects, terms.prices, made(), weights()));
+  }
+
+  /** What was seen on the bench: what was only told may be worth a look of one's own. */
+  private Evidence made() {
+    return new Evidence(
+        evidence.seen().stream().filter(o -> o.source() == Observation.Source.BENCH).toList(),
+        evidence.missed());
   }
 
   @Override

@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Does what the advisor says. Jobs that look the same so far are at the same point of one tree, and
- * what to do there is worked out once.
+ * Does what the advisor says, until the advisor says that the fault is none of its list. Jobs that
+ * look the same so far are at the same point of one tree, and what to do there is worked out once.
  */
 final class Advised implements Practice {
 
@@ -23,6 +23,9 @@ final class Advised implements Practice {
 
   /** More steps than any job needs; whoever comes so far goes in circles. */
   private static final int MOST_STEPS = 300;
+
+  /** From this belief on that the fault is none of the list the list is no guide. */
+  private static final double NONE_OF_THE_LIST = 0.9;
 
   private static final String IN_VAIN = "";
 
@@ -109,7 +112,7 @@ final class Advised implements Practice {
   }
 
   private Optional<Decision> decide(Outlook outlook) {
-    if (outlook.isEmpty()) {
+    if (outlook.isEmpty() || outlook.outside() >= NONE_OF_THE_LIST) {
       return Optional.empty();
     }
     worked++;

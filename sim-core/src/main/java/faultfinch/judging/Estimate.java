@@ -18,19 +18,25 @@ public record Estimate(double at, double low, double high) {
   private static final double WIDE = 1.96;
 
   /**
-   * Mean over a stratified draw: the spread that counts is the one within the kinds.
+   * Mean over a stratified draw, or over some jobs of one: the spread that counts is the one within
+   * the kinds. Not a number of no job at all.
    *
    * @param results with the job of each
    */
   static <R> Estimate mean(Map<Job, R> results, ToDoubleFunction<R> of) {
+    double all = results.keySet().stream().mapToDouble(Job::share).sum();
     double mean = 0;
     Map<String, List<double[]>> kinds = new LinkedHashMap<>();
     for (Map.Entry<Job, R> e : results.entrySet()) {
       double value = of.applyAsDouble(e.getValue());
-      mean += e.getKey().share() * value;
+      double share = e.getKey().share() / all;
+      mean += share * value;
       kinds
           .computeIfAbsent(e.getKey().kind(), k -> new ArrayList<>())
-          .add(new double[] {value, e.getKey().share()});
+          .add(new double[] {value, share});
+    }
+    if (results.isEmpty()) {
+      return new Estimate(Double.NaN, Double.NaN, Double.NaN);
     }
     double variance = 0;
     for (List<double[]> kind : kinds.values()) {
@@ -60,6 +66,15 @@ public record Estimate(double at, double low, double high) {
     double ratio = above / below;
     Estimate rest = mean(results, r -> r[0] - ratio * r[1]);
     double reach = (rest.high - rest.at) / below;
+    return new Estimate(ratio, ratio - reach, ratio + reach);
+  }
+
+  /** Ratio of two means of different draws. */
+  static Estimate quotient(Estimate above, Estimate below) {
+    double ratio = above.at / below.at;
+    double one = (above.high - above.at) / above.at;
+    double other = (below.high - below.at) / below.at;
+    double reach = ratio * StrictMath.sqrt(one * one + other * other);
     return new Estimate(ratio, ratio - reach, ratio + reach);
   }
 

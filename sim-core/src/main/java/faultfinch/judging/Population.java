@@ -22,6 +22,7 @@ public final class Population {
   private record One(Truth truth, Complaint complaint) {}
 
   private final Map<String, List<One>> kinds = new LinkedHashMap<>();
+  private final List<Suspect> noticed = new ArrayList<>();
   private final double weight;
   private final double silent;
 
@@ -30,17 +31,21 @@ public final class Population {
    */
   public Population(
       FaultDictionary dictionary, Suspects suspects, Signs signs, Function<Suspect, String> kind) {
-    double noticed = 0;
     for (Suspect suspect : suspects.all()) {
       Optional<Complaint> complaint = signs.complaint(dictionary.row(suspect.fault()));
       if (complaint.isPresent()) {
-        noticed += suspect.weight();
+        noticed.add(suspect);
         List<One> ones = kinds.computeIfAbsent(kind.apply(suspect), k -> new ArrayList<>());
         Truth.of(suspect).forEach(t -> ones.add(new One(t, complaint.get())));
       }
     }
-    weight = noticed;
-    silent = 1 - noticed / suspects.weight();
+    weight = noticed.stream().mapToDouble(Suspect::weight).sum();
+    silent = 1 - weight / suspects.weight();
+  }
+
+  /** The faults in it. */
+  public List<Suspect> noticed() {
+    return List.copyOf(noticed);
   }
 
   /** Share of the faults that nobody would notice, each by how likely it is, 0 to 1. */
@@ -48,7 +53,12 @@ public final class Population {
     return silent;
   }
 
-  /** Everything that can come, with its complaint. */
+  /** Everything that can come. */
+  public List<Truth> truths() {
+    return noticed.stream().flatMap(s -> Truth.of(s).stream()).toList();
+  }
+
+  /** The same by its complaint. */
   public Map<Complaint, List<Truth>> byComplaint() {
     Map<Complaint, List<Truth>> all = new LinkedHashMap<>();
     kinds

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * Makes the repair that helps most often with such a complaint for its price, then the next one.
@@ -14,32 +15,39 @@ import java.util.Map;
  */
 final class SymptomFirst implements Practice {
   private final Map<Complaint, List<Truth>> known;
-  private final List<Truth> all = new ArrayList<>();
+  private final List<Truth> all;
   private final PriceList prices;
 
   /**
    * @param known what comes with each complaint
+   * @param all that can be wrong
    */
-  SymptomFirst(Map<Complaint, List<Truth>> known, PriceList prices) {
+  SymptomFirst(Map<Complaint, List<Truth>> known, List<Truth> all, PriceList prices) {
     this.known = known;
+    this.all = List.copyOf(all);
     this.prices = prices;
-    known.values().forEach(all::addAll);
   }
 
   @Override
   public void go(Visit visit) {
-    repair(known.getOrDefault(visit.complaint(), List.of()), visit);
+    go(visit, action -> true);
     if (!visit.cured()) {
-      repair(all, visit);
+      repair(all, visit, action -> true);
     }
   }
 
-  private void repair(List<Truth> suspected, Visit visit) {
+  /** The same with some of the repairs, of what goes with the complaint. */
+  void go(Visit visit, Predicate<RepairAction> which) {
+    repair(known.getOrDefault(visit.complaint(), List.of()), visit, which);
+  }
+
+  private void repair(List<Truth> suspected, Visit visit, Predicate<RepairAction> which) {
     List<Truth> left = new ArrayList<>(suspected);
     left.removeIf(t -> visit.made().stream().anyMatch(t::curedBy));
     Map<RepairAction, Double> chances = new LinkedHashMap<>();
     left.forEach(t -> add(t, t.weight(), chances));
-    while (!left.isEmpty()) {
+    chances.keySet().removeIf(which.negate());
+    while (!chances.isEmpty()) {
       RepairAction best = best(chances);
       if (visit.repair(best)) {
         return;
@@ -53,6 +61,7 @@ final class SymptomFirst implements Practice {
             return out;
           });
       chances.remove(best);
+      chances.keySet().removeIf(a -> left.stream().noneMatch(t -> t.curedBy(a)));
     }
   }
 

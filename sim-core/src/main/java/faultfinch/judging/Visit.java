@@ -26,6 +26,10 @@ final class Visit {
     this.prices = prices;
   }
 
+  Job job() {
+    return job;
+  }
+
   /** What the owner says. */
   Complaint complaint() {
     return readings.complaint(job);
