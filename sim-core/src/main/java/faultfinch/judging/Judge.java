@@ -61,13 +61,20 @@ public final class Judge {
   }
 
   /**
-   * Follows jobs that are taken at their word.
+   * Follows jobs that are taken at their word; empty if nobody would notice any fault.
    *
    * @param weighed how many jobs are weighed as well, in each case; 0 for none
    * @param progress told of jobs; it cannot end this
    */
-  public Judged jobs(int count, int weighed, long seed, BuildProgress progress) {
+  public Optional<Judged> jobs(int count, int weighed, long seed, BuildProgress progress) {
     Population population = population(suspects);
+    return population.noticed().isEmpty()
+        ? Optional.empty()
+        : Optional.of(jobs(population, count, weighed, seed, progress));
+  }
+
+  private Judged jobs(
+      Population population, int count, int weighed, long seed, BuildProgress progress) {
     List<Job> jobs = population.draw(count, seed);
     Ways ways = new Ways(board, dictionary, suspects, prices, population);
     Following following = new Following(progress, jobs.size() + 5 * weighed);
