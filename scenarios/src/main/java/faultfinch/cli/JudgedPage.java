@@ -103,6 +103,7 @@ final class JudgedPage {
     columns.row(
         words.say("survey.share"),
         words.say("survey.price"),
+        words.say("survey.known"),
         words.say("survey.innocent"),
         words.say("survey.alike"),
         words.say("survey.fault"));
@@ -110,6 +111,7 @@ final class JudgedPage {
       columns.row(
           Figures.oneDigit(100 * dear.share()),
           Figures.oneDigit(dear.price()),
+          Figures.oneDigit(dear.known()),
           Figures.oneDigit(dear.innocent()),
           String.valueOf(dear.alike()),
           dear.fault());
@@ -238,6 +240,7 @@ final class JudgedPage {
     json.put("fault", dear.fault());
     json.put("share", dear.share());
     json.put("price", dear.price());
+    json.put("priceIfKnown", dear.known());
     json.put("innocentChips", dear.innocent());
     json.put("looks", dear.looks());
     json.put("repairs", dear.repairs());

@@ -247,14 +247,15 @@ public final class Judge {
                     .add(e));
     return byFault.entrySet().stream()
         .map(e -> dear(e.getKey(), e.getValue(), due.get(dictionary.row(e.getKey())).size()))
-        .sorted(Comparator.comparingDouble((Dear d) -> d.share() * d.price()).reversed())
+        .sorted(Comparator.comparingDouble(Dear::added).reversed())
         .limit(DEAREST)
         .toList();
   }
 
-  private static Dear dear(String fault, List<Map.Entry<Job, Bill>> jobs, int alike) {
+  private Dear dear(String fault, List<Map.Entry<Job, Bill>> jobs, int alike) {
     double share = 0;
     double price = 0;
+    double known = 0;
     double innocent = 0;
     double looks = 0;
     double repairs = 0;
@@ -262,11 +263,19 @@ public final class Judge {
       double each = e.getKey().share();
       share += each;
       price += each * e.getValue().price().total();
+      known += each * prices.repair(e.getKey().truth().due(prices)).plus(retest).total();
       innocent += each * e.getValue().innocent();
       looks += each * e.getValue().looks();
       repairs += each * e.getValue().repairs();
     }
     return new Dear(
-        fault, share, price / share, innocent / share, looks / share, repairs / share, alike);
+        fault,
+        share,
+        price / share,
+        known / share,
+        innocent / share,
+        looks / share,
+        repairs / share,
+        alike);
   }
 }

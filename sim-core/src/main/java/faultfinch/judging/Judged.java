@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param practices the usual ones by name
  * @param ratio price of the advisor to that of the cheapest practice
  * @param over innocent chips of the advisor beyond the reference
- * @param dearest faults, the one that adds most to the mean price first
+ * @param dearest faults, the one of which not knowing it adds most to the mean price first
  * @param weighing the advisor as it weighs, if that was asked for
  */
 public record Judged(

@@ -3,10 +3,12 @@ package faultfinch.judging;
 import faultfinch.diagnosis.PriceList;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Makes the repair that helps most often with such a complaint for its price, then the next one.
@@ -41,48 +43,57 @@ final class SymptomFirst implements Practice {
     repair(known.getOrDefault(visit.complaint(), List.of()), visit, which);
   }
 
+  /** What a repair would cure of what is left. */
+  private static final class Chance {
+    private double weight;
+    private int truths;
+  }
+
   private void repair(List<Truth> suspected, Visit visit, Predicate<RepairAction> which) {
     List<Truth> left = new ArrayList<>(suspected);
     left.removeIf(t -> visit.made().stream().anyMatch(t::curedBy));
-    Map<RepairAction, Double> chances = new LinkedHashMap<>();
-    left.forEach(t -> add(t, t.weight(), chances));
-    chances.keySet().removeIf(which.negate());
+    Map<RepairAction, Chance> chances = new LinkedHashMap<>();
+    for (Truth truth : left) {
+      cures(truth).filter(which).forEach(a -> add(chances, a, truth));
+    }
     while (!chances.isEmpty()) {
       RepairAction best = best(chances);
       if (visit.repair(best)) {
         return;
       }
-      left.removeIf(
-          t -> {
-            boolean out = t.curedBy(best);
-            if (out) {
-              add(t, -t.weight(), chances);
-            }
-            return out;
-          });
-      chances.remove(best);
-      chances.keySet().removeIf(a -> left.stream().noneMatch(t -> t.curedBy(a)));
-    }
-  }
-
-  private static void add(Truth truth, double weight, Map<RepairAction, Double> chances) {
-    for (RepairAction action : truth.suspect().cures().keySet()) {
-      if (truth.curedBy(action)) {
-        chances.merge(action, weight, Double::sum);
+      List<Truth> out = left.stream().filter(t -> t.curedBy(best)).toList();
+      left.removeIf(t -> t.curedBy(best));
+      for (Truth truth : out) {
+        cures(truth).filter(chances::containsKey).forEach(a -> take(chances, a, truth));
       }
     }
   }
 
-  private RepairAction best(Map<RepairAction, Double> chances) {
-    RepairAction best = chances.keySet().iterator().next();
-    double most = -1;
-    for (Map.Entry<RepairAction, Double> e : chances.entrySet()) {
-      double value = e.getValue() / prices.repair(e.getKey()).total();
-      if (value > most) {
-        best = e.getKey();
-        most = value;
-      }
+  private static Stream<RepairAction> cures(Truth truth) {
+    return truth.suspect().cures().keySet().stream().filter(truth::curedBy);
+  }
+
+  private static void add(Map<RepairAction, Chance> chances, RepairAction action, Truth truth) {
+    Chance chance = chances.computeIfAbsent(action, a -> new Chance());
+    chance.weight += truth.weight();
+    chance.truths++;
+  }
+
+  private static void take(Map<RepairAction, Chance> chances, RepairAction action, Truth truth) {
+    Chance chance = chances.get(action);
+    chance.weight -= truth.weight();
+    chance.truths--;
+    if (chance.truths == 0) {
+      chances.remove(action);
     }
-    return best;
+  }
+
+  private RepairAction best(Map<RepairAction, Chance> chances) {
+    return chances.entrySet().stream()
+        .max(
+            Comparator.comparingDouble(
+                e -> e.getValue().weight / prices.repair(e.getKey()).total()))
+        .orElseThrow()
+        .getKey();
   }
 }
