@@ -11,6 +11,7 @@ import faultfinch.diagnosis.Origin;
 import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.diagnosis.Stages;
 import faultfinch.diagnosis.Suspects;
+import faultfinch.diagnosis.SuspectsFile;
 import faultfinch.fault.FaultUniverse;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,13 +53,12 @@ final class Dictionaries {
 
   /** What is known of a board. */
   Known of(Board board) {
-    FaultUniverse universe = FaultUniverse.of(board);
     Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
     FaultDictionary dictionary =
         kept(origin)
-            .or(() -> ShippedDictionaries.of(board))
-            .orElseGet(() -> built(board, universe, origin, Optional.empty()));
-    return known(board, universe, dictionary);
+            .or(() -> ShippedDictionaries.of(board, origin))
+            .orElseGet(() -> built(board, FaultUniverse.of(board), origin, Optional.empty()));
+    return known(board, dictionary);
   }
 
   /** The same after every fault that the dictionary lacks was run. */
@@ -69,11 +69,13 @@ final class Dictionaries {
     }
     Origin origin = known.dictionary().origin();
     FaultUniverse universe = FaultUniverse.of(board);
-    return known(board, universe, built(board, universe, origin, Optional.of(known.dictionary())));
+    return known(board, built(board, universe, origin, Optional.of(known.dictionary())));
   }
 
-  private Known known(Board board, FaultUniverse universe, FaultDictionary dictionary) {
-    Suspects all = Suspects.of(universe);
+  private Known known(Board board, FaultDictionary dictionary) {
+    Suspects all =
+        SuspectsFile.shipped(board, dictionary.origin())
+            .orElseGet(() -> Suspects.of(FaultUniverse.of(board)));
     Suspects run = all.knownTo(dictionary);
     Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new BenchPrices(Prices.shipped()));
     Known known =

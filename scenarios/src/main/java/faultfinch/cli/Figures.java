@@ -27,14 +27,28 @@ final class Figures {
     return BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP).toPlainString();
   }
 
+  /** With two digits behind the point. */
+  static String twoDigits(double figure) {
+    return BigDecimal.valueOf(figure).setScale(2, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** A share of 1 as so many of a hundred; what is there but rounds to none is "under 1". */
+  static String ofAHundred(double share, Words words) {
+    String whole = whole(share);
+    return share > 0 && whole.equals("0") ? words.say("figure.under-one") : whole;
+  }
+
   /** A share of 1 in whole per cent; what is there but rounds to none is "under 1". */
   static String perCent(double share, Words words) {
-    String whole =
-        BigDecimal.valueOf(share)
-            .movePointRight(PER_CENT)
-            .setScale(0, RoundingMode.HALF_UP)
-            .toPlainString();
+    String whole = whole(share);
     boolean under = share > 0 && whole.equals("0");
     return words.say(under ? "figure.under-one-per-cent" : "figure.per-cent", whole);
+  }
+
+  private static String whole(double share) {
+    return BigDecimal.valueOf(share)
+        .movePointRight(PER_CENT)
+        .setScale(0, RoundingMode.HALF_UP)
+        .toPlainString();
   }
 }

@@ -3,12 +3,15 @@ package faultfinch.cli;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.Advice;
 import faultfinch.diagnosis.Belief;
+import faultfinch.diagnosis.Choice;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Share;
 import faultfinch.diagnosis.Step;
+import faultfinch.diagnosis.Whereabouts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
@@ -22,6 +25,9 @@ final class NextCommand implements Command {
   private static final int USUAL = 5;
   private static final int MOST_PROPOSALS = 50;
   private static final int OUTCOMES_SHOWN = 6;
+
+  /** Groups of less belief are for machines only. */
+  private static final double GROUP_SHOWN = 0.1;
 
   private final BiFunction<Board, Terminal, Known> knowledge;
 
@@ -50,7 +56,7 @@ final class NextCommand implements Command {
     Noted noted = new Noted(known, words);
     Evidence evidence = noted.evidence(given, terminal);
     Belief belief = known.diagnosis().belief(evidence);
-    Advice advice = known.diagnosis().next(evidence, belief, most);
+    Advice advice = known.diagnosis().next(evidence, belief, most, Whereabouts.of(board));
     if (given.has(JSON)) {
       Map<String, Object> json = json(advice);
       json.put("twoFaults", belief.two());
@@ -67,7 +73,7 @@ final class NextCommand implements Command {
     return DONE;
   }
 
-  static void print(Advice advice, Terminal terminal) {
+  private static void print(Advice advice, Terminal terminal) {
     Words words = terminal.words();
     terminal.say(
         advice.classes() == 1 ? "next.field-one" : "next.field",
@@ -76,7 +82,29 @@ final class NextCommand implements Command {
     terminal.say(
         "next.expected",
         Figures.oneDigit(advice.best().expectedPrice()),
-        words.say("next.method." + advice.best().method()));
+        words.say("next.method." + advice.best().method()),
+        Figures.oneDigit(advice.forecast().minutes()),
+        Figures.twoDigits(advice.forecast().innocentChips()));
+    if (advice.best().method() == Choice.Method.EXACT) {
+      terminal.say("next.bound-exact");
+    } else {
+      terminal.say(
+          "next.bound", Figures.oneDigit(advice.atLeast()), Figures.oneDigit(advice.gap()));
+    }
+    terminal.say(
+        "next.owner",
+        advice.forecast().half(),
+        advice.forecast().eighth(),
+        Figures.ofAHundred(advice.forecast().custom(), words));
+    advice.groups().stream()
+        .filter(g -> g.chance() >= GROUP_SHOWN)
+        .forEach(
+            g ->
+                Paragraph.print(
+                    terminal,
+                    "next.group",
+                    Figures.perCent(g.chance(), words),
+                    repairs(g.order(), words)));
     int number = 0;
     for (Advice.Proposal proposal : advice.proposals()) {
       number++;
@@ -101,10 +129,7 @@ final class NextCommand implements Command {
   }
 
   private static List<String> branch(Advice.Branch branch, Words words) {
-    String repairs =
-        branch.repairs().stream()
-            .map(s -> words.say("next.due", s.what(), Figures.perCent(s.belief(), words)))
-            .collect(Collectors.joining(", "));
+    String repairs = repairs(branch.repairs(), words);
     String then =
         branch.repairs().isEmpty()
             ? ""
@@ -114,6 +139,12 @@ final class NextCommand implements Command {
         "    " + words.say("next.outcome", branch.outcome()),
         Figures.perCent(branch.chance(), words),
         then);
+  }
+
+  private static String repairs(List<Share> repairs, Words words) {
+    return repairs.stream()
+        .map(s -> words.say("next.due", s.what(), Figures.perCent(s.belief(), words)))
+        .collect(Collectors.joining(", "));
   }
 
   /** Groups of causes left after it, on average. */
@@ -126,6 +157,22 @@ final class NextCommand implements Command {
     json.put("groups", advice.classes());
     json.put("outside", advice.outside());
     json.put("expectedPrice", advice.best().expectedPrice());
+    json.put("method", advice.best().method().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    json.put("lowerBound", advice.atLeast());
+    json.put("gap", advice.gap());
+    json.put("expectedMinutes", advice.forecast().minutes());
+    json.put("innocentChips", advice.forecast().innocentChips());
+    Map<String, Object> owner = new LinkedHashMap<>();
+    owner.put("halfWithinMinutes", advice.forecast().half());
+    owner.put("oneInEightOverMinutes", advice.forecast().eighth());
+    owner.put("customPart", advice.forecast().custom());
+    json.put("owner", owner);
+    List<Object> groups = new ArrayList<>();
+    for (Advice.Group group : advice.groups()) {
+      groups.add(
+          JsonPage.object("chance", group.chance(), "order", (Object) shares(group.order())));
+    }
+    json.put("notParted", groups);
     List<Object> steps = new ArrayList<>();
     for (Advice.Proposal p : advice.proposals()) {
       Map<String, Object> step = new LinkedHashMap<>();
@@ -147,11 +194,13 @@ final class NextCommand implements Command {
     json.put("outcome", branch.outcome());
     json.put("chance", branch.chance());
     json.put("groups", branch.classes());
-    List<Object> repairs = new ArrayList<>();
-    for (Share s : branch.repairs()) {
-      repairs.add(JsonPage.object("repair", s.what(), "chance", s.belief()));
-    }
-    json.put("repairs", repairs);
+    json.put("repairs", shares(branch.repairs()));
     return json;
+  }
+
+  private static List<Object> shares(List<Share> repairs) {
+    return repairs.stream()
+        .<Object>map(s -> JsonPage.object("repair", s.what(), "chance", s.belief()))
+        .toList();
   }
 }

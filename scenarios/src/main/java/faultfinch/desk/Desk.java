@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
@@ -126,9 +127,14 @@ public final class Desk {
     return new Evidence(seen, List.of(), done, List.of());
   }
 
+  /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
+  private static final Pattern LISTED =
+      Pattern.compile(
+          "(?<=(?:^| )[A-Za-z]{0,2}\\d{0,2}), (?=[A-Za-z]{0,2}\\d{0,2}(?:,| and | or ))");
+
   private static List<String> pieces(String says) {
     List<String> pieces = new ArrayList<>();
-    for (String piece : says.split("[,;](?= )|(?i) but ")) {
+    for (String piece : LISTED.matcher(says).replaceAll(" and ").split("[,;](?= )|(?i) but ")) {
       if (!piece.isBlank()) {
         pieces.add(piece.strip());
       }

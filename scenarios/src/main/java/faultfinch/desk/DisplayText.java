@@ -17,8 +17,15 @@ final class DisplayText {
         || shown.chars().noneMatch(Character::isLowerCase);
   }
 
+  /** Whether some of these pictures hold a text. */
+  static boolean stands(String shown, List<String> outcomes) {
+    String read = oneBlank(shown);
+    return outcomes.stream()
+        .anyMatch(o -> oneBlank(String.join(" ", PictureText.of(o).rows())).contains(read));
+  }
+
   /** The outcomes that show just this; else those that hold it; else itself. */
-  static Phrases.Finding finding(String shown, List<String> outcomes) {
+  static Phrases.Finding finding(String look, String shown, List<String> outcomes) {
     String read = oneBlank(shown);
     List<String> exact =
         outcomes.stream().filter(o -> oneBlank(o).contains("'" + read + "'")).toList();
@@ -27,8 +34,8 @@ final class DisplayText {
             ? outcomes.stream().filter(o -> oneBlank(o).contains(read)).toList()
             : exact;
     String says = "reads '" + shown + "'";
-    Sight sight = new Sight(List.of("screen"), meant.isEmpty() ? List.of(says) : meant);
-    return new Phrases.Finding("screen", says, List.of(sight), true);
+    Sight sight = new Sight(List.of(look), meant.isEmpty() ? List.of(says) : meant);
+    return new Phrases.Finding(look, says, List.of(sight), true);
   }
 
   /** In small letters, however wide the gaps are: nobody counts blanks on a display. */

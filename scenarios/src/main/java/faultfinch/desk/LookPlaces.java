@@ -8,7 +8,7 @@ import java.util.Optional;
 /** Which looks of a kind are meant by a place in words. */
 final class LookPlaces {
   /** Looks at the whole board. */
-  static final List<String> OWNERS = List.of("screen", "listen", "lamp", "current");
+  static final List<String> OWNERS = List.of("screen", "listen", "lamp", "typed", "current");
 
   /** Looks at pins. */
   static final List<String> AT_PINS = List.of("probe", "meter", "counter", "continuity", "ohms");
@@ -39,7 +39,8 @@ final class LookPlaces {
         }
       }
     } else {
-      boolean anywhere = place.refs().isEmpty() && kind.equals("finger");
+      boolean anywhere =
+          place.refs().isEmpty() && kind.equals("finger") && !places.isElsewhere(text);
       if (anywhere) {
         lookbook.looks().stream()
             .filter(l -> l.startsWith(kind + " "))
@@ -51,6 +52,15 @@ final class LookPlaces {
         .map(line -> line.stream().filter(this::known).toList())
         .filter(line -> !line.isEmpty())
         .toList();
+  }
+
+  /** The first pad of a line at which such a look can be made, or all of them if none can. */
+  List<Pad> first(String kind, List<Pad> line) {
+    return line.stream()
+        .filter(p -> known(at(kind, p, false)))
+        .findFirst()
+        .map(List::of)
+        .orElse(line);
   }
 
   boolean known(String look) {

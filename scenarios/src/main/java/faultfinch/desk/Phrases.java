@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
+import faultfinch.board.Pad;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -26,6 +27,7 @@ final class Phrases {
           "screen",
           "listen",
           "lamp",
+          "typed",
           "key",
           "current",
           "finger",
@@ -41,6 +43,16 @@ final class Phrases {
 
   private static final Pattern TRACK =
       Pattern.compile("([A-Z]+\\d+\\.\\S+?) ?(?:TO|AND|-) ?([A-Z]+\\d+\\.\\S+)");
+
+  private static final String SCREEN = "screen";
+  private static final String TYPED = "typed";
+  private static final String KEY = "key";
+  private static final String NOTHING = "nothing";
+
+  /** Letters that a copied text needs, to be no chance, behind "it says" and without. */
+  private static final int SHORTEST_SAID = 6;
+
+  private static final int SHORTEST_COPIED = 10;
 
   /**
    * What a phrase says of one kind of look.
@@ -59,9 +71,9 @@ final class Phrases {
    *
    * @param not whether it is denied
    */
-  private record Said(Vocabulary.Meaning meaning, boolean not) {
+  private record Said(Vocabulary.Meaning meaning, boolean not, String start) {
     boolean covers(String outcome, String healthy) {
-      return meaning.shows().covers(outcome, healthy) != not;
+      return meaning.shows().covers(outcome, new Comparison.Normal(healthy, start)) != not;
     }
   }
 
@@ -73,6 +85,7 @@ final class Phrases {
   private final Places places;
   private final Amounts amounts;
   private final LookPlaces lookPlaces;
+  private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
@@ -80,6 +93,9 @@ final class Phrases {
     places = new Places(board, vocabulary);
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
+    boolean types = lookPlaces.known(TYPED);
+    ways =
+        vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
   }
 
   /**
@@ -94,15 +110,15 @@ final class Phrases {
         return report(report);
       }
     }
-    Optional<Read> track = track(text);
-    if (track.isPresent()) {
-      return track.get();
+    Optional<Read> known = track(text).or(() -> copied(text));
+    if (known.isPresent()) {
+      return known.get();
     }
     Set<String> subjects = subjects(small);
     boolean atPins = !places.find(text, false).lines().isEmpty();
     List<Said> said = new ArrayList<>();
     String rest = small;
-    for (Vocabulary.Way way : vocabulary.ways()) {
+    for (Vocabulary.Way way : ways) {
       String kind = way.meaning().kind();
       boolean elsewhere = atPins && LookPlaces.OWNERS.contains(kind) && !subjects.contains(kind);
       if (!way.beside() && !elsewhere && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
@@ -117,7 +133,7 @@ final class Phrases {
       open = Vocabulary.masked(open, words);
     }
     Set<String> kinds = kinds(place, subjects);
-    for (Vocabulary.Way way : vocabulary.ways()) {
+    for (Vocabulary.Way way : ways) {
       String kind = way.meaning().kind();
       boolean any = kind.equals(Vocabulary.ANY) && !onlyFelt(place, subjects, feels);
       if (way.beside()
@@ -146,6 +162,11 @@ final class Phrases {
     return String.join(" ", words);
   }
 
+  private Said said(Vocabulary.Meaning meaning, boolean not) {
+    String start = lookPlaces.known(SCREEN) ? lookbook.outcomes(SCREEN).get(0) : "";
+    return new Said(meaning, not, start);
+  }
+
   /** Whether a place is a part, of which no look but a finger's tells without a word for it. */
   private boolean onlyFelt(Place place, Set<String> subjects, boolean feels) {
     return !place.refs().isEmpty()
@@ -160,11 +181,11 @@ final class Phrases {
     for (String not : vocabulary.words("not")) {
       String denied = not + " " + way.words();
       if (Vocabulary.in(text, List.of(denied)).isPresent()) {
-        said.add(new Said(way.meaning(), true));
+        said.add(said(way.meaning(), true));
         return Vocabulary.masked(text, denied);
       }
     }
-    said.add(new Said(way.meaning(), false));
+    said.add(said(way.meaning(), false));
     return Vocabulary.masked(text, way.words());
   }
 
@@ -198,7 +219,7 @@ final class Phrases {
     List<String> outcomes = lookbook.outcomes(look);
     List<Said> said = new ArrayList<>();
     String rest = small;
-    for (Vocabulary.Way way : vocabulary.ways()) {
+    for (Vocabulary.Way way : ways) {
       boolean fits = Set.of(kind, Vocabulary.ANY).contains(way.meaning().kind());
       if (fits && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
         rest = take(way, rest, said);
@@ -232,7 +253,7 @@ final class Phrases {
     Set<String> kinds = new LinkedHashSet<>(subjects);
     boolean key = place.refs().stream().anyMatch(r -> lookbook.looks().contains("key " + r));
     if (key) {
-      kinds.add("key");
+      kinds.add(KEY);
       kinds.remove("listen");
     }
     if (!place.lines().isEmpty()) {
@@ -248,9 +269,12 @@ final class Phrases {
   /** What is neither a known way of speaking nor a figure: a display's text, a lack, a report. */
   private Read report(String small, String text, Place place, Set<String> subjects) {
     Matcher verbatim = VERBATIM.matcher(text);
-    boolean screen = subjects.contains("screen") || subjects.isEmpty() && place.isNowhere();
+    boolean screen = subjects.contains(SCREEN) || subjects.isEmpty() && place.isNowhere();
     if (screen && verbatim.find() && DisplayText.isText(verbatim.group(1), verbatim.group())) {
-      return verbatim(verbatim.group(1).strip());
+      String shown = verbatim.group(1).strip();
+      return lookPlaces.known(SCREEN)
+          ? copied(SCREEN, shown)
+          : trouble(Statement.Why.NO_PLACE, SCREEN, List.of());
     }
     if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
       String wanting = place.words().stream().anyMatch(w -> w.contains("v")) ? "meter" : "probe";
@@ -259,7 +283,7 @@ final class Phrases {
       return vocabulary.ways().stream()
           .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
           .findFirst()
-          .map(w -> new Said(w.meaning(), false))
+          .map(w -> said(w.meaning(), false))
           .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting)))
           .orElseThrow();
     }
@@ -281,11 +305,22 @@ final class Phrases {
     return new Read(findings, Optional.empty());
   }
 
-  private Read verbatim(String shown) {
-    return lookPlaces.known("screen")
-        ? new Read(
-            List.of(DisplayText.finding(shown, lookbook.outcomes("screen"))), Optional.empty())
-        : trouble(Statement.Why.NO_PLACE, "screen", List.of());
+  /** Words that stand on some glass just so, with or without "it says" before them. */
+  private Optional<Read> copied(String text) {
+    Matcher says = VERBATIM.matcher(text);
+    boolean said = says.find();
+    String shown = (said ? says.group(1) : text).strip();
+    boolean enough = said ? shown.length() >= SHORTEST_SAID : shown.length() >= SHORTEST_COPIED;
+    return List.of(SCREEN, TYPED).stream()
+        .filter(look -> enough && shown.contains(" ") && lookPlaces.known(look))
+        .filter(look -> DisplayText.stands(shown, lookbook.outcomes(look)))
+        .findFirst()
+        .map(look -> copied(look, shown));
+  }
+
+  private Read copied(String look, String shown) {
+    return new Read(
+        List.of(DisplayText.finding(look, shown, lookbook.outcomes(look))), Optional.empty());
   }
 
   private Read findings(
@@ -306,8 +341,9 @@ final class Phrases {
         if (named.size() == 1) {
           named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         } else if (named.isEmpty()) {
+          String atPins = isRail(place) ? "meter" : "probe";
           kinds.stream()
-              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals("probe"))
+              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals(atPins))
               .limit(1)
               .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         }
@@ -317,13 +353,21 @@ final class Phrases {
     }
     List<Finding> findings = new ArrayList<>();
     Optional<Trouble> trouble = Optional.empty();
+    boolean dead = byKind.getOrDefault(KEY, List.of()).stream().anyMatch(Phrases::isDead);
+    Optional<Finding> unheard = dead ? unheard(text, place) : Optional.empty();
+    if (unheard.isPresent()) {
+      findings.add(unheard.get());
+      byKind.remove(KEY);
+    }
     for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning.shows().relative());
-      Read one = finding(text, e.getKey(), all(e.getValue()), relative, place, false);
+      boolean well = e.getValue().stream().allMatch(w -> !w.not && w.meaning.isHealthy());
+      Place where = well ? well(place, e.getKey()) : place;
+      Read one = finding(text, e.getKey(), all(e.getValue()), relative, where, false);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
     }
-    if (byKind.isEmpty() && !said.isEmpty() && place.isNowhere()) {
+    if (byKind.isEmpty() && !said.isEmpty() && place.isNowhere() && unheard.isEmpty()) {
       Read one = finding(text, "screen", all(said), true, place, false);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
@@ -341,6 +385,47 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     return new Read(findings, trouble);
+  }
+
+  private boolean isRail(Place place) {
+    return !place.lines().isEmpty()
+        && place.lines().stream().flatMap(List::stream).allMatch(places::onRail);
+  }
+
+  /** Lines that are well are so all of them; one look at each tells it. */
+  private Place well(Place place, String kind) {
+    if (place.lines().isEmpty() || place.quantity() == Place.Quantity.NONE) {
+      return place;
+    }
+    List<List<Pad>> lines =
+        place.lines().stream().map(line -> lookPlaces.first(kind, line)).toList();
+    return new Place(place.refs(), lines, Place.Quantity.EVERY, place.words());
+  }
+
+  private static boolean isDead(Said said) {
+    return said.meaning.name().equals(NOTHING) && !said.not;
+  }
+
+  /** Keys of which nothing comes, where a set shows what is typed and they belong to it. */
+  private Optional<Finding> unheard(String text, Place place) {
+    if (!lookPlaces.known(TYPED) || !lookPlaces.known(SCREEN)) {
+      return Optional.empty();
+    }
+    List<String> outcomes = lookbook.outcomes(TYPED);
+    Comparison.Normal normal =
+        new Comparison.Normal(outcomes.get(0), lookbook.outcomes(SCREEN).get(0));
+    List<Shows> shows = new ArrayList<>();
+    for (String ref : place.refs()) {
+      String letter = places.letter(ref);
+      if (!letter.isEmpty() && Comparison.echo(outcomes.get(0), normal).contains(letter)) {
+        shows.add(Shows.unheard(letter));
+      }
+    }
+    List<String> meant =
+        outcomes.stream().filter(o -> shows.stream().allMatch(s -> s.covers(o, normal))).toList();
+    return shows.isEmpty() || meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Finding(TYPED, text, List.of(new Sight(List.of(TYPED), meant)), true));
   }
 
   private static BiPredicate<String, String> all(List<Said> said) {

@@ -6,6 +6,7 @@ import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -23,10 +24,13 @@ final class Places {
       Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| pin | )([^ ]+)(?= |$)");
   private static final Pattern PIN_BEFORE =
       Pattern.compile("(?<= |^)pin ([^ ]+) (?:of|on|at) (?:the )?([a-z]+\\d+)(?= |$)");
-  private static final Pattern KEY = Pattern.compile("(?<= |^)([^ ]+) key(?= |$)");
+  private static final Set<String> KEYS = Set.of("key", "keys");
+  private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
       Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1(\\d{1,2})(?= |$)");
   private static final String ROLE = "role ";
+  private static final String NET = "net ";
+  private static final String ELSE = " else ";
 
   private final Board board;
   private final Vocabulary vocabulary;
@@ -39,7 +43,23 @@ final class Places {
     board.parts().forEach(p -> parts.put(p.ref().toLowerCase(Locale.ROOT), p));
     board.parts().stream()
         .sorted(Comparator.comparing((PlacedPart p) -> p.role().length()).reversed())
-        .forEach(p -> roles.putIfAbsent(p.role().toLowerCase(Locale.ROOT), p));
+        .forEach(p -> calls(p.role().toLowerCase(Locale.ROOT), p));
+  }
+
+  /** By its role, and by what stands before a colon in it. */
+  private void calls(String role, PlacedPart part) {
+    roles.putIfAbsent(role, part);
+    int colon = role.indexOf(':');
+    if (colon > 0) {
+      roles.putIfAbsent(role.substring(0, colon), part);
+    }
+  }
+
+  /** The letter of a key in small, or nothing if a part is no key with a letter. */
+  String letter(String ref) {
+    PlacedPart part = parts.get(ref.toLowerCase(Locale.ROOT));
+    String role = part == null ? "" : part.role().toLowerCase(Locale.ROOT);
+    return role.matches("key \\S") ? role.substring(role.length() - 1) : "";
   }
 
   /**
@@ -56,18 +76,21 @@ final class Places {
     }
     Set<String> refs = new LinkedHashSet<>();
     List<String> words = new ArrayList<>();
-    boolean several = parts(text, feels, refs, words);
+    boolean several = parts(text, capitals, feels, refs, words);
     List<List<Pad>> lines = new ArrayList<>();
     String rest = text;
     for (String w : words) {
       rest = Vocabulary.masked(rest, w);
     }
     if (!feels) {
-      for (Vocabulary.Group group : vocabulary.groups("line")) {
-        Optional<String> called = Vocabulary.in(text, group.words());
+      int groups = 0;
+      String left = text;
+      for (Vocabulary.Group group : called(text)) {
+        Optional<String> called = Vocabulary.in(left, group.words());
         if (called.isPresent()) {
+          left = Vocabulary.masked(left, called.get());
           words.add(called.get());
-          several |= called.get().endsWith("s") || called.get().endsWith("bus");
+          several |= called.get().endsWith("s") || called.get().endsWith("bus") || groups++ > 0;
           lines.addAll(lines(group.which(), refs));
           rest = Vocabulary.masked(rest, called.get());
         }
@@ -102,6 +125,17 @@ final class Places {
     return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
   }
 
+  /** Groups of lines that a text speaks of, those with the longest words first. */
+  private List<Vocabulary.Group> called(String text) {
+    return vocabulary.groups("line").stream()
+        .filter(g -> Vocabulary.in(text, g.words()).isPresent())
+        .sorted(
+            Comparator.comparing(
+                    (Vocabulary.Group g) -> Vocabulary.in(text, g.words()).orElseThrow().length())
+                .reversed())
+        .toList();
+  }
+
   private static boolean touches(List<Pad> line, Set<String> refs) {
     return line.stream().anyMatch(p -> refs.contains(p.ref()));
   }
@@ -126,6 +160,17 @@ final class Places {
     return Optional.ofNullable(board.netOfPad().get(pad))
         .filter(n -> n.name().equals(board.supply().groundNet()))
         .isPresent();
+  }
+
+  /** Whether a thing is spoken of that is no part of a board. */
+  boolean isElsewhere(String text) {
+    return Vocabulary.in(text, vocabulary.words("elsewhere")).isPresent();
+  }
+
+  /** Whether a pad is on a supply net. */
+  boolean onRail(Pad pad) {
+    Net net = board.netOfPad().get(pad);
+    return net != null && board.supply().feeds(net.name());
   }
 
   /** Nets of one name with numbers from the first to the last. */
@@ -173,7 +218,8 @@ final class Places {
   }
 
   /** Whether the words were of several parts. */
-  private boolean parts(String text, boolean feels, Set<String> refs, List<String> words) {
+  private boolean parts(
+      String text, Set<String> capitals, boolean feels, Set<String> refs, List<String> words) {
     for (String token : text.split(" ")) {
       if (parts.containsKey(token) && (feels || net(token).isEmpty())) {
         refs.add(parts.get(token).ref());
@@ -194,14 +240,11 @@ final class Places {
     if (!refs.isEmpty()) {
       return false;
     }
-    Matcher key = KEY.matcher(text);
-    String named = key.find() ? "key " + key.group(1) : "";
-    if (roles.containsKey(named)) {
-      refs.add(roles.get(named).ref());
-      words.add(key.group());
-      return false;
+    keys(text, capitals, refs, words);
+    if (!refs.isEmpty()) {
+      return refs.size() > 1;
     }
-    Optional<String> role = Vocabulary.in(text, List.copyOf(roles.keySet()));
+    Optional<String> role = Vocabulary.in(text, longestFirst(roles.keySet()));
     if (role.isPresent()) {
       refs.add(roles.get(role.get()).ref());
       words.add(role.get());
@@ -214,7 +257,7 @@ final class Places {
       Optional<String> called = Vocabulary.in(text, group.words());
       if (called.isPresent()) {
         List<PlacedPart> all =
-            board.parts().stream().filter(p -> p.type().type().matches(group.which())).toList();
+            board.parts().stream().filter(p -> isCalled(p, group.which())).toList();
         all.forEach(p -> refs.add(p.ref()));
         words.add(called.get());
         return called.get().endsWith("s");
@@ -223,7 +266,55 @@ final class Places {
     return false;
   }
 
-  private List<List<Pad>> lines(String pins, Set<String> refs) {
+  private static boolean isCalled(PlacedPart part, String which) {
+    return which.startsWith(ROLE)
+        ? part.role().matches(which.substring(ROLE.length()))
+        : part.type().type().matches(which);
+  }
+
+  private static List<String> longestFirst(Set<String> names) {
+    return names.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
+  }
+
+  /** Keys by what stands on them: "the R key", "keys A, E and I"; a small "a" is no name. */
+  private void keys(String text, Set<String> capitals, Set<String> refs, List<String> words) {
+    List<String> tokens = List.of(text.split("[ ,]+"));
+    for (int at = 0; at < tokens.size(); at++) {
+      if (KEYS.contains(tokens.get(at))) {
+        for (int step : new int[] {-1, 1}) {
+          for (int i = at + step; i >= 0 && i < tokens.size(); i += step) {
+            String name = tokens.get(i);
+            PlacedPart part = roles.get("key " + name);
+            boolean article = name.equals("a") && !capitals.contains("A");
+            if (part != null && !article) {
+              refs.add(part.ref());
+              words.add(name);
+            } else if (!BETWEEN.contains(name)) {
+              break;
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** Lines of a group, by the first of its patterns that this board has any of. */
+  private List<List<Pad>> lines(String which, Set<String> refs) {
+    return Arrays.stream(which.split(ELSE))
+        .map(pins -> linesOf(pins, refs))
+        .filter(lines -> !lines.isEmpty())
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  private List<List<Pad>> linesOf(String pins, Set<String> refs) {
+    if (pins.startsWith(NET)) {
+      String name = pins.substring(NET.length());
+      return board.nets().stream()
+          .filter(n -> n.name().matches(name))
+          .map(n -> at(n, refs))
+          .toList();
+    }
     Map<Pad, Net> nets = board.netOfPad();
     Map<Net, List<Pad>> lines = new LinkedHashMap<>();
     for (PlacedPart part : board.parts()) {

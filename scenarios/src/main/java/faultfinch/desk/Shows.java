@@ -2,21 +2,15 @@ package faultfinch.desk;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** Which outcomes a way of speaking covers; all of its terms must hold. */
+/**
+ * Which outcomes a way of speaking covers; all of its terms must hold. A term is a {@link
+ * Comparison}, a colour that is wanting ("lacks blue"), a key of which nothing came ("unheard e"),
+ * or a pattern.
+ */
 record Shows(List<String> terms) {
-  private static final List<String> RELATIVE =
-      List.of("healthy", "wrong", "higher", "lower", "same-text", "other-text", "no-word");
-
-  /** What stands between the quotes of an outcome. */
-  private static final Pattern TEXT = Pattern.compile("'(.*)'", Pattern.DOTALL);
-
-  /** Letters enough to be told from chance. */
-  private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
-
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+  private static final String LACKS = "lacks ";
+  private static final String UNHEARD = "unheard ";
 
   Shows {
     terms = List.copyOf(terms);
@@ -26,39 +20,31 @@ record Shows(List<String> terms) {
     return new Shows(Arrays.stream(written.split(" & ")).map(String::strip).toList());
   }
 
+  /** That nothing came of this key, as far as its letter belongs to what is typed. */
+  static Shows unheard(String letter) {
+    return new Shows(List.of(UNHEARD + letter));
+  }
+
   /** Whether it depends on what a healthy board shows in the same look. */
   boolean relative() {
-    return terms.stream().anyMatch(RELATIVE::contains);
+    return terms.stream().anyMatch(t -> Comparison.named(t).isPresent() || t.startsWith(LACKS));
   }
 
-  boolean covers(String outcome, String healthy) {
-    return terms.stream()
-        .allMatch(
-            term ->
-                switch (term) {
-                  case "healthy" -> outcome.equals(healthy);
-                  case "wrong" -> !outcome.equals(healthy);
-                  case "same-text" -> text(outcome).equals(text(healthy));
-                  case "other-text" -> !text(outcome).equals(text(healthy));
-                  case "no-word" ->
-                      WORD.matcher(text(healthy))
-                          .results()
-                          .noneMatch(word -> text(outcome).contains(word.group()));
-                  case "higher" -> first(outcome) > first(healthy);
-                  case "lower" -> first(outcome) < first(healthy);
-                  default -> outcome.matches(term);
-                });
+  boolean covers(String outcome, Comparison.Normal normal) {
+    return terms.stream().allMatch(term -> covers(term, outcome, normal));
   }
 
-  /** What can be read of an outcome; nothing if nothing can. */
-  private static String text(String outcome) {
-    Matcher m = TEXT.matcher(outcome);
-    return m.find() ? m.group(1) : "";
-  }
-
-  /** The first number of an outcome; an outcome without one is neither higher nor lower. */
-  private static double first(String outcome) {
-    Matcher m = NUMBER.matcher(outcome);
-    return m.find() ? Double.parseDouble(m.group()) : Double.NaN;
+  private static boolean covers(String term, String outcome, Comparison.Normal normal) {
+    if (term.startsWith(LACKS)) {
+      String ink = term.substring(LACKS.length());
+      PictureText is = PictureText.of(outcome);
+      return is.isShown() && !is.hasIn(ink) && PictureText.of(normal.same()).hasIn(ink);
+    }
+    if (term.startsWith(UNHEARD)) {
+      return !Comparison.echo(outcome, normal).contains(term.substring(UNHEARD.length()));
+    }
+    return Comparison.named(term)
+        .map(c -> c.holds(outcome, normal))
+        .orElseGet(() -> outcome.matches(term));
   }
 }

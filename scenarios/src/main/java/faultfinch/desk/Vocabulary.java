@@ -25,7 +25,13 @@ final class Vocabulary {
    *
    * @param kind of look, by the word it begins with; or {@link #ANY}
    */
-  record Meaning(String kind, String name, Shows shows) {}
+  record Meaning(String kind, String name, Shows shows) {
+
+    /** Whether it says that all is as it should be, and nothing else. */
+    boolean isHealthy() {
+      return shows.terms().equals(List.of("healthy"));
+    }
+  }
 
   /**
    * One way to say it.
@@ -91,7 +97,7 @@ final class Vocabulary {
                 .map(w -> texts.get(sort + "." + name + "." + w))
                 .filter(t -> t != null)
                 .findFirst()
-                .orElseThrow();
+                .orElseGet(() -> "role " + texts.get(sort + "." + name + ".roles"));
         groups.add(new Group(name, longestFirst(list(key)), which));
       }
     }

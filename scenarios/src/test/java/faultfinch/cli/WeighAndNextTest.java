@@ -121,6 +121,33 @@ class WeighAndNextTest {
   }
 
   @Test
+  void next_tellsTheBoundTheGapAndWhatTheOwnerMayExpect() throws IOException {
+    // Three faults on three parts are worked out exactly: then no way can cost less.
+    JsonNode json = new ObjectMapper().readTree(next("--json").out());
+    assertEquals(
+        json.get("expectedPrice").doubleValue(), json.get("lowerBound").doubleValue(), 1e-9);
+    assertEquals(0, json.get("gap").doubleValue(), 1e-9);
+    assertEquals("exact", json.get("method").textValue());
+    // Looks tell the three apart, so that no chip is taken out in vain.
+    assertEquals(0, json.get("innocentChips").doubleValue(), 1e-9);
+    JsonNode owner = json.get("owner");
+    int half = owner.get("halfWithinMinutes").intValue();
+    assertTrue(half > 0 && half <= owner.get("oneInEightOverMinutes").intValue());
+    // None of them asks for the exchange of a custom part.
+    assertEquals(0, owner.get("customPart").doubleValue(), 1e-9);
+    // A bad contact goes with a reseat half of the time, and nothing tells beforehand.
+    JsonNode order = json.get("notParted").get(0).get("order");
+    assertEquals(1, json.get("notParted").size());
+    assertEquals("reseat U9", order.get(0).get("repair").textValue());
+    assertEquals(0.5, order.get(0).get("chance").doubleValue(), 1e-9);
+    assertEquals("fit a new socket at U9", order.get(1).get("repair").textValue());
+    String text = next().out();
+    assertTrue(text.contains("No way to go on costs less."), text);
+    assertTrue(text.contains("half of such jobs take up to " + half + " min"), text);
+    assertTrue(text.contains("and 0 of a hundred need a custom part"), text);
+  }
+
+  @Test
   void next_whenOneIsLeft_proposesItsRepair() {
     String text = next("--saw", "screen: reads 'RNRRDL'", "--most", "1").out();
     assertTrue(text.contains("U9"), text);

@@ -22,9 +22,18 @@ class ShowsTest {
         "wrong & '.* & no-word; 'Morning gl#ry | #' in red, white; false",
         "wrong & '.* & no-word; '## gl#ry | #' in red, white; true",
         "healthy; 'Morning glory | #' in red, white; true",
+        "some-word; 'glory' in red; true",
+        "some-word; 'gl#ry' in red; false",
+        // White is red, green and blue.
+        "lacks blue; 'Morning glory | #' in red, white; false",
+        "lacks blue; 'Morning glory | #' in red, yellow; true",
+        "lacks green; 'Morning glory | #' in red, magenta; true",
+        "lacks green; no picture; false",
+        "one-ink; 'Morning glory | #' in white, a dark bar rolls down; true",
+        "one-ink; 'Morning glory | #' in red, white; false",
       })
   void covers_termsAgainstAHealthyPicture_holdAllTogether(
       String terms, String outcome, boolean covered) {
-    assertEquals(covered, Shows.of(terms).covers(outcome, HEALTHY));
+    assertEquals(covered, Shows.of(terms).covers(outcome, new Comparison.Normal(HEALTHY, HEALTHY)));
   }
 }

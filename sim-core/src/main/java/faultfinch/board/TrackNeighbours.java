@@ -1,12 +1,11 @@
 package faultfinch.board;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Two pieces of track of different nets so close together that a whisker or a splash of solder
@@ -39,39 +38,48 @@ public record TrackNeighbours(Track one, Track other, double gap) {
 
   /** All neighbours among the tracks of a board, each pair once, in the order of the tracks. */
   static List<TrackNeighbours> among(List<Track> tracks) {
-    Map<String, Set<Integer>> squares = new HashMap<>();
+    Map<Integer, BitSet> squares = new HashMap<>();
     List<TrackNeighbours> found = new ArrayList<>();
     for (int i = 0; i < tracks.size(); i++) {
-      Set<Integer> near = new TreeSet<>();
-      for (String square : squares(tracks.get(i))) {
-        Set<Integer> there = squares.computeIfAbsent(square, s -> new LinkedHashSet<>());
-        near.addAll(there);
-        there.add(i);
+      Track track = tracks.get(i);
+      BitSet near = new BitSet();
+      for (int square : squares(track)) {
+        BitSet there = squares.computeIfAbsent(square, s -> new BitSet());
+        near.or(there);
+        there.set(i);
       }
-      for (int j : near) {
-        double gap = tracks.get(j).gap(tracks.get(i));
-        if (gap < CLOSE && !tracks.get(j).net().equals(tracks.get(i).net())) {
-          found.add(new TrackNeighbours(tracks.get(j), tracks.get(i), gap));
+      for (int j = near.nextSetBit(0); j >= 0; j = near.nextSetBit(j + 1)) {
+        Track other = tracks.get(j);
+        if (!other.net().equals(track.net())) {
+          double gap = other.gap(track);
+          if (gap < CLOSE) {
+            found.add(new TrackNeighbours(other, track, gap));
+          }
         }
       }
     }
     return List.copyOf(found);
   }
 
-  /** The squares of the board that a track touches or comes close to. */
-  private static Set<String> squares(Track track) {
+  /** The squares of the board that a track touches or comes close to, each a number. */
+  private static int[] squares(Track track) {
     double reach = track.width() / 2 + CLOSE;
-    Set<String> squares = new LinkedHashSet<>();
+    int count = 0;
+    int[] squares = new int[16];
     for (Track.Leg leg : track.legs()) {
+      int left = square(Math.min(leg.fromX(), leg.toX()) - reach);
       int right = square(Math.max(leg.fromX(), leg.toX()) + reach);
+      int top = square(Math.min(leg.fromY(), leg.toY()) - reach);
       int bottom = square(Math.max(leg.fromY(), leg.toY()) + reach);
-      for (int x = square(Math.min(leg.fromX(), leg.toX()) - reach); x <= right; x++) {
-        for (int y = square(Math.min(leg.fromY(), leg.toY()) - reach); y <= bottom; y++) {
-          squares.add(leg.side() + " " + x + " " + y);
+      int needed = count + (right - left + 1) * (bottom - top + 1);
+      squares = needed > squares.length ? Arrays.copyOf(squares, 2 * needed) : squares;
+      for (int x = left; x <= right; x++) {
+        for (int y = top; y <= bottom; y++) {
+          squares[count++] = (leg.side().ordinal() << 30) + (x << 15) + y;
         }
       }
     }
-    return squares;
+    return Arrays.copyOf(squares, count);
   }
 
   private static int square(double millimetres) {

@@ -1,57 +1,127 @@
 package faultfinch.diagnosis;
 
-import faultfinch.bench.Price;
 import faultfinch.diagnosis.Advice.Branch;
+import faultfinch.diagnosis.Advice.Group;
 import faultfinch.diagnosis.Advice.Proposal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Ranks the next steps and says what each outcome would mean. */
 final class Advisor {
   private static final int REPAIRS_SHOWN = 3;
+  private static final int GROUPS_SHOWN = 3;
+
+  /** For playing a plan through, in pairs of candidate and look. */
+  private static final long PLAYED = 1_000_000;
+
+  /** For the lower bound, in pairs of class and look. */
+  private static final long BOUNDED = 200_000;
 
   private final PricePlanner planner;
+  private final Whereabouts whereabouts;
 
-  Advisor(PricePlanner planner) {
+  Advisor(PricePlanner planner, Whereabouts whereabouts) {
     this.planner = planner;
+    this.whereabouts = whereabouts;
   }
 
   /**
-   * The next steps.
+   * The next steps, one for each net.
    *
    * @param most proposals
    */
-  Advice advise(Field field, double outside, int most) {
-    List<PricePlanner.Ranked> all = planner.ranked(field, most);
-    Choice best = planner.exact(field).orElseGet(() -> planner.best(field, all));
-    List<Proposal> proposals = new ArrayList<>();
-    for (PricePlanner.Ranked ranked : all) {
-      Step step = PricePlanner.step(field.ground(), ranked.option());
-      Price cost = PricePlanner.price(field.ground(), ranked.option());
-      boolean chosen = step.equals(best.step());
-      proposals.add(
-          chosen ? 0 : proposals.size(),
-          new Proposal(
-              step,
-              cost,
-              ranked.bits(),
-              chosen ? Optional.of(best.expectedPrice()) : ranked.expectedPrice(),
-              outcomes(field, step)));
-    }
-    if (proposals.isEmpty() || !proposals.get(0).step().equals(best.step())) {
-      Optional<Double> price = Optional.of(best.expectedPrice());
-      List<Branch> outcomes = outcomes(field, best.step());
-      proposals.add(0, new Proposal(best.step(), best.price(), bits(field, best), price, outcomes));
-    }
+  Advice advise(Field whole, double outside, int most) {
+    PricePlanner.Plan plan = planner.plan(whole, Integer.MAX_VALUE);
+    Field field = plan.field();
+    Choice best = plan.best();
+    Gains gains = new Gains(field.ground());
+    Forecast forecast =
+        new PlayThrough(field.ground(), gains, plan.policy(), whereabouts::custom)
+            .of(field.members(), PLAYED);
+    double atLeast =
+        best.method() == Choice.Method.EXACT
+            ? best.expectedPrice()
+            : LowerBound.of(field.ground(), field.members(), BOUNDED);
     return new Advice(
         best,
-        proposals.subList(0, Math.min(Math.max(1, most), proposals.size())),
+        proposals(plan, Math.max(1, most)),
         field.classes(),
-        outside);
+        outside,
+        forecast,
+        Math.min(atLeast, best.expectedPrice()),
+        groups(field, gains));
+  }
+
+  /** The best step, then others at other points by what they tell for what they waste. */
+  private List<Proposal> proposals(PricePlanner.Plan plan, int most) {
+    Field field = plan.field();
+    Ground ground = field.ground();
+    Choice best = plan.best();
+    List<Proposal> proposals = new ArrayList<>();
+    Set<String> points = new LinkedHashSet<>();
+    points.add(whereabouts.point(best.step()));
+    proposals.add(
+        new Proposal(
+            best.step(),
+            best.price(),
+            bits(field, best),
+            Optional.of(best.expectedPrice()),
+            outcomes(field, best.step())));
+    for (PricePlanner.Ranked ranked : plan.ranked()) {
+      Step step = PricePlanner.step(ground, ranked.option());
+      if (proposals.size() < most && points.add(whereabouts.point(step))) {
+        proposals.add(
+            new Proposal(
+                step,
+                PricePlanner.price(ground, ranked.option()),
+                ranked.bits(),
+                ranked.expectedPrice(),
+                outcomes(field, step)));
+      }
+    }
+    return proposals;
+  }
+
+  private static List<Group> groups(Field field, Gains gains) {
+    Map<Integer, List<Integer>> bySignature = new LinkedHashMap<>();
+    for (int member : field.members()) {
+      int signature = field.ground().atoms()[member].signature();
+      bySignature.computeIfAbsent(signature, k -> new ArrayList<>()).add(member);
+    }
+    List<List<Integer>> classes = new ArrayList<>(bySignature.values());
+    classes.sort(
+        Comparator.comparingDouble((List<Integer> c) -> gains.weight(array(c))).reversed());
+    List<Group> groups = new ArrayList<>();
+    for (List<Integer> one : classes) {
+      long due = one.stream().map(m -> field.ground().atoms()[m].own()).distinct().count();
+      if (due > 1 && groups.size() < GROUPS_SHOWN) {
+        groups.add(group(field, gains, one));
+      }
+    }
+    return groups;
+  }
+
+  private static Group group(Field field, Gains gains, List<Integer> one) {
+    int[] left = array(one);
+    double weight = gains.weight(left);
+    List<Share> order = new ArrayList<>();
+    for (int action : new OneClass(field.ground(), one).order()) {
+      int[] missed = gains.missed(action, left);
+      double cured = gains.weight(left) - gains.weight(missed);
+      order.add(new Share(field.ground().actions().get(action).text(), cured / weight));
+      left = missed;
+    }
+    return new Group(weight / gains.weight(field.members()), order);
+  }
+
+  private static int[] array(List<Integer> members) {
+    return members.stream().mapToInt(Integer::intValue).toArray();
   }
 
   private double bits(Field field, Choice best) {

@@ -31,6 +31,7 @@ public final class Belief {
     weighed = List.copyOf(likelihoods.weighed());
     notWeighed = List.copyOf(likelihoods.notWeighed());
     Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
+    Noticed noticed = new Noticed(dictionary, rates, likelihoods);
     List<Suspects.Hypothesis> hypotheses = suspects.hypotheses();
     double out =
         StrictMath.log(rates.outside())
@@ -54,8 +55,9 @@ public final class Belief {
       for (int action : missed) {
         log += h.cures().contains(action) ? fails : 0;
       }
-      alone[i] = log + one + joint.still(h, 0);
-      curedAlone[i] = log + one + joint.cured(h);
+      double brought = log + one + noticed.alone(joint.row(h));
+      alone[i] = brought + joint.still(h, 0);
+      curedAlone[i] = brought + joint.cured(h);
       ofTwo[i] = log + another + joint.stillOfTwo(h);
       for (int number : joint.curing(h)) {
         double first = log + another + joint.curedOfTwo(h, number);

@@ -104,8 +104,13 @@ public final class Diagnosis {
    * @param belief after this evidence
    */
   public Advice next(Evidence evidence, Belief belief, int most) {
+    return next(evidence, belief, most, Whereabouts.UNKNOWN);
+  }
+
+  /** The same, with one proposal for each net of the board, and counting its custom parts. */
+  public Advice next(Evidence evidence, Belief belief, int most, Whereabouts whereabouts) {
     Field field = Field.of(dictionary, suspects, prices, evidence, belief.weights());
-    return new Advisor(planner).advise(field, belief.outside(), most);
+    return new Advisor(planner, whereabouts).advise(field, belief.outside(), most);
   }
 
   /**

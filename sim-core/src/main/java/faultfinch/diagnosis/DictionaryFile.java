@@ -1,9 +1,7 @@
 package faultfinch.diagnosis;
 
 import faultfinch.signal.BadInput;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,7 +37,7 @@ public final class DictionaryFile {
 
   /** The whole file; equal dictionaries have equal bytes. */
   public static byte[] bytes(FaultDictionary dictionary) {
-    Words words = new Words();
+    FileWords words = new FileWords();
     ByteArrayOutputStream inner = new ByteArrayOutputStream();
     ByteArrayOutputStream whole = new ByteArrayOutputStream();
     try (DataOutputStream out = new DataOutputStream(inner);
@@ -47,10 +45,7 @@ public final class DictionaryFile {
       writeTables(dictionary, words, out);
       file.writeInt(MAGIC);
       file.writeLong(0);
-      file.writeInt(words.index.size());
-      for (String word : words.index.keySet()) {
-        file.writeUTF(word);
-      }
+      words.writeTo(file);
       inner.writeTo(file);
       for (int column = 0; column < dictionary.cells().columns(); column++) {
         writeColumn(dictionary.cells(), column, file);
@@ -91,21 +86,16 @@ public final class DictionaryFile {
   }
 
   private static FaultDictionary read(String name, byte[] bytes) {
-    ByteArrayInputStream inner = new ByteArrayInputStream(bytes);
-    try (DataInputStream in = new DataInputStream(inner)) {
-      int magic = bytes.length < SUM_ENDS ? 0 : in.readInt();
-      if (magic != MAGIC) {
+    try {
+      FileBytes in = new FileBytes(bytes);
+      if (bytes.length < SUM_ENDS || in.readInt() != MAGIC) {
         throw wrong(name, "another kind of file");
       }
       if (in.readLong() != sum(bytes)) {
         throw wrong(name, "a damaged dictionary");
       }
-      List<String> words = new ArrayList<>();
-      for (int left = in.readInt(); left > 0; left--) {
-        words.add(in.readUTF());
-      }
-      return readTables(words, in);
-    } catch (IOException | IndexOutOfBoundsException e) {
+      return readTables(in.readWords(), in);
+    } catch (IndexOutOfBoundsException e) {
       throw wrong(name, "a dictionary that ends too early");
     }
   }
@@ -120,7 +110,7 @@ public final class DictionaryFile {
     return crc.getValue();
   }
 
-  private static void writeTables(FaultDictionary dictionary, Words words, DataOutputStream out)
+  private static void writeTables(FaultDictionary dictionary, FileWords words, DataOutputStream out)
       throws IOException {
     out.writeInt(words.of(dictionary.origin().board()));
     out.writeInt(words.of(dictionary.origin().digest()));
@@ -171,14 +161,14 @@ public final class DictionaryFile {
     }
   }
 
-  private static byte[] readColumns(int rows, int[] starts, DataInputStream in) throws IOException {
+  private static byte[] readColumns(int rows, int[] starts, FileBytes in) {
     byte[] cells = new byte[starts[starts.length - 1]];
     for (int column = 0; column + 1 < starts.length; column++) {
       boolean wide = starts[column + 1] - starts[column] == 2 * rows;
       int row = -1;
-      for (int left = readNumber(in); left > 0; left--) {
-        row += readNumber(in);
-        int cell = readNumber(in);
+      for (int left = in.readNumber(); left > 0; left--) {
+        row += in.readNumber();
+        int cell = in.readNumber();
         if (wide) {
           cells[starts[column] + 2 * row] = (byte) (cell >> 8);
           cells[starts[column] + 2 * row + 1] = (byte) cell;
@@ -200,32 +190,19 @@ public final class DictionaryFile {
     out.writeByte(left);
   }
 
-  private static int readNumber(DataInputStream in) throws IOException {
-    int number = 0;
-    for (int shift = 0; shift < Integer.SIZE; shift += BITS_IN_A_BYTE) {
-      int some = in.readUnsignedByte();
-      number |= (some & MOST_IN_A_BYTE) << shift;
-      if ((some & MORE) == 0) {
-        break;
-      }
-    }
-    return number;
-  }
-
-  private static FaultDictionary readTables(List<String> words, DataInputStream in)
-      throws IOException {
-    Origin origin = new Origin(words.get(in.readInt()), words.get(in.readInt()));
+  private static FaultDictionary readTables(String[] words, FileBytes in) {
+    Origin origin = new Origin(words[in.readInt()], words[in.readInt()]);
     List<String> dropped = new ArrayList<>();
     for (int left = in.readInt(); left > 0; left--) {
-      dropped.add(words.get(in.readInt()));
+      dropped.add(words[in.readInt()]);
     }
     List<FaultDictionary.Column> columns = new ArrayList<>();
     for (int left = in.readInt(); left > 0; left--) {
-      String look = words.get(in.readInt());
+      String look = words[in.readInt()];
       int cells = in.readInt();
       List<String> outcomes = new ArrayList<>();
       for (int more = in.readInt(); more > 0; more--) {
-        outcomes.add(words.get(in.readInt()));
+        outcomes.add(words[in.readInt()]);
       }
       columns.add(new FaultDictionary.Column(look, cells, outcomes));
     }
@@ -233,7 +210,7 @@ public final class DictionaryFile {
     Map<String, Integer> rowOfFault = new LinkedHashMap<>();
     Set<String> excited = new LinkedHashSet<>();
     for (int left = in.readInt(); left > 0; left--) {
-      String fault = words.get(in.readInt());
+      String fault = words[in.readInt()];
       int row = in.readInt();
       rowOfFault.put(fault, row & ~EXCITED);
       if ((row & EXCITED) != 0) {
@@ -254,14 +231,5 @@ public final class DictionaryFile {
         rowOfFault,
         tellsExcited ? Optional.of(excited) : Optional.empty(),
         cells);
-  }
-
-  /** Every word once, numbered as it comes. */
-  private static final class Words {
-    private final Map<String, Integer> index = new LinkedHashMap<>();
-
-    int of(String word) {
-      return index.computeIfAbsent(word, k -> index.size());
-    }
   }
 }

@@ -102,6 +102,11 @@ public final class ErrorRates {
     return number("another");
   }
 
+  /** Chance that a board is brought though its only fault shows an owner nothing, 0 to 1. */
+  double unnoticed() {
+    return number("unnoticed");
+  }
+
   /** Chance that a repair that should cure does not, 0 to 1. */
   double repairFails() {
     return number("repair.fails");

@@ -70,10 +70,10 @@ public record Evidence(
     return new Evidence(seen, missed, longer, trials);
   }
 
-  /** Looks that would show nothing new: made since the last repair. */
+  /** Looks that would show nothing new: made on the bench since the last repair. */
   List<String> looksMade() {
     return seen.stream()
-        .filter(o -> o.after() == done.size())
+        .filter(o -> o.after() == done.size() && o.source() == Observation.Source.BENCH)
         .flatMap(o -> o.looksMade().stream())
         .distinct()
         .toList();

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The least expected price over every order of looks and repairs, by dynamic programming over sets
@@ -33,11 +32,17 @@ final class ExactPlan {
   private final long[] classes;
   private double leastLook = Double.POSITIVE_INFINITY;
   private long left;
-  private Option bestAtTop;
+  private double price;
   private final long all;
+  private final Map<Integer, Integer> groupOf = new LinkedHashMap<>();
 
   private ExactPlan(Ground ground, List<int[]> groups, Map<Integer, Long> curing, long budget) {
     left = budget;
+    for (int i = 0; i < groups.size(); i++) {
+      for (int member : groups.get(i)) {
+        groupOf.put(member, i);
+      }
+    }
     weights = new double[groups.size()];
     due = new double[groups.size()];
     Arrays.fill(due, Double.POSITIVE_INFINITY);
@@ -92,20 +97,59 @@ final class ExactPlan {
   }
 
   /**
-   * The best step and its expected price in minutes, or nothing if there are too many candidates or
-   * the budget, counted in moves weighed, does not suffice.
+   * The best plan, or nothing if there are too many candidates or the budget, counted in moves
+   * weighed, does not suffice.
    */
-  static Optional<Map.Entry<Option, Double>> of(Ground ground, int[] members, long budget) {
+  static Optional<ExactPlan> of(Ground ground, int[] members, long budget) {
     Map<Integer, Long> none = new LinkedHashMap<>();
     List<int[]> groups = merged(ground, members, none);
     if (groups.size() > MOST_ATOMS) {
       return Optional.empty();
     }
     ExactPlan plan = new ExactPlan(ground, groups, none, budget);
-    OptionalDouble price = plan.solve();
-    return price.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Map.entry(plan.bestAtTop, price.getAsDouble()));
+    return plan.solve() ? Optional.of(plan) : Optional.empty();
+  }
+
+  /** Expected minutes to the cure. */
+  double price() {
+    return price;
+  }
+
+  /** The best first step. */
+  Option option() {
+    return option(all);
+  }
+
+  /** The best step with candidates left that the plan can come to. */
+  Option at(int[] members) {
+    long set = 0;
+    for (int member : members) {
+      set |= 1L << groupOf.get(member);
+    }
+    return option(set);
+  }
+
+  /**
+   * The move whose parts cost least; of the best one all parts are known, since they were summed.
+   */
+  private Option option(long set) {
+    double weight = weight(set);
+    double best = Double.POSITIVE_INFINITY;
+    Option option = moves.get(0).option;
+    for (Move move : moves) {
+      double sum = move.price * weight;
+      boolean changes = true;
+      for (long part : move.parts) {
+        changes &= (set & part) != set;
+        // Not a number if it was never worked out, and then not below the best either.
+        sum += (set & part) == 0 ? 0 : exact.get(set & part);
+      }
+      if (changes && sum < best) {
+        best = sum;
+        option = move.option;
+      }
+    }
+    return option;
   }
 
   /**
@@ -166,9 +210,9 @@ final class ExactPlan {
     return worth;
   }
 
-  private OptionalDouble solve() {
-    double price = solve(all, Double.POSITIVE_INFINITY);
-    return left < 0 ? OptionalDouble.empty() : OptionalDouble.of(price / weight(all));
+  private boolean solve() {
+    price = solve(all, Double.POSITIVE_INFINITY) / weight(all);
+    return left >= 0;
   }
 
   /** V(S) if it is below the limit, else infinity: rounding must not pass off one as the other. */
@@ -195,7 +239,6 @@ final class ExactPlan {
       double price = price(entry.getKey(), set, cut);
       if (price < best) {
         best = price;
-        bestAtTop = set == all ? entry.getKey().option : bestAtTop;
       }
     }
     if (left < 0) {

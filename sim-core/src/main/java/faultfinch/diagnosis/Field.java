@@ -89,6 +89,12 @@ public final class Field {
     return new Field(ground, IntStream.range(0, ground.atoms().length).toArray());
   }
 
+  /** The same candidates on a ground of their own, which is quicker to plan on. */
+  Field narrowed() {
+    boolean all = members.length == ground.atoms().length;
+    return members.length == 0 || all ? this : whole(ground.narrowed(members));
+  }
+
   /** Whether nothing is left: the fault is none of the list. */
   public boolean isEmpty() {
     return members.length == 0;

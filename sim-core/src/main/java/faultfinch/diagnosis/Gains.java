@@ -1,6 +1,7 @@
 package faultfinch.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -171,6 +172,18 @@ final class Gains {
     possible.forEach(a -> cured[a] = 0);
     options.sort(Comparator.comparingDouble(Option::score).reversed());
     return options;
+  }
+
+  /** The members that a repair leaves. */
+  int[] missed(int action, int[] members) {
+    int count = 0;
+    int[] missed = new int[members.length];
+    for (int member : members) {
+      if (!cures(member, action)) {
+        missed[count++] = member;
+      }
+    }
+    return Arrays.copyOf(missed, count);
   }
 
   boolean cures(int member, int action) {

@@ -42,7 +42,6 @@ final class Ground {
   private final double[] actionPrices;
   private final Atom[] atoms;
   private final Column[] columns;
-  private final int signatures;
 
   /**
    * @param weights by hypothesis; those of weight 0 are left out
@@ -67,7 +66,6 @@ final class Ground {
     int[] rows = localOfRow.keySet().stream().mapToInt(Integer::intValue).toArray();
     List<Draft> drafts = drafts(prices, rows, done);
     int[] signatureOfRow = signatures(drafts, rows.length);
-    signatures = Arrays.stream(signatureOfRow).max().orElse(-1) + 1;
     Map<List<Integer>, Atom> merged = new LinkedHashMap<>();
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
@@ -85,6 +83,60 @@ final class Ground {
             .sorted(Comparator.comparingInt(Atom::own).thenComparingInt(Atom::signature))
             .toArray(Atom[]::new);
     columns = drafts.stream().map(d -> column(d, localOfRow)).toArray(Column[]::new);
+  }
+
+  /**
+   * Of these atoms of another ground only: looks that no longer part them are gone, and of looks
+   * that now part them alike the cheapest is left.
+   */
+  private Ground(Ground whole, int[] members) {
+    dictionary = whole.dictionary;
+    actions = whole.actions;
+    costs = whole.costs;
+    actionPrices = whole.actionPrices;
+    atoms = new Atom[members.length];
+    for (int i = 0; i < members.length; i++) {
+      atoms[i] = whole.atoms[members[i]];
+    }
+    Map<String, Column> distinct = new LinkedHashMap<>();
+    for (Column column : whole.columns) {
+      Column narrow = narrow(column, members);
+      if (narrow.outcomes > 1) {
+        String key = key(narrow.codes);
+        Column known = distinct.get(key);
+        if (known == null || narrow.cost.total() < known.cost.total()) {
+          distinct.put(key, narrow);
+        }
+      }
+    }
+    columns = distinct.values().toArray(Column[]::new);
+  }
+
+  private static Column narrow(Column column, int[] members) {
+    int[] codeOf = new int[column.outcomes];
+    short[] codes = new short[members.length];
+    int next = 0;
+    for (int i = 0; i < members.length; i++) {
+      int code = column.codes[members[i]];
+      if (codeOf[code] == 0) {
+        codeOf[code] = ++next;
+      }
+      codes[i] = (short) (codeOf[code] - 1);
+    }
+    return new Column(column.look, column.cost, column.price, codes, next);
+  }
+
+  private static String key(short[] codes) {
+    char[] key = new char[codes.length];
+    for (int i = 0; i < key.length; i++) {
+      key[i] = (char) codes[i];
+    }
+    return new String(key);
+  }
+
+  /** The same with these atoms only, and with the looks that part them. */
+  Ground narrowed(int[] members) {
+    return new Ground(this, members);
   }
 
   private int row(Suspects suspects, int hypothesis) {
@@ -181,11 +233,6 @@ final class Ground {
 
   Column[] columns() {
     return columns;
-  }
-
-  /** How many classes of equal rows there are. */
-  int signatures() {
-    return signatures;
   }
 
   /** In minutes, above 0. */

@@ -7,11 +7,18 @@ import java.util.Optional;
 
 /**
  * Takes the step of least expected price to the end. With few classes left that is computed; with
- * more, the best steps by gain are each played through; with very many the best by gain is taken.
+ * more, the best steps by gain are each played through, and as far as the budget goes the best few
+ * steps after each outcome; with very many the best by gain is taken.
  *
  * <p>Not modelled: outcomes that are wrong, looks whose price depends on the step before.
  */
 public final class PricePlanner implements Planner {
+
+  /** Steps after the first that are chosen with care, if the budget suffices. */
+  private static final int DEPTH = 2;
+
+  /** Share of the work of playing steps through that choosing with care may take, in its parts. */
+  private static final int CARE = 4;
 
   /**
    * How much work a choice may take. It is counted, never timed: a slow computer chooses the same.
@@ -27,10 +34,27 @@ public final class PricePlanner implements Planner {
 
     /** As much as a person waits for without noticing. */
     public static final Effort SHIPPED = new Effort(24, 200_000, 500, 8, 1_000_000);
+
+    /** The same without the exact stage. */
+    public Effort withoutExact() {
+      return new Effort(0, 0, rolloutClasses, steps, cells);
+    }
   }
 
   /** A step with what it is worth; the price in minutes to the end, if it was worked out. */
   record Ranked(Option option, double bits, Optional<Double> expectedPrice) {}
+
+  /** Ranked steps, and how to go on after each. */
+  private record Weighed(List<Ranked> steps, Policy after) {}
+
+  /**
+   * A choice with all that was worked out for it.
+   *
+   * @param field the same candidates, on the ground the options speak of
+   * @param ranked by gain per waste
+   * @param policy the choice first, then what the price counts on
+   */
+  record Plan(Field field, Choice best, List<Ranked> ranked, Policy policy) {}
 
   private final Effort effort;
 
@@ -45,25 +69,58 @@ public final class PricePlanner implements Planner {
   }
 
   @Override
-  public Choice choose(Field field) {
-    if (field.isEmpty()) {
-      throw new IllegalArgumentException("found no candidate left, right would be one or more");
-    }
-    return exact(field).orElseGet(() -> best(field, ranked(field, effort.steps)));
+  public Choice choose(Field whole) {
+    Field field = toPlanOn(whole);
+    return exact(field)
+        .map(plan -> choice(field, plan.option(), plan.price(), Choice.Method.EXACT))
+        .orElseGet(() -> best(field, weighed(field, effort.steps).steps));
   }
 
-  /** The best step of a field with few classes, if the effort suffices. */
-  Optional<Choice> exact(Field field) {
-    if (field.classes() > effort.exactClasses) {
-      return Optional.empty();
+  private static Field toPlanOn(Field whole) {
+    if (whole.isEmpty()) {
+      throw new IllegalArgumentException("found no candidate left, right would be one or more");
     }
-    return ExactPlan.of(field.ground(), field.members(), effort.exactMoves)
-        .map(best -> choice(field, best.getKey(), best.getValue(), Choice.Method.EXACT));
+    return whole.narrowed();
+  }
+
+  /**
+   * The choice and what it rests on.
+   *
+   * @param most steps ranked; those played through are always among them
+   */
+  Plan plan(Field whole, int most) {
+    Field field = toPlanOn(whole);
+    Weighed weighed = weighed(field, most);
+    Optional<ExactPlan> exact = exact(field);
+    if (exact.isPresent()) {
+      ExactPlan plan = exact.get();
+      Choice best = choice(field, plan.option(), plan.price(), Choice.Method.EXACT);
+      return new Plan(field, best, weighed.steps, (members, made) -> plan.at(members));
+    }
+    Ranked first = least(weighed.steps);
+    return new Plan(
+        field,
+        best(field, weighed.steps),
+        weighed.steps,
+        (members, made) -> made == 0 ? first.option : weighed.after.at(members, made));
+  }
+
+  /** The best plan of a field with few classes, if the effort suffices. */
+  private Optional<ExactPlan> exact(Field field) {
+    return field.classes() > effort.exactClasses
+        ? Optional.empty()
+        : ExactPlan.of(field.ground(), field.members(), effort.exactMoves);
   }
 
   /** The best of ranked steps: by what they cost to the end, or the first of a large field. */
-  Choice best(Field field, List<Ranked> ranked) {
+  private Choice best(Field field, List<Ranked> ranked) {
     boolean played = field.classes() <= effort.rolloutClasses;
+    Ranked best = least(ranked);
+    Choice.Method method = played ? Choice.Method.ROLLOUT : Choice.Method.GAIN_PER_PRICE;
+    return choice(field, best.option, best.expectedPrice.orElseThrow(), method);
+  }
+
+  private static Ranked least(List<Ranked> ranked) {
     Ranked best = ranked.get(0);
     for (Ranked other : ranked) {
       if (other.expectedPrice.isPresent()
@@ -71,21 +128,17 @@ public final class PricePlanner implements Planner {
         best = other;
       }
     }
-    Choice.Method method = played ? Choice.Method.ROLLOUT : Choice.Method.GAIN_PER_PRICE;
-    return choice(field, best.option, best.expectedPrice.orElseThrow(), method);
+    return best;
   }
 
-  /**
-   * Steps by gain per waste; the first few played through, of a large field only the first.
-   *
-   * @param most how many; those played through are always among them
-   */
-  List<Ranked> ranked(Field field, int most) {
+  /** Steps by gain per waste; the first few played through, of a large field only the first. */
+  private Weighed weighed(Field field, int most) {
     Gains gains = new Gains(field.ground());
     int[] members = field.members();
     double weight = gains.weight(members);
     Rollout rollout = new Rollout(field.ground(), gains, effort.cells);
-    int played = field.classes() <= effort.rolloutClasses ? effort.steps : 1;
+    boolean small = field.classes() <= effort.rolloutClasses;
+    int played = small ? effort.steps : 1;
     List<Ranked> ranked = new ArrayList<>();
     for (Option option : gains.ranked(members, Math.max(most, effort.steps))) {
       Optional<Double> price =
@@ -94,7 +147,34 @@ public final class PricePlanner implements Planner {
               : Optional.empty();
       ranked.add(new Ranked(option, option.gain() / weight, price));
     }
-    return List.copyOf(ranked);
+    Weighed weighed = new Weighed(List.copyOf(ranked), (left, made) -> gains.best(left));
+    if (!small) {
+      return weighed;
+    }
+    long budget = effort.cells * effort.steps / CARE;
+    Lookahead ahead = new Lookahead(field.ground(), gains, rollout, effort.steps, budget);
+    for (int depth = 1; depth <= DEPTH; depth++) {
+      List<Ranked> better = new ArrayList<>();
+      for (Ranked step : weighed.steps) {
+        Optional<Double> price = Optional.empty();
+        if (step.expectedPrice.isPresent() && !ahead.spent()) {
+          price = Optional.of(ahead.price(step.option, members, depth) / weight);
+        }
+        better.add(new Ranked(step.option, step.bits, price));
+      }
+      if (ahead.spent()) {
+        break;
+      }
+      int careful = depth;
+      weighed =
+          new Weighed(
+              List.copyOf(better),
+              (left, made) ->
+                  ahead
+                      .found(left, Math.max(0, careful + 1 - made))
+                      .orElseGet(() -> gains.best(left)));
+    }
+    return weighed;
   }
 
   private static Choice choice(Field field, Option option, double price, Choice.Method method) {

@@ -1,7 +1,6 @@
 package faultfinch.diagnosis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -11,6 +10,9 @@ import java.util.PriorityQueue;
  * per waste. Heavy branches are played first; what the counted budget leaves is estimated.
  */
 final class Rollout {
+
+  /** Minutes of repairing only, times weight, and the repair to begin with. */
+  record Repairs(double price, int first) {}
 
   /** Candidates that are left somewhere in the tree of play. */
   private record Node(int[] members, double weight, int number) {}
@@ -65,7 +67,7 @@ final class Rollout {
       }
       return ground.columns()[option.column()].price() * weight;
     }
-    int[] missed = missed(option.action(), members);
+    int[] missed = gains.missed(option.action(), members);
     if (missed.length > 0) {
       open.add(new Node(missed, gains.weight(missed), made++));
     }
@@ -89,17 +91,6 @@ final class Rollout {
     return parts;
   }
 
-  private int[] missed(int action, int[] members) {
-    int count = 0;
-    int[] missed = new int[members.length];
-    for (int member : members) {
-      if (!gains.cures(member, action)) {
-        missed[count++] = member;
-      }
-    }
-    return Arrays.copyOf(missed, count);
-  }
-
   /** The due repair, and either looks until it is known or repairs one after the other. */
   private double estimate(Node node, double minutesABit) {
     double due = 0;
@@ -107,18 +98,18 @@ final class Rollout {
       due += ground.price(ground.atoms()[member].own()) * ground.atoms()[member].weight();
     }
     double looking = due + minutesABit * gains.missing(node.members);
-    return Math.min(repairingOnly(node.members), looking);
+    return Math.min(repairingOnly(node.members).price, looking);
   }
 
-  /** Minutes of making the due repairs one after the other, best first, times weight. */
-  double repairingOnly(int[] members) {
+  /** The due repairs one after the other, best first: the minutes, times weight, and the first. */
+  Repairs repairingOnly(int[] members) {
     List<double[]> groups = new ArrayList<>();
     int own = -1;
     for (int member : members) {
       Ground.Atom atom = ground.atoms()[member];
       if (atom.own() != own) {
         own = atom.own();
-        groups.add(new double[] {0, ground.price(own)});
+        groups.add(new double[] {0, ground.price(own), own});
       }
       groups.get(groups.size() - 1)[0] += atom.weight();
     }
@@ -129,6 +120,6 @@ final class Rollout {
       sum += group[1] * left;
       left = Math.max(0, left - group[0]);
     }
-    return sum;
+    return new Repairs(sum, (int) groups.get(0)[2]);
   }
 }

@@ -22,12 +22,17 @@ public final class ShippedDictionaries {
 
   /** The dictionary of just this board and firmware, if one was shipped. */
   public static Optional<FaultDictionary> of(Board board) {
+    return of(board, Origin.of(board, MODELS));
+  }
+
+  /** The same for whoever knows the origin already. */
+  public static Optional<FaultDictionary> of(Board board, Origin origin) {
     String path = "/faultfinch/boards/" + board.name() + "/" + fileName(board);
     try (InputStream in = Board.class.getResourceAsStream(path)) {
       return in == null
           ? Optional.empty()
           : Optional.of(DictionaryFile.read(fileName(board), in))
-              .filter(d -> d.origin().equals(Origin.of(board, MODELS)));
+              .filter(d -> d.origin().equals(origin));
     } catch (IOException e) {
       throw new UncheckedIOException("the program's own " + fileName(board) + " is unreadable", e);
     }

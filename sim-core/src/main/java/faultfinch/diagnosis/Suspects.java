@@ -4,6 +4,7 @@ import faultfinch.fault.Fault;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -105,11 +106,14 @@ public final class Suspects {
 
   private static List<Integer> curing(
       Suspect suspect, int least, Map<RepairAction, Integer> indexOfAction) {
-    return suspect.cures().entrySet().stream()
-        .filter(e -> e.getValue() >= least)
-        .map(e -> indexOfAction.get(e.getKey()))
-        .sorted()
-        .toList();
+    List<Integer> curing = new ArrayList<>();
+    for (Map.Entry<RepairAction, Integer> cure : suspect.cures().entrySet()) {
+      if (cure.getValue() >= least) {
+        curing.add(indexOfAction.get(cure.getKey()));
+      }
+    }
+    Collections.sort(curing);
+    return curing;
   }
 
   /**

@@ -2,7 +2,9 @@ package faultfinch.part;
 
 import faultfinch.signal.Pinout;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /** Every part number a board may use, processors first, then memories, logic, devices, passives. */
 public enum PartCatalog {
@@ -72,6 +74,17 @@ public enum PartCatalog {
   REGULATOR_7805("7805", passive(Element.Kind.REGULATOR, "IN", "GND", "OUT")),
   JACK("JACK", passive(Element.Kind.JACK, "+", "-"));
 
+  private static final Set<PartCatalog> CUSTOM =
+      EnumSet.of(
+          STROBES,
+          PORT_TIMER,
+          CHAR_DISPLAY,
+          VIDEO_CONTROLLER,
+          ATTRIBUTE_MEMORY,
+          DOT_SHIFTER,
+          TONE_GENERATOR,
+          LINK_CONTROLLER);
+
   private final String type;
   private final Part part;
 
@@ -88,6 +101,11 @@ public enum PartCatalog {
   /** The behaviour of this part number. */
   public Part part() {
     return part;
+  }
+
+  /** Whether it is made for one board only and can be had nowhere else. */
+  public boolean custom() {
+    return CUSTOM.contains(this);
   }
 
   /** The row of a part number, if the catalogue has it. */

@@ -52,6 +52,31 @@ class BeliefTest {
   }
 
   @Test
+  void belief_complaint_hardlyComesOfAFaultThatShowsAnOwnerNothing() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .look("probe 1", 1)
+            .fault("shown", "U1", 1, "screen", "dark")
+            .fault("silent", "U2", 1, "probe 1", "low");
+    Belief belief = toy.diagnosis().belief(Evidence.of(Observation.bench("screen", "dark")));
+    // Shown: 0.99, alone or not. Silent: alone 0.02 x 0.01 x 0.2 of errors; beside another, the
+    // chance of dark among all, (0.99 + 0.002) / 2.
+    double silent = 0.55 * 0.02 * 0.01 * 0.2 + 0.45 * (0.99 + 0.01 * 0.2) / 2;
+    assertEquals(silent / 0.99, belief.of("silent") / belief.of("shown"), EXACT);
+    Belief probed = toy.diagnosis().belief(Evidence.of(Observation.bench("probe 1", "low")));
+    assertEquals(
+        0.55 * 0.01 * 0.2 + 0.45 * 0.496, probed.of("shown") / probed.of("silent") * 0.99, EXACT);
+  }
+
+  @Test
+  void looksMade_thatSomebodyTold_areStillToBeMade() {
+    Evidence told =
+        Evidence.of(Observation.told("screen", "dark"), Observation.bench("lamp", "lit"));
+    assertEquals(List.of("lamp"), told.looksMade());
+  }
+
+  @Test
   void belief_confusionOfTheInstrument_countsLessThanAnyOtherError() {
     Toy toy =
         new Toy()

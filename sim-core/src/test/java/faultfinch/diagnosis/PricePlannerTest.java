@@ -175,6 +175,22 @@ class PricePlannerTest {
     assertTrue(rolledOut < gainOnly);
   }
 
+  @Test
+  void rollout_drawnBoardsOfOverlappingCures_isWithinAPercentOfTheOptimum() {
+    // The benchmark PlannerAgainstOptimum asks the same of five hundred boards.
+    int boards = 100;
+    double mean = 0;
+    PricePlanner planner = new PricePlanner(Effort.SHIPPED.withoutExact());
+    for (int seed = 20_000; seed < 20_000 + boards; seed++) {
+      Field field = DrawnBoard.of(seed).field();
+      double ratio = new PlayedOut(planner).price(field) / PlayedOut.optimum(field, 20_000_000);
+      assertTrue(ratio > 1 - 1e-9, "board " + seed);
+      assertTrue(ratio <= 1.10, "board " + seed + ": " + ratio);
+      mean += ratio / boards;
+    }
+    assertTrue(mean <= 1.01, "mean " + mean);
+  }
+
   /** Faults of uneven weight on four parts, some cured by a second repair too. */
   static Toy random(int seed, int faults, int looks) {
     Random random = new Random(seed);

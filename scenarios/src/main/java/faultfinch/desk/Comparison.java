@@ -1,0 +1,168 @@
+package faultfinch.desk;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What an outcome can be in comparison with what a healthy board shows. */
+enum Comparison {
+  HEALTHY("healthy") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return outcome.equals(normal.same());
+    }
+  },
+  WRONG("wrong") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return !outcome.equals(normal.same());
+    }
+  },
+  SAME_TEXT("same-text") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return text(outcome).equals(text(normal.same()));
+    }
+  },
+  OTHER_TEXT("other-text") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return !text(outcome).equals(text(normal.same()));
+    }
+  },
+  NO_WORD("no-word") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return !PictureText.of(outcome).hasWordOf(PictureText.of(normal.same()));
+    }
+  },
+  SOME_WORD("some-word") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).hasWordOf(PictureText.of(normal.same()));
+    }
+  },
+  /** Letters are none: lit cells among dark ones, or a glass full of them. */
+  MISSHAPEN("misshapen") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      PictureText is = PictureText.of(outcome);
+      return is.hasNoLetters() || is.isFilled();
+    }
+  },
+  FILLED("filled") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).isFilled();
+    }
+  },
+  EVERY_SECOND_COLUMN("every-second-column") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).isWrongInEverySecondColumn(PictureText.of(normal.same()));
+    }
+  },
+  REPEATED("repeated") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).isRepeated(PictureText.of(normal.same()));
+    }
+  },
+  ONE_INK("one-ink") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).inks().size() == 1;
+    }
+  },
+  /** Nothing of what was typed is to be seen. */
+  ECHO_NONE("echo-none") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return echo(outcome, normal).isEmpty();
+    }
+  },
+  /** Something is to be seen, but not what was typed. */
+  ECHO_PART("echo-part") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      String echo = echo(outcome, normal);
+      return !echo.isEmpty() && !echo.equals(word(normal));
+    }
+  },
+  ECHO_WHOLE("echo-whole") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return echo(outcome, normal).equals(word(normal));
+    }
+  },
+  HIGHER("higher") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return first(outcome) > first(normal.same());
+    }
+  },
+  LOWER("lower") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return first(outcome) < first(normal.same());
+    }
+  },
+  /** Fewer notes sound than on a healthy board, but some. */
+  FEWER_NOTES("fewer-notes") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return notes(outcome) > 0 && notes(outcome) < notes(normal.same());
+    }
+  };
+
+  /**
+   * What a healthy board shows.
+   *
+   * @param same in the same look
+   * @param start on its set before anything is typed; empty if it has none
+   */
+  record Normal(String same, String start) {}
+
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+  private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
+
+  private final String word;
+
+  Comparison(String word) {
+    this.word = word;
+  }
+
+  abstract boolean holds(String outcome, Normal normal);
+
+  static Optional<Comparison> named(String word) {
+    return Arrays.stream(values()).filter(c -> c.word.equals(word)).findFirst();
+  }
+
+  /** What can be read of an outcome; nothing if nothing can. */
+  private static String text(String outcome) {
+    return String.join("\n", PictureText.of(outcome).rows());
+  }
+
+  /** The first number of an outcome; an outcome without one is neither higher nor lower. */
+  private static double first(String outcome) {
+    Matcher m = NUMBER.matcher(outcome);
+    return m.find() ? Double.parseDouble(m.group()) : Double.NaN;
+  }
+
+  private static long notes(String outcome) {
+    return NOTE.matcher(outcome).results().map(r -> r.group()).distinct().count();
+  }
+
+  private static Echo where(Normal normal) {
+    return Echo.of(PictureText.of(normal.same()), PictureText.of(normal.start()));
+  }
+
+  static String echo(String outcome, Normal normal) {
+    return where(normal).in(PictureText.of(outcome));
+  }
+
+  private static String word(Normal normal) {
+    return where(normal).word();
+  }
+}

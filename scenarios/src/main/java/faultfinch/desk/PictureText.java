@@ -1,0 +1,120 @@
+package faultfinch.desk;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a look at a set shows, taken apart again: what can be read, row by row, and the colours.
+ *
+ * @param rows without blanks at their ends; a hash is a lit cell that is no letter
+ * @param inks names of colours, black left out
+ */
+record PictureText(List<String> rows, List<String> inks) {
+  private static final Pattern PICTURE =
+      Pattern.compile("[^']*'(.*)'(?: in ([a-z, ]*?))?(?:,? ?(?:a|with) .*)?");
+
+  /** Colours by what they are mixed of: bit 0 red, 1 green, 2 blue. */
+  private static final List<String> MIXED =
+      List.of("black", "red", "green", "yellow", "blue", "magenta", "cyan", "white");
+
+  /** Letters enough to be told from chance. */
+  private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
+
+  private static final String BETWEEN = " \\| ";
+  private static final char LIT = '#';
+
+  /** Columns by which a garbled row can stand beside where it should: its blanks may be lit. */
+  private static final int ASIDE = 2;
+
+  private static final double MOST = 0.9;
+  private static final double HALF = 0.6;
+
+  PictureText {
+    rows = List.copyOf(rows);
+    inks = List.copyOf(inks);
+  }
+
+  /** Of an outcome; without rows if it is no picture. */
+  static PictureText of(String outcome) {
+    Matcher m = PICTURE.matcher(outcome);
+    if (!m.matches()) {
+      return new PictureText(List.of(), List.of());
+    }
+    List<String> inks = m.group(2) == null ? List.of() : Arrays.asList(m.group(2).split(", "));
+    return new PictureText(Arrays.asList(m.group(1).split(BETWEEN)), inks);
+  }
+
+  boolean isShown() {
+    return !rows.isEmpty();
+  }
+
+  /** Whether a colour is on the glass, by itself or in another. */
+  boolean hasIn(String primary) {
+    int bits = MIXED.indexOf(primary);
+    return bits > 0 && inks.stream().anyMatch(ink -> (MIXED.indexOf(ink) & bits) == bits);
+  }
+
+  /** Whether some word of another picture stands here too. */
+  boolean hasWordOf(PictureText other) {
+    String all = String.join(" ", rows);
+    return WORD.matcher(String.join(" ", other.rows))
+        .results()
+        .anyMatch(w -> all.contains(w.group()));
+  }
+
+  /** Whether what is lit fills nearly all of the columns that a healthy row reaches over. */
+  boolean isFilled() {
+    int wide = rows.stream().mapToInt(String::length).max().orElse(0);
+    long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
+    return rows.size() > 2 && lit > MOST * wide * rows.size();
+  }
+
+  /** Whether nearly all that is lit is no letter, on a glass that is not filled. */
+  boolean hasNoLetters() {
+    long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
+    long hashes = rows.stream().flatMapToInt(String::chars).filter(c -> c == LIT).count();
+    return isShown() && hashes >= MOST * lit && !isFilled();
+  }
+
+  /**
+   * Whether of the letters of the right picture those of every second column are wrong, and only
+   * those.
+   */
+  boolean isWrongInEverySecondColumn(PictureText right) {
+    String row = right.rows.stream().filter(r -> WORD.matcher(r).find()).findFirst().orElse("");
+    return !row.isEmpty() && rows.stream().anyMatch(is -> isHalf(is, row));
+  }
+
+  private static boolean isHalf(String is, String right) {
+    for (int aside = -ASIDE; aside <= ASIDE; aside++) {
+      int[] letters = new int[2];
+      int[] same = new int[2];
+      for (int x = 0; x < right.length(); x++) {
+        if (right.charAt(x) != ' ' && right.charAt(x) != LIT) {
+          int at = x + aside;
+          letters[x & 1]++;
+          same[x & 1] += at >= 0 && at < is.length() && is.charAt(at) == right.charAt(x) ? 1 : 0;
+        }
+      }
+      for (int side = 0; side < 2; side++) {
+        if (same[side] > MOST * letters[side] && same[1 - side] < HALF * letters[1 - side]) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether a row with letters stands there more often than in the right picture. */
+  boolean isRepeated(PictureText right) {
+    return rows.stream()
+        .filter(r -> r.chars().filter(c -> c != ' ').distinct().count() > 2)
+        .anyMatch(r -> times(r) > Math.max(1, right.times(r)));
+  }
+
+  private long times(String row) {
+    return rows.stream().filter(row::equals).count();
+  }
+}

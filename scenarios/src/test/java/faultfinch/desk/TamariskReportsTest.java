@@ -1,0 +1,80 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.ShippedDictionaries;
+import faultfinch.diagnosis.Sight;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What is said of a set, a chord and a keyboard, held against faults that must, and must not, show
+ * it.
+ */
+class TamariskReportsTest {
+  private static Board board;
+  private static FaultDictionary dictionary;
+
+  @BeforeAll
+  static void read() {
+    board = BoardReader.shipped("tamarisk");
+    dictionary = ShippedDictionaries.of(board).orElseThrow();
+  }
+
+  private static boolean shows(Observation said, String fault) {
+    int row = dictionary.row(fault);
+    List<Sight> sights = said.reach().sights();
+    return said.reach().every()
+        ? sights.stream().allMatch(s -> shows(s, row))
+        : sights.stream().anyMatch(s -> shows(s, row));
+  }
+
+  private static boolean shows(Sight sight, int row) {
+    return sight.looks().stream()
+        .map(look -> dictionary.outcome(dictionary.look(look).orElseThrow(), row))
+        .anyMatch(sight.outcomes()::contains);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // The gate of a colour open: the colour, and what is mixed of it, is missing.
+        "no red on the screen                  | screen | U27.1Y: open pin      | U27.2Y: open pin",
+        "every second column missing           | screen | U22.OE/: open pin     | U24.A0: open pin",
+        "letters doubled                       | screen | U22.OE/: open pin     | U24.A0: open pin",
+        // A line of a glyph's address open: every letter is misshapen, blanks stay dark.
+        "stripes in every letter               | screen | U24.A0: open pin      | U27.1Y: open pin",
+        // An open LS input of the shifter reads high: dots in blanks too.
+        "screen full of blocks                 | screen | U25.DOT: open pin     | U24.A0: open pin",
+        "less memory                           | screen | U44.B: reads high     | U27.1Y: open pin",
+        "chord heard                           | listen | U27.1Y: open pin      | U6.Q: open pin",
+        "only one tone                         | listen | U34: defect voice-a-dead | U27.1Y: open pin",
+        "no key works                          | typed  | U28: defect timer-dead | K11: open",
+        "some keys dead                        | typed  | K11: open             | U28: defect timer-dead",
+        "the I key does nothing                | typed  | K11: open             | K10: open",
+        "keys E, I and A do nothing            | typed  | U30.Y1/: open pin     | K11: open",
+        "drive did not answer                  | typed  | F2: open              | K11: open",
+        "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
+        "no 12 V                               | meter  | lead: open            | U27.1Y: open pin",
+        "it says that word is not known here   | typed  | K11: open             | F2: open",
+      })
+  void report_ofAFault_coversWhatThatFaultShows(
+      String says, String look, String fault, String other) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    List<Observation> seen = desk.evidence().seen();
+    assertEquals(1, seen.size(), () -> desk.statements().toString());
+    assertEquals(look, seen.get(0).reach().sights().get(0).looks().get(0).split(" ")[0]);
+    assertTrue(shows(seen.get(0), fault), fault);
+    assertFalse(shows(seen.get(0), other), other);
+  }
+}
