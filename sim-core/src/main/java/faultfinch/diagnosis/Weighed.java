@@ -62,6 +62,7 @@ final class Weighed implements Outlook {
   private final double[] ofTwo;
   private final boolean[] leads;
   private boolean odd;
+  private boolean complaint;
   private double outsideLog;
   private final boolean[] together;
   private boolean anyTogether;
@@ -94,6 +95,7 @@ final class Weighed implements Outlook {
     ofTwo = before.ofTwo.clone();
     leads = before.leads.clone();
     odd = before.odd;
+    complaint = before.complaint;
     outsideLog = before.outsideLog;
     together = before.together.clone();
     anyTogether = before.anyTogether;
@@ -139,6 +141,14 @@ final class Weighed implements Outlook {
       leads[row] |= of.isOdd(0) && differs[row];
     }
     odd |= of.isOdd(0);
+    if (!complaint) {
+      Noticed noticed = new Noticed(terms.dictionary, terms.rates, of);
+      for (int i = 0; i < alone.length; i++) {
+        double brought = noticed.alone(terms.rows[i]);
+        alone[i] += brought;
+        complaint |= brought < 0;
+      }
+    }
     double beside = StrictMath.log(usual);
     for (int i = 0; i < alone.length; i++) {
       int row = terms.rows[i];
@@ -211,14 +221,7 @@ final class Weighed implements Outlook {
   @Override
   public Choice choose(Planner planner) {
     return planner.choose(
-        Field.of(terms.dictionary, terms.suspects, terms.prices, made(), weights()));
-  }
-
-  /** What was seen on the bench: what was only told may be worth a look of one's own. */
-  private Evidence made() {
-    return new Evidence(
-        evidence.seen().stream().filter(o -> o.source() == Observation.Source.BENCH).toList(),
-        evidence.missed());
+        Field.of(terms.dictionary, terms.suspects, terms.prices, evidence, weights()));
   }
 
   @Override
