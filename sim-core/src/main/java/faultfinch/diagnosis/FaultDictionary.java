@@ -62,6 +62,7 @@ public final class FaultDictionary {
 
   private final Origin origin;
   private final List<Column> columns;
+  private final List<String> looks;
   private final List<String> dropped;
   private final Map<String, Integer> rowOfFault;
   private final Optional<Set<String>> excited;
@@ -77,6 +78,7 @@ public final class FaultDictionary {
       Cells cells) {
     this.origin = origin;
     this.columns = List.copyOf(columns);
+    this.looks = columns.stream().map(Column::look).toList();
     this.dropped = List.copyOf(dropped);
     this.rowOfFault = new LinkedHashMap<>(rowOfFault);
     this.excited = excited.map(Set::copyOf);
@@ -93,7 +95,7 @@ public final class FaultDictionary {
 
   /** Every look it knows the outcome of, in order of text. */
   public List<String> looks() {
-    return List.copyOf(indexOfLook.keySet());
+    return looks;
   }
 
   /** Looks that differ between healthy boards and so tell nothing. */

@@ -4,8 +4,11 @@ import faultfinch.diagnosis.Choice;
 import faultfinch.diagnosis.Due;
 import faultfinch.diagnosis.Outlook;
 import faultfinch.diagnosis.Planner;
+import faultfinch.diagnosis.PriceList;
 import faultfinch.diagnosis.Step;
+import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +16,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Does what the advisor says, until the advisor says that the fault is none of its list. Jobs that
+ * Does what the advisor says, until the advisor says that the fault is none of its list or has been
+ * asked very often; then a few repairs more by what is believed of the list, and no more. Jobs that
  * look the same so far are at the same point of one tree, and what to do there is worked out once.
  */
 final class Advised implements Practice {
@@ -21,8 +25,10 @@ final class Advised implements Practice {
   /** Of the repairs that may be due, so many are kept. */
   private static final int KEPT = 20;
 
-  /** More steps than any job needs; whoever comes so far goes in circles. */
-  private static final int MOST_STEPS = 300;
+  /** More steps than jobs need whose fault is in the list. */
+  private static final int MOST_STEPS = 40;
+
+  private static final int LAST_TRIES = 3;
 
   /** From this belief on that the fault is none of the list the list is no guide. */
   private static final double NONE_OF_THE_LIST = 0.9;
@@ -31,6 +37,7 @@ final class Advised implements Practice {
 
   private final Function<Complaint, Outlook> opening;
   private final Planner planner;
+  private final PriceList prices;
   private final Map<Complaint, Node> roots = new LinkedHashMap<>();
   private final Map<Complaint, Outlook> openings = new LinkedHashMap<>();
   private int worked;
@@ -72,9 +79,10 @@ final class Advised implements Practice {
   /**
    * @param opening what is believed after the complaint
    */
-  Advised(Function<Complaint, Outlook> opening, Planner planner) {
+  Advised(Function<Complaint, Outlook> opening, Planner planner, PriceList prices) {
     this.opening = opening;
     this.planner = planner;
+    this.prices = prices;
   }
 
   /** At how many points of the tree a step was worked out. */
@@ -93,7 +101,7 @@ final class Advised implements Practice {
         node.known = true;
       }
       if (node.decision.isEmpty()) {
-        return;
+        break;
       }
       Decision decision = node.decision.get();
       String saw = IN_VAIN;
@@ -109,6 +117,38 @@ final class Advised implements Practice {
       way.untold.add(new Past(decision.step(), saw));
       node = node.next.computeIfAbsent(saw, s -> new Node());
     }
+    tryWhatIsLeft(visit, way.now());
+  }
+
+  /** Repairs by chance for the price, whatever looks might tell. */
+  private void tryWhatIsLeft(Visit visit, Outlook outlook) {
+    Outlook now = outlook;
+    for (int i = 0; i < LAST_TRIES; i++) {
+      Optional<RepairAction> best =
+          now.due().stream()
+              .filter(d -> !visit.made().contains(d.action()))
+              .max(Comparator.comparingDouble(this::chanceForPrice))
+              .map(Due::action);
+      if (best.isEmpty()) {
+        return;
+      }
+      visit.believes(best.get(), act(new Step.Act(best.get()), now));
+      if (visit.repair(best.get())) {
+        return;
+      }
+      now = now.missed(best.get());
+    }
+  }
+
+  private double chanceForPrice(Due due) {
+    return due.belief() / prices.repair(due.action()).total();
+  }
+
+  private static Decision act(Step.Act act, Outlook outlook) {
+    return new Decision(
+        act,
+        outlook.due().stream().limit(KEPT).map(Due::action).toList(),
+        outlook.cureChance(act.action()));
   }
 
   private Optional<Decision> decide(Outlook outlook) {
@@ -117,13 +157,9 @@ final class Advised implements Practice {
     }
     worked++;
     Choice choice = outlook.choose(planner);
-    if (choice.step() instanceof Step.Act act) {
-      return Optional.of(
-          new Decision(
-              act,
-              outlook.due().stream().limit(KEPT).map(Due::action).toList(),
-              outlook.cureChance(act.action())));
-    }
-    return Optional.of(new Decision(choice.step(), List.of(), 0));
+    return Optional.of(
+        choice.step() instanceof Step.Act act
+            ? act(act, outlook)
+            : new Decision(choice.step(), List.of(), 0));
   }
 }

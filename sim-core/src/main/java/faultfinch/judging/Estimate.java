@@ -40,19 +40,23 @@ public record Estimate(double at, double low, double high) {
     }
     double variance = 0;
     for (List<double[]> kind : kinds.values()) {
-      variance += variance(kind);
+      variance += variance(kind, mean);
     }
     double reach = WIDE * StrictMath.sqrt(variance);
     return new Estimate(mean, mean - reach, mean + reach);
   }
 
-  /** What one kind adds to the variance of the mean: its share squared, of the mean of the kind. */
-  private static double variance(List<double[]> kind) {
+  /**
+   * What one kind adds to the variance of the mean: its share squared, of the mean of the kind. A
+   * kind with one job tells nothing of its spread; it is taken to be as far off as from all.
+   */
+  private static double variance(List<double[]> kind, double ofAll) {
     int n = kind.size();
     double mean = kind.stream().mapToDouble(v -> v[0]).sum() / n;
     double squares = kind.stream().mapToDouble(v -> (v[0] - mean) * (v[0] - mean)).sum();
     double share = kind.stream().mapToDouble(v -> v[1]).sum();
-    return n < 2 ? 0 : share * share * squares / (n - 1) / n;
+    double off = kind.get(0)[0] - ofAll;
+    return share * share * (n < 2 ? off * off : squares / (n - 1) / n);
   }
 
   /**

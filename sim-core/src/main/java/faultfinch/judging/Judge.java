@@ -79,7 +79,7 @@ public final class Judge {
     Ways ways = new Ways(board, dictionary, suspects, prices, population);
     Following following = new Following(progress, jobs.size() + 5 * weighed);
     Readings right = new TrueReadings(dictionary);
-    Map<Job, Bill> advised = following.follow(jobs, atItsWord().then(ways.symptomFirst()), right);
+    Map<Job, Bill> advised = following.follow(jobs, atItsWord().then(ways.unlisted()), right);
     Map<Job, Bill> reference = bills(jobs, ways.noPullReference(), right);
     Map<Judged.Practised, Map<Job, Bill>> practised = new EnumMap<>(Judged.Practised.class);
     for (Judged.Practised practice : Judged.Practised.values()) {
@@ -117,13 +117,16 @@ public final class Judge {
 
   private Practice atItsWord() {
     return new Advised(
-        c -> Outlook.atItsWord(dictionary, suspects, prices, c.evidence()), new PricePlanner());
+        c -> Outlook.atItsWord(dictionary, suspects, prices, c.evidence()),
+        new PricePlanner(),
+        prices);
   }
 
   private Practice weighing(Suspects listed, ErrorRates assumed) {
     return new Advised(
         c -> Outlook.weighed(dictionary, listed, assumed, prices, c.evidence()),
-        new PricePlanner());
+        new PricePlanner(),
+        prices);
   }
 
   private static Practice practice(Judged.Practised practice, Ways ways) {
@@ -165,14 +168,14 @@ public final class Judge {
       int count, long seed, Population population, Ways ways, Following following) {
     List<Job> jobs = population.draw(count, seed);
     Readings right = new TrueReadings(dictionary);
-    Practice symptom = ways.symptomFirst();
-    Practice usual = weighing(suspects, rates).then(symptom);
+    Practice after = ways.unlisted();
+    Practice usual = weighing(suspects, rates).then(after);
     Map<Job, Bill> sure = following.follow(jobs, usual, right);
     Misreadings asAssumed =
         new Misreadings(right, dictionary, rates, rates.bench(), rates.told(), seed);
     Map<Job, Bill> matched = following.follow(jobs, usual, asAssumed);
     ErrorRates careless = rates.assuming("error.bench", WRONG);
-    Practice doubting = weighing(suspects, careless).then(symptom);
+    Practice doubting = weighing(suspects, careless).then(after);
     Map<Job, Bill> doubted = following.follow(jobs, doubting, right);
     Misreadings wrong = new Misreadings(right, dictionary, rates, WRONG, WRONG, seed);
     Map<Job, Bill> misread = following.follow(jobs, doubting, wrong);
@@ -198,7 +201,8 @@ public final class Judge {
     SymptomFirst known =
         new SymptomFirst(
             population(world.listed()).byComplaint(), population(suspects).truths(), prices);
-    Practice advised = weighing(world.listed(), rates).then(known);
+    Practice advised =
+        weighing(world.listed(), rates).then(new Unlisted(new Wires(board, dictionary), known));
     Misreadings readings =
         new Misreadings(
             new TrueReadings(dictionary), dictionary, rates, rates.bench(), TOLD_WRONG, seed);

@@ -1,7 +1,6 @@
 package faultfinch.judging;
 
 import faultfinch.board.Net;
-import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,31 +25,10 @@ final class ProbeFirst implements Practice {
 
   @Override
   public void go(Visit visit) {
-    Set<Net> probed = new LinkedHashSet<>();
-    Optional<Net> wrong = wires.vital().stream().filter(n -> wrong(n, probed, visit)).findFirst();
-    if (wrong.isPresent()) {
-      Net source = source(wrong.get(), probed, visit);
-      symptom.go(visit, action -> wires.touches(action, source));
-    }
+    Optional<Net> source = new Upstream(wires, visit).source();
+    source.ifPresent(net -> symptom.go(visit, action -> wires.touches(action, Set.of(net))));
     if (!visit.cured()) {
       symptom.go(visit);
     }
-  }
-
-  /** Upstream as far as it is wrong. */
-  private Net source(Net wrong, Set<Net> probed, Visit visit) {
-    Net source = wrong;
-    Optional<Net> before = Optional.of(wrong);
-    while (before.isPresent()) {
-      source = before.get();
-      before = wires.before(source).stream().filter(n -> wrong(n, probed, visit)).findFirst();
-    }
-    return source;
-  }
-
-  /** Probes a net nobody has probed yet. */
-  private boolean wrong(Net net, Set<Net> probed, Visit visit) {
-    Optional<String> look = wires.look(net);
-    return look.isPresent() && probed.add(net) && wires.wrong(look.get(), visit.look(look.get()));
   }
 }

@@ -43,6 +43,11 @@ final class SymptomFirst implements Practice {
     repair(known.getOrDefault(visit.complaint(), List.of()), visit, which);
   }
 
+  /** The same of all that can be wrong, whatever is complained of. */
+  void goByAll(Visit visit, Predicate<RepairAction> which) {
+    repair(all, visit, which);
+  }
+
   /** What a repair would cure of what is left. */
   private static final class Chance {
     private double weight;

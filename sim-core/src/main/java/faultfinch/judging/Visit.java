@@ -3,7 +3,9 @@ package faultfinch.judging;
 import faultfinch.bench.Price;
 import faultfinch.diagnosis.PriceList;
 import faultfinch.fault.RepairAction;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -12,6 +14,7 @@ final class Visit {
   private final Job job;
   private final Readings readings;
   private final PriceList prices;
+  private final Map<String, String> seen = new LinkedHashMap<>();
   private final Set<RepairAction> made = new LinkedHashSet<>();
   private Price price = Price.NOTHING;
   private int innocent;
@@ -39,7 +42,12 @@ final class Visit {
   String look(String look) {
     price = price.plus(prices.look(look));
     looks++;
-    return readings.shows(job, look);
+    return seen.computeIfAbsent(look, l -> readings.shows(job, l));
+  }
+
+  /** All that was looked at, with what it showed. */
+  Map<String, String> seen() {
+    return seen;
   }
 
   /** Makes a repair; whether it cured. */

@@ -81,6 +81,11 @@ final class Ways {
     return exchanges;
   }
 
+  /** See {@link Unlisted}. */
+  Practice unlisted() {
+    return new Unlisted(new Wires(board, dictionary), symptom);
+  }
+
   /** See {@link NoPullReference}. */
   Practice noPullReference() {
     Map<Integer, List<Truth>> byRow = new LinkedHashMap<>();

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What somebody with the drawing of a board knows of its nets: where to put the probe, which ones
@@ -95,10 +96,31 @@ final class Wires {
     return List.copyOf(before);
   }
 
-  /** Whether a repair has to do with a net. */
-  boolean touches(RepairAction repair, Net net) {
+  /** Whether a repair has to do with one of some nets. */
+  boolean touches(RepairAction repair, Set<Net> nets) {
     List<String> places = Arrays.asList(repair.place().split("-(?=[A-Z])| "));
-    return net.pads().stream().anyMatch(p -> places.contains(p.ref()) || places.contains(p.text()));
+    return nets.stream()
+        .flatMap(n -> n.pads().stream())
+        .anyMatch(p -> places.contains(p.ref()) || places.contains(p.text()));
+  }
+
+  /** The nets at which something looked at was not as on a healthy board. */
+  Set<Net> wrong(Map<String, String> seen) {
+    Set<Net> wrong = new LinkedHashSet<>();
+    seen.forEach(
+        (look, shown) -> {
+          if (wrong(look, shown)) {
+            Arrays.stream(look.split(" |-(?=[A-Z])")).flatMap(this::netsOf).forEach(wrong::add);
+          }
+        });
+    return wrong;
+  }
+
+  private Stream<Net> netsOf(String word) {
+    int dot = word.indexOf('.');
+    return dot < 1
+        ? Stream.empty()
+        : Stream.ofNullable(netOf.get(new Pad(word.substring(0, dot), word.substring(dot + 1))));
   }
 
   /** Whether what a net shows is not as on a healthy board. */

@@ -43,6 +43,16 @@ class EstimateTest {
     assertEquals(2, Estimate.mean(results("a", 0.1, 1.0, "b", 0.3, 7.0 / 3), v -> v).at(), 1e-12);
   }
 
+  /**
+   * Kinds of one job each: mean 2; 0.5 squared times 1 and 0.5 squared times 1 are 0.5, whose root
+   * is 0.7071.
+   */
+  @Test
+  void mean_ofKindsWithOneJobEach_hasTheSpreadOfAll() {
+    Estimate mean = Estimate.mean(results("a", 0.5, 1.0, "b", 0.5, 3.0), v -> v);
+    assertEquals(2 + 1.96 * Math.sqrt(0.5), mean.high(), 1e-12);
+  }
+
   @Test
   void mean_ofNoJob_isNoNumber() {
     assertTrue(Double.isNaN(Estimate.mean(results(), v -> v).at()));

@@ -30,7 +30,8 @@ class WaysTest {
   private static Advised advised() {
     return new Advised(
         c -> Outlook.atItsWord(DICTIONARY, SUSPECTS, Small.prices(), c.evidence()),
-        new PricePlanner());
+        new PricePlanner(),
+        Small.prices());
   }
 
   /**
@@ -108,7 +109,8 @@ class WaysTest {
     Advised advised =
         new Advised(
             c -> Outlook.atItsWord(DICTIONARY, listed, Small.prices(), c.evidence()),
-            new PricePlanner());
+            new PricePlanner(),
+            Small.prices());
     Bill bill = bill(advised.then(ways().symptomFirst()), Small.U3);
     assertEquals(27 + 27 + 10, bill.price().total());
     assertTrue(bill.first().isPresent());
