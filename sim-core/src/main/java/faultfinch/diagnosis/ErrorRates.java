@@ -34,6 +34,18 @@ public final class ErrorRates {
     return new ErrorRates(figures(), "outside.desk");
   }
 
+  /**
+   * The same with another figure.
+   *
+   * @param key of observations.properties
+   */
+  public ErrorRates assuming(String key, double figure) {
+    Properties other = new Properties();
+    other.putAll(figures);
+    other.setProperty(key, Double.toString(figure));
+    return new ErrorRates(other, outsideKey);
+  }
+
   private static Properties figures() {
     Properties figures = new Properties();
     try (InputStream in = ErrorRates.class.getResourceAsStream("observations.properties")) {
@@ -167,6 +179,28 @@ public final class ErrorRates {
       }
     }
     return Math.min(error, sum + (named ? error * share : 0));
+  }
+
+  /** Outcomes of a look for which this one is easily taken. */
+  public List<String> confusions(String look, String shown, List<String> outcomes) {
+    return outcomes.stream()
+        .filter(o -> !o.equals(shown) && confused(kind(look), shown, o))
+        .toList();
+  }
+
+  /** Chance that a reading of the bench is wrong, 0 to 1. */
+  public double bench() {
+    return number("error.bench");
+  }
+
+  /** Chance that what a person tells is wrong, 0 to 1; of a few kinds of look it is another. */
+  public double told() {
+    return number("error.told");
+  }
+
+  /** Of mistakes, the share that goes to such outcomes. */
+  public double confusionShare() {
+    return number("confusion.share");
   }
 
   private boolean confused(String kind, String shown, String seen) {
