@@ -3,12 +3,14 @@ package faultfinch.cli;
 import faultfinch.bench.BenchRom;
 import faultfinch.bench.Prices;
 import faultfinch.board.Board;
+import faultfinch.diagnosis.BuildSample;
 import faultfinch.diagnosis.Coverage;
 import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.judging.Judge;
 import faultfinch.judging.Judged;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,8 +33,10 @@ final class SurveyCommand implements Command {
   private static final String JOBS = "jobs";
   private static final String WEIGHED = "weighed";
   private static final String SEED = "seed";
+  private static final String SPEED = "speed";
   private static final int USUAL_JOBS = 1000;
   private static final int MOST_JOBS = 100_000;
+  private static final int MOST_GROUPS = 10_000;
 
   /** Nobody tuned on the draw of this seed. */
   private static final int USUAL_SEED = 2;
@@ -62,7 +66,8 @@ final class SurveyCommand implements Command {
       OptionalDouble excited,
       List<Coverage> tiers,
       Optional<Judged> judged,
-      boolean weighed) {
+      boolean weighed,
+      Optional<BuildSample> build) {
 
     Board board() {
       return known.board();
@@ -97,6 +102,7 @@ final class SurveyCommand implements Command {
         .addOption(Given.value(JOBS, "N"))
         .addOption(Given.value(WEIGHED, "N"))
         .addOption(Given.value(SEED, "S"))
+        .addOption(Given.value(SPEED, "N"))
         .addOption(Given.flag(JSON));
   }
 
@@ -107,6 +113,7 @@ final class SurveyCommand implements Command {
     ErrorRates.Tier tier = tier(given, terminal.words());
     int jobs = (int) given.whole(JOBS, USUAL_JOBS, 0, MOST_JOBS);
     int weighed = (int) given.whole(WEIGHED, given.has(JOBS) ? jobs : 0, 0, MOST_JOBS);
+    int groups = (int) given.whole(SPEED, 0, 0, MOST_GROUPS);
     long seed = given.whole(SEED, USUAL_SEED, 0, Integer.MAX_VALUE);
     Optional<OutFile> csv = given.text(CSV).map(f -> OutFile.at(f, terminal.words()));
     Known known = (given.has(COMPLETE) ? whole : knowledge).apply(board, terminal);
@@ -123,13 +130,27 @@ final class SurveyCommand implements Command {
             known.diagnosis().excited(),
             known.diagnosis().coverage(),
             judged(known, jobs, weighed, seed, terminal),
-            weighed > 0);
+            weighed > 0,
+            build(known.board(), groups, seed));
     if (given.has(JSON)) {
       JsonPage.print(json(told, terminal.words()), terminal.out());
     } else {
       print(told, terminal);
     }
     return DONE;
+  }
+
+  /** A sample of the runs a dictionary takes; empty of none. */
+  private static Optional<BuildSample> build(Board board, int groups, long seed) {
+    return groups == 0
+        ? Optional.empty()
+        : Optional.of(
+            BuildSample.of(
+                board,
+                groups,
+                seed,
+                () -> ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime(),
+                cost -> {}));
   }
 
   /** Jobs followed to the end; empty if there are none to follow. */
@@ -196,6 +217,11 @@ final class SurveyCommand implements Command {
     json.put("meanGroupByFault", told.any().meanFaults());
     json.put("meanGroupByAction", told.any().meanActions());
     json.put("isolatedToOneAction", told.any().isolatedByWeight());
+    told.build.ifPresent(
+        sample -> {
+          json.put("buildSeconds", sample.buildSeconds());
+          json.put("speedUpOverNaive", sample.speedUpOverNaive());
+        });
     told.judged.ifPresent(j -> new JudgedPage(j).json(json));
     json.put("notComputed", notComputed(told, words));
     return json;
@@ -209,6 +235,10 @@ final class SurveyCommand implements Command {
     } else if (!told.weighed) {
       reasons.put("perturbed", words.say("survey.not-weighed"));
       reasons.put("wrongReadings", words.say("survey.not-weighed"));
+    }
+    if (told.build.isEmpty()) {
+      reasons.put("buildSeconds", words.say("survey.no-speed"));
+      reasons.put("speedUpOverNaive", words.say("survey.no-speed"));
     }
     reasons.put("pairs", words.say("survey.no-pairs"));
     return reasons;
@@ -258,6 +288,15 @@ final class SurveyCommand implements Command {
         Figures.oneDigit(told.any().meanActions()),
         share(told.any().isolatedByWeight(), words));
     told.judged.ifPresent(j -> new JudgedPage(j).print(terminal));
+    told.build.ifPresent(
+        sample ->
+            Paragraph.print(
+                terminal,
+                "survey.build",
+                sample.costs().size(),
+                sample.groups(),
+                Figures.noDigit(sample.buildSeconds()),
+                Figures.oneDigit(sample.speedUpOverNaive())));
     terminal.out().println();
     notComputed(told, words)
         .forEach((what, why) -> Paragraph.print(terminal, "survey.not-computed", what, why));

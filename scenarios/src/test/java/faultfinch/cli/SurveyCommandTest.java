@@ -242,4 +242,16 @@ class SurveyCommandTest {
         played.out().lines().anyMatch(l -> l.startsWith("repair by the symptom")), played.out());
     assertTrue(played.out().lines().noneMatch(l -> l.contains("{")), played.out());
   }
+
+  @Test
+  void speed_ofSomeGroups_tellsWhatABuildTakes() throws Exception {
+    Played played =
+        Played.of("survey", "--board", "sorrel", "--json", "--jobs", "0", "--speed", "3");
+    assertEquals(0, played.code(), played.err());
+    JsonNode json = new ObjectMapper().readTree(played.out());
+    // A build runs every group, and none of them in no time; alone nothing is quicker by much.
+    assertTrue(json.get("buildSeconds").doubleValue() > 1, played.out());
+    assertTrue(json.get("speedUpOverNaive").doubleValue() > 0.3, played.out());
+    assertFalse(json.get("notComputed").has("buildSeconds"));
+  }
 }
