@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
@@ -20,6 +21,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
 
 /**
  * Computes a dictionary by running every fault, stage by stage: one run for each group of faults
@@ -103,6 +105,19 @@ public final class DictionaryBuild {
   /** The same, noting every finished run in a file and going on from what is there. */
   public DictionaryBuild noting(Path file) {
     return new DictionaryBuild(origin, groups, faults, stages, Optional.of(file), had);
+  }
+
+  /**
+   * The same for the first groups only, of a whole board the likeliest.
+   *
+   * @param howMany groups, 1 or more; those beyond are left out with their faults
+   */
+  public DictionaryBuild first(int howMany) {
+    List<List<Fault>> some = groups.subList(0, Math.min(howMany, groups.size()));
+    Set<String> in =
+        some.stream().flatMap(List::stream).map(Fault::text).collect(Collectors.toSet());
+    List<String> left = faults.stream().filter(in::contains).toList();
+    return new DictionaryBuild(origin, some, left, stages, journal, had);
   }
 
   /**
