@@ -48,6 +48,8 @@ class SimCoreRulesTest {
         .definedBy("faultfinch.symptom..")
         .layer("diagnosis")
         .definedBy("faultfinch.diagnosis..")
+        .layer("judging")
+        .definedBy("faultfinch.judging..")
         .whereLayer("signal")
         .mayNotAccessAnyLayer()
         .whereLayer("part")
@@ -64,6 +66,9 @@ class SimCoreRulesTest {
         .mayOnlyAccessLayers("signal", "part", "board", "fault", "machine")
         .whereLayer("diagnosis")
         .mayOnlyAccessLayers("signal", "part", "board", "fault", "machine", "bench", "symptom")
+        .whereLayer("judging")
+        .mayOnlyAccessLayers(
+            "signal", "part", "board", "fault", "machine", "bench", "symptom", "diagnosis")
         .allowEmptyShould(true)
         .check(OWN);
   }
@@ -80,7 +85,8 @@ class SimCoreRulesTest {
             "faultfinch.machine..",
             "faultfinch.bench..",
             "faultfinch.symptom..",
-            "faultfinch.diagnosis..")
+            "faultfinch.diagnosis..",
+            "faultfinch.judging..")
         .allowEmptyShould(true)
         .check(OWN);
   }

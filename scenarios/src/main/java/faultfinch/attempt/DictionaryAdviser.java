@@ -62,7 +62,7 @@ final class DictionaryAdviser implements Adviser {
   private boolean agrees(int row, Facts facts) {
     for (Facts.Seen seen : facts.seen()) {
       OptionalInt look = dictionary.look(seen.look());
-      if (look.isPresent() && !dictionary.outcome(look.getAsInt(), row).equals(seen.feature())) {
+      if (look.isPresent() && !dictionary.shows(look.getAsInt(), row, seen.feature())) {
         return false;
       }
     }

@@ -1,11 +1,14 @@
 package faultfinch.cli;
 
 import faultfinch.bench.BenchRom;
+import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.Coverage;
 import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.fault.FaultUniverse;
+import faultfinch.judging.Judge;
+import faultfinch.judging.Judged;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,13 +20,24 @@ import java.util.stream.Collectors;
 import org.apache.commons.cli.Options;
 
 /**
- * Tells how much of what can be wrong with a board changes anything, shows, and can be told apart.
+ * Tells how much of what can be wrong with a board changes anything, shows, and can be told apart,
+ * and what drawn jobs cost that follow the advice or the usual practices.
  */
 final class SurveyCommand implements Command {
   private static final String JSON = "json";
   private static final String COMPLETE = "complete";
   private static final String CSV = "csv";
   private static final String TIER = "tier";
+  private static final String JOBS = "jobs";
+  private static final String WEIGHED = "weighed";
+  private static final String SEED = "seed";
+  private static final int USUAL_JOBS = 1000;
+  private static final int MOST_JOBS = 100_000;
+
+  /** Nobody tuned on the draw of this seed. */
+  private static final int USUAL_SEED = 2;
+
+  private static final int TOLD_EVERY = 100;
   private static final int WIDTH = 96;
   private static final int PER_CENT = 100;
 
@@ -42,7 +56,13 @@ final class SurveyCommand implements Command {
 
   /** All that is told; shares are of 1, each fault by how likely it is. */
   private record Told(
-      Known known, int faults, int beforeCollapse, OptionalDouble excited, List<Coverage> tiers) {
+      Known known,
+      int faults,
+      int beforeCollapse,
+      OptionalDouble excited,
+      List<Coverage> tiers,
+      Optional<Judged> judged,
+      boolean weighed) {
 
     Board board() {
       return known.board();
@@ -74,6 +94,9 @@ final class SurveyCommand implements Command {
         .addOption(Given.flag(COMPLETE))
         .addOption(Given.value(CSV, "FILE"))
         .addOption(Given.value(TIER, "TIER"))
+        .addOption(Given.value(JOBS, "N"))
+        .addOption(Given.value(WEIGHED, "N"))
+        .addOption(Given.value(SEED, "S"))
         .addOption(Given.flag(JSON));
   }
 
@@ -82,6 +105,9 @@ final class SurveyCommand implements Command {
     given.nothingElse();
     Board board = new BoardChoice(terminal.words()).board(given);
     ErrorRates.Tier tier = tier(given, terminal.words());
+    int jobs = (int) given.whole(JOBS, USUAL_JOBS, 0, MOST_JOBS);
+    int weighed = (int) given.whole(WEIGHED, given.has(JOBS) ? jobs : 0, 0, MOST_JOBS);
+    long seed = given.whole(SEED, USUAL_SEED, 0, Integer.MAX_VALUE);
     Optional<OutFile> csv = given.text(CSV).map(f -> OutFile.at(f, terminal.words()));
     Known known = (given.has(COMPLETE) ? whole : knowledge).apply(board, terminal);
     csv.ifPresent(
@@ -95,13 +121,35 @@ final class SurveyCommand implements Command {
             collapsed(known.board(), known.dictionary()),
             known.dictionary().faults().size(),
             known.diagnosis().excited(),
-            known.diagnosis().coverage());
+            known.diagnosis().coverage(),
+            judged(known, jobs, weighed, seed, terminal),
+            weighed > 0);
     if (given.has(JSON)) {
-      JsonPage.print(json(told), terminal.out());
+      JsonPage.print(json(told, terminal.words()), terminal.out());
     } else {
       print(told, terminal);
     }
     return DONE;
+  }
+
+  /** Jobs followed to the end; empty if there are none to follow. */
+  private static Optional<Judged> judged(
+      Known known, int jobs, int weighed, long seed, Terminal terminal) {
+    Judge judge =
+        new Judge(
+            known.board(), known.dictionary(), known.diagnosis().suspects(), Prices.shipped());
+    return jobs == 0
+        ? Optional.empty()
+        : judge.jobs(
+            jobs,
+            weighed,
+            seed,
+            (done, all) -> {
+              if (weighed > 0 && (done % TOLD_EVERY == 0 || done == all)) {
+                terminal.err().println(terminal.words().say("survey.progress", done, all));
+              }
+              return true;
+            });
   }
 
   /** The last tier whose looks are written down; those of owner and bench ROM if none is given. */
@@ -127,7 +175,7 @@ final class SurveyCommand implements Command {
             .count();
   }
 
-  private static Map<String, Object> json(Told told) {
+  private static Map<String, Object> json(Told told, Words words) {
     Map<String, Object> detected = new LinkedHashMap<>();
     detected.put("owner", told.tier(ErrorRates.Tier.OWNER).visibleByWeight());
     if (told.benchRom()) {
@@ -148,7 +196,22 @@ final class SurveyCommand implements Command {
     json.put("meanGroupByFault", told.any().meanFaults());
     json.put("meanGroupByAction", told.any().meanActions());
     json.put("isolatedToOneAction", told.any().isolatedByWeight());
+    told.judged.ifPresent(j -> new JudgedPage(j).json(json));
+    json.put("notComputed", notComputed(told, words));
     return json;
+  }
+
+  /** Why a figure is not there. */
+  private static Map<String, Object> notComputed(Told told, Words words) {
+    Map<String, Object> reasons = new LinkedHashMap<>();
+    if (told.judged.isEmpty()) {
+      reasons.put("advisor", words.say("survey.no-jobs"));
+    } else if (!told.weighed) {
+      reasons.put("perturbed", words.say("survey.not-weighed"));
+      reasons.put("wrongReadings", words.say("survey.not-weighed"));
+    }
+    reasons.put("pairs", words.say("survey.no-pairs"));
+    return reasons;
   }
 
   private static void print(Told told, Terminal terminal) {
@@ -194,6 +257,10 @@ final class SurveyCommand implements Command {
         Figures.oneDigit(told.any().meanFaults()),
         Figures.oneDigit(told.any().meanActions()),
         share(told.any().isolatedByWeight(), words));
+    told.judged.ifPresent(j -> new JudgedPage(j).print(terminal));
+    terminal.out().println();
+    notComputed(told, words)
+        .forEach((what, why) -> Paragraph.print(terminal, "survey.not-computed", what, why));
   }
 
   private static void row(Columns columns, Words words, String key, String share) {

@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -48,7 +49,8 @@ final class Amounts {
 
     /** Whether an outcome of the look holds some of it. */
     boolean covers(String outcome) {
-      return span(kind, outcome).map(s -> s[1] > from && s[0] < to).orElse(false);
+      return Arrays.stream(outcome.split(" or "))
+          .anyMatch(step -> span(kind, step).map(s -> s[1] > from && s[0] < to).orElse(false));
     }
   }
 

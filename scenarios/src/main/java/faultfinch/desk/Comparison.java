@@ -96,6 +96,13 @@ enum Comparison {
       return echo(outcome, normal).equals(word(normal));
     }
   },
+  /** What was typed is to be seen, and nothing came of it. */
+  ECHO_ONLY("echo-only") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return ECHO_WHOLE.holds(outcome, normal) && where(normal).isLastOf(PictureText.of(outcome));
+    }
+  },
   HIGHER("higher") {
     @Override
     boolean holds(String outcome, Normal normal) {

@@ -36,6 +36,12 @@ record Echo(String prompt, String word) {
         .orElse("");
   }
 
+  /** Whether its row is the last of a picture. */
+  boolean isLastOf(PictureText picture) {
+    String last = picture.isShown() ? picture.rows().get(picture.rows().size() - 1) : "";
+    return last.startsWith(prompt) && !bare(last.substring(prompt.length())).isEmpty();
+  }
+
   private static String bare(String text) {
     return text.replace("#", " ").strip().toLowerCase(Locale.ROOT);
   }

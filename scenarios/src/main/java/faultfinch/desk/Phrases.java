@@ -114,6 +114,9 @@ final class Phrases {
     if (known.isPresent()) {
       return known.get();
     }
+    if (Vocabulary.in(small, vocabulary.words("deeds")).isPresent()) {
+      return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
+    }
     Set<String> subjects = subjects(small);
     boolean atPins = !places.find(text, false).lines().isEmpty();
     List<Said> said = new ArrayList<>();
@@ -138,6 +141,7 @@ final class Phrases {
       boolean any = kind.equals(Vocabulary.ANY) && !onlyFelt(place, subjects, feels);
       if (way.beside()
           && (any || kinds.contains(kind))
+          && !isOtherInstrument(way.meaning(), place)
           && Vocabulary.in(open, List.of(way.words())).isPresent()) {
         open = take(way, open, said);
       }
@@ -260,8 +264,6 @@ final class Phrases {
       kinds.addAll(LookPlaces.AT_PINS);
     } else if (!place.refs().isEmpty() && subjects.isEmpty()) {
       kinds.add("finger");
-    } else if (subjects.isEmpty()) {
-      kinds.addAll(List.of("screen", "listen"));
     }
     return kinds;
   }
@@ -385,6 +387,13 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     return new Read(findings, trouble);
+  }
+
+  /** "Missing" is a matter for a meter on a rail, and for a probe on any other line. */
+  private boolean isOtherInstrument(Vocabulary.Meaning meaning, Place place) {
+    boolean meter = meaning.kind().equals("meter") && meaning.name().equals("none");
+    boolean probe = meaning.kind().equals("probe") && meaning.name().equals("stuck");
+    return !place.lines().isEmpty() && (isRail(place) ? probe : meter);
   }
 
   private boolean isRail(Place place) {

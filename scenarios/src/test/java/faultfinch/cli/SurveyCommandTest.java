@@ -185,4 +185,61 @@ class SurveyCommandTest {
     assertTrue(text.contains("the board has none"), text);
     assertTrue(text.lines().noneMatch(l -> l.contains("{")), text);
   }
+
+  /** Nobody notices anything of the inverters: no job comes of them, and that is said. */
+  @Test
+  void jobs_whereNobodyNoticesAnything_areNotFollowed() throws IOException {
+    JsonNode json = new ObjectMapper().readTree(survey("--json"));
+    assertFalse(json.has("advisor"));
+    assertTrue(json.get("notComputed").has("advisor"));
+    assertTrue(json.get("notComputed").has("pairs"));
+  }
+
+  @Test
+  void jobs_onSorrel_areToldWithEveryWayAndHowSure() throws IOException {
+    Played played =
+        Played.of(
+            "survey",
+            "--board",
+            "sorrel",
+            "--json",
+            "--jobs",
+            "90",
+            "--weighed",
+            "9",
+            "--seed",
+            "4");
+    assertEquals(0, played.code(), played.err());
+    JsonNode json = new ObjectMapper().readTree(played.out());
+    assertEquals(4, json.get("seed").intValue());
+    for (String way :
+        List.of(
+            "advisor",
+            "noPullReference",
+            "boardOrder",
+            "mostFailingFirst",
+            "symptomFirst",
+            "probeFirst",
+            "perturbed",
+            "wrongReadings")) {
+      for (String figure : List.of("innocentChips", "minutes", "price")) {
+        double at = json.get(way).get(figure).doubleValue();
+        JsonNode between = json.get(way).get(figure + "Between");
+        assertTrue(between.get(0).doubleValue() <= at && at <= between.get(1).doubleValue(), way);
+      }
+    }
+    assertTrue(json.get("perturbed").has("topThree"));
+    assertFalse(json.has("pairs"));
+    assertTrue(json.get("notComputed").has("pairs"));
+    assertTrue(played.err().lines().anyMatch(l -> l.endsWith(" jobs followed")), played.err());
+  }
+
+  @Test
+  void jobs_forPeople_areOneTable() {
+    Played played = Played.of("survey", "--board", "sorrel", "--jobs", "90", "--weighed", "0");
+    assertEquals(0, played.code(), played.err());
+    assertTrue(
+        played.out().lines().anyMatch(l -> l.startsWith("repair by the symptom")), played.out());
+    assertTrue(played.out().lines().noneMatch(l -> l.contains("{")), played.out());
+  }
 }

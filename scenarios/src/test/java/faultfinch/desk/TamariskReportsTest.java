@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What is said of a set, a chord and a keyboard, held against faults that must, and must not, show
@@ -44,6 +45,22 @@ class TamariskReportsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "cold spray on U9 brings it back",
+        "A3 and A4 shorted together",
+        "space bar does nothing",
+        "supply gets hot",
+        "swapped U32"
+      })
+  void report_thatIsNoLook_isKept(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(List.of(), desk.evidence().seen());
+    assertEquals(1, desk.statements().size());
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
@@ -62,6 +79,8 @@ class TamariskReportsTest {
         "some keys dead                        | typed  | K11: open             | U28: defect timer-dead",
         "the I key does nothing                | typed  | K11: open             | K10: open",
         "keys E, I and A do nothing            | typed  | U30.Y1/: open pin     | K11: open",
+        "ENTER key dead                        | typed  | K4: open              | K11: open",
+        "CAS/ missing                          | probe  | U42.2Y: open pin      | K11: open",
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
         "no 12 V                               | meter  | lead: open            | U27.1Y: open pin",

@@ -6,11 +6,13 @@ import faultfinch.board.Pad;
 import faultfinch.machine.Heat;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
+import faultfinch.machine.Witness;
 import faultfinch.symptom.Glass;
 import faultfinch.symptom.Symptoms;
 import faultfinch.symptom.Watching;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,9 +44,14 @@ public final class Survey {
   private final List<Pad> places;
 
   private final Heat healthyHeat;
+  private final boolean many;
 
-  private Survey(Board board) {
+  /** Healthy boards that were followed, by seed. */
+  private final Map<Long, Followed> followed = new HashMap<>();
+
+  private Survey(Board board, boolean many) {
     this.board = board;
+    this.many = many;
     schedule = Schedule.of(board);
     List<Heat> heats = new ArrayList<>();
     Watching.of(
@@ -60,7 +67,16 @@ public final class Survey {
 
   /** Gets ready to survey runs of a board; when to look is learnt from its healthy run. */
   public static Survey on(Board board) {
-    return new Survey(board);
+    return new Survey(board, false);
+  }
+
+  /**
+   * The same for hundreds of faults and more: the healthy board is run once more and followed phase
+   * by phase, which takes as long as twenty runs, and a fault of which it can be told from that
+   * that every part would have done the same is not run.
+   */
+  public static Survey ofMany(Board board) {
+    return new Survey(board, true);
   }
 
   /** One survey; whoever makes many of one board uses {@link #on} once. */
@@ -115,18 +131,68 @@ public final class Survey {
    * @param alike the first is run
    */
   public List<Run> runs(List<Setup> alike) {
+    Run[] runs = new Run[alike.size()];
+    List<Integer> left = new ArrayList<>();
+    for (int i = 0; i < runs.length; i++) {
+      Optional<Run> spared = many ? spared(alike.get(i)) : Optional.empty();
+      if (spared.isPresent()) {
+        runs[i] = spared.get();
+      } else {
+        left.add(i);
+      }
+    }
+    List<Run> shared = left.isEmpty() ? List.of() : shared(left.stream().map(alike::get).toList());
+    for (int i = 0; i < left.size(); i++) {
+      runs[left.get(i)] = shared.get(i);
+    }
+    return List.of(runs);
+  }
+
+  private List<Run> shared(List<Setup> alike) {
+    Setup first = alike.get(0);
     if (alike.size() == 1) {
-      return List.of(run(alike.get(0)));
+      return List.of(run(first));
     }
     Moments moments = new Moments();
     List<Run> runs = new ArrayList<>();
-    runs.add(watched(alike.get(0), Optional.of(moments)));
+    runs.add(watched(first, Optional.of(moments)));
     for (Setup setup : alike.subList(1, alike.size())) {
       Machine twin = new Machine(setup, Machine.Kind.PLAIN);
       runs.add(twin.doublesFor(moments.end()) ? looked(setup, twin, moments) : run(setup));
     }
     return List.copyOf(runs);
   }
+
+  /** The looks at a board that does as the healthy one does. */
+  private Optional<Run> spared(Setup setup) {
+    Followed healthy = followed(setup);
+    Machine twin = new Machine(setup, Machine.Kind.PLAIN);
+    return healthy.witness().same(twin, Watching.eyed(board))
+        ? Optional.of(looked(setup, twin, healthy.moments()))
+        : Optional.empty();
+  }
+
+  /** Whether a board would do as the healthy one does, so that it need not be run. */
+  public boolean spares(Setup setup) {
+    Machine machine = new Machine(setup, Machine.Kind.PLAIN);
+    return followed(setup).witness().same(machine, Watching.eyed(board));
+  }
+
+  /** The healthy board of a seed, run and followed at the first call. */
+  private synchronized Followed followed(Setup like) {
+    return followed.computeIfAbsent(
+        like.seed(),
+        seed -> {
+          Setup healthy = Setup.healthy(board, seed);
+          Machine machine = new Machine(healthy, Machine.Kind.PLAIN);
+          Witness witness = Witness.of(machine);
+          Moments moments = new Moments();
+          watched(healthy, machine, Optional.of(moments));
+          return new Followed(witness, moments);
+        });
+  }
+
+  private record Followed(Witness witness, Moments moments) {}
 
   /** Where a run stood when a window began. */
   private record Moment(Machine machine, boolean idle) {}
@@ -147,6 +213,10 @@ public final class Survey {
   }
 
   private Run watched(Setup setup, Optional<Moments> moments) {
+    return watched(setup, new Machine(setup, Watching.KIND), moments);
+  }
+
+  private Run watched(Setup setup, Machine on, Optional<Moments> moments) {
     Looking looking = new Looking(setup);
     Map<Long, Consumer<Machine>> stops = new LinkedHashMap<>();
     for (long start : schedule.starts()) {
@@ -163,7 +233,7 @@ public final class Survey {
           moments.ifPresent(m -> m.note(machine, true));
           looking.idle(machine);
         });
-    Watching watching = Watching.ofAllKeys(setup, stops);
+    Watching watching = Watching.ofAllKeys(on, stops);
     Machine machine = looking.machine.orElseThrow();
     moments.ifPresent(
         m -> {

@@ -22,23 +22,28 @@ final class DictionaryDraft {
   private final Set<String> excited = new LinkedHashSet<>();
   private final Map<String, Integer> indexOfLook = new LinkedHashMap<>();
 
+  /** By look, what stands together as healthy. */
+  private final List<String> usual = new ArrayList<>();
+
   /**
    * @param healthy what boards without a fault show, one or more, of different boards; the first is
    *     the one that faulty boards are compared with
    */
   DictionaryDraft(Origin origin, List<SortedMap<String, String>> healthy) {
     this.origin = origin;
-    SortedMap<String, String> first = healthy.get(0);
-    first.forEach(
-        (look, outcome) -> {
-          boolean same = healthy.stream().allMatch(other -> outcome.equals(other.get(look)));
-          (same ? looks : dropped).add(look);
-        });
-    for (String look : looks) {
-      Map<String, Integer> known = new LinkedHashMap<>();
-      known.put(first.get(look), FaultDictionary.HEALTHY);
-      outcomes.add(known);
-      indexOfLook.put(look, indexOfLook.size());
+    for (String look : healthy.get(0).keySet()) {
+      List<String> shown = healthy.stream().map(board -> board.get(look)).toList();
+      Optional<String> together = Steps.together(shown);
+      if (together.isPresent()) {
+        indexOfLook.put(look, looks.size());
+        looks.add(look);
+        usual.add(together.get());
+        Map<String, Integer> known = new LinkedHashMap<>();
+        known.put(together.get(), FaultDictionary.HEALTHY);
+        outcomes.add(known);
+      } else {
+        dropped.add(look);
+      }
     }
     rowOfCells.put(new String(new char[looks.size()]), FaultDictionary.HEALTHY);
   }
@@ -67,6 +72,9 @@ final class DictionaryDraft {
   }
 
   private int cell(int look, String outcome) {
+    if (Steps.isOneOf(outcome, usual.get(look))) {
+      return FaultDictionary.HEALTHY;
+    }
     Map<String, Integer> known = outcomes.get(look);
     int cell = known.computeIfAbsent(outcome, k -> known.size());
     if (cell >= MOST_OUTCOMES) {

@@ -8,12 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** How far an observation can be trusted: the figures of observations.properties. */
 public final class ErrorRates {
-  private static final Pattern AMOUNT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(.*)");
   private static final double ROUNDING = 1e-9;
 
   private final Properties figures;
@@ -35,6 +32,18 @@ public final class ErrorRates {
   /** The same for a real board, of which the fault list holds less. */
   public static ErrorRates desk() {
     return new ErrorRates(figures(), "outside.desk");
+  }
+
+  /**
+   * The same with another figure.
+   *
+   * @param key of observations.properties
+   */
+  public ErrorRates assuming(String key, double figure) {
+    Properties other = new Properties();
+    other.putAll(figures);
+    other.setProperty(key, Double.toString(figure));
+    return new ErrorRates(other, outsideKey);
   }
 
   private static Properties figures() {
@@ -172,19 +181,34 @@ public final class ErrorRates {
     return Math.min(error, sum + (named ? error * share : 0));
   }
 
+  /** Outcomes of a look for which this one is easily taken. */
+  public List<String> confusions(String look, String shown, List<String> outcomes) {
+    return outcomes.stream()
+        .filter(o -> !o.equals(shown) && confused(kind(look), shown, o))
+        .toList();
+  }
+
+  /** Chance that a reading of the bench is wrong, 0 to 1. */
+  public double bench() {
+    return number("error.bench");
+  }
+
+  /** Chance that what a person tells is wrong, 0 to 1; of a few kinds of look it is another. */
+  public double told() {
+    return number("error.told");
+  }
+
+  /** Of mistakes, the share that goes to such outcomes. */
+  public double confusionShare() {
+    return number("confusion.share");
+  }
+
   private boolean confused(String kind, String shown, String seen) {
     if (list("confusion." + kind).contains(shown + ">" + seen)) {
       return true;
     }
     Optional<Double> near = find("near." + kind).map(Double::parseDouble);
-    Matcher a = AMOUNT.matcher(shown);
-    Matcher b = AMOUNT.matcher(seen);
-    return near.isPresent()
-        && a.matches()
-        && b.matches()
-        && a.group(2).equals(b.group(2))
-        && Math.abs(Double.parseDouble(a.group(1)) - Double.parseDouble(b.group(1)))
-            <= near.get() + ROUNDING;
+    return near.isPresent() && Steps.near(shown, seen, near.get() + ROUNDING);
   }
 
   /** The word a look begins with. */

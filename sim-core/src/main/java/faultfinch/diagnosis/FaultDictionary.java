@@ -247,9 +247,20 @@ public final class FaultDictionary {
     return Optional.of(departures);
   }
 
+  /** Whether a look shows this with a fault of this row. */
+  public boolean shows(int look, int row, String outcome) {
+    return outcome(look, row).equals(named(look, outcome));
+  }
+
+  /** An outcome as this dictionary names it: all that healthy boards show has one name. */
+  public String named(int look, String outcome) {
+    String healthy = columns.get(look).outcomes().get(HEALTHY);
+    return Steps.isOneOf(outcome, healthy) ? healthy : outcome;
+  }
+
   /** The cell value of an outcome, if any row shows it. */
   Optional<Integer> cellOf(int look, String outcome) {
-    int at = columns.get(look).outcomes().indexOf(outcome);
+    int at = columns.get(look).outcomes().indexOf(named(look, outcome));
     return at < 0 ? Optional.empty() : Optional.of(at);
   }
 

@@ -72,8 +72,9 @@ public final class Field {
       boolean had =
           known.isEmpty()
               || known.stream()
-                  .map(l -> dictionary.outcome(dictionary.look(l).getAsInt(), row))
-                  .anyMatch(sight.outcomes()::contains);
+                  .mapToInt(l -> dictionary.look(l).getAsInt())
+                  .anyMatch(
+                      l -> sight.outcomes().stream().anyMatch(o -> dictionary.shows(l, row, o)));
       if (had != every) {
         return had;
       }
@@ -107,7 +108,7 @@ public final class Field {
 
   /** What is left after a look has shown this. */
   public Field seen(String look, String outcome) {
-    return only(member -> ground.outcome(look, member).equals(outcome));
+    return only(member -> ground.shows(look, member, outcome));
   }
 
   /** What is left after a repair that did not help. */

@@ -275,4 +275,9 @@ final class Ground {
   String outcome(String look, int atom) {
     return dictionary.outcome(dictionary.look(look).getAsInt(), atoms[atom].row);
   }
+
+  /** Whether an atom shows this in a look. */
+  boolean shows(String look, int atom, String outcome) {
+    return dictionary.shows(dictionary.look(look).getAsInt(), atoms[atom].row, outcome);
+  }
 }

@@ -90,7 +90,8 @@ final class Likelihoods {
   }
 
   private Column column(String look, int index, List<String> meant, double error) {
-    return column(look, index, new int[0], dictionary.outcomes(index), meant, error);
+    List<String> named = meant.stream().map(o -> dictionary.named(index, o)).toList();
+    return column(look, index, new int[0], dictionary.outcomes(index), named, error);
   }
 
   private Column column(Trial trial, List<String> meant, double error) {
@@ -264,12 +265,13 @@ final class Likelihoods {
       boolean had = false;
       boolean shown = false;
       for (String look : sight.looks()) {
-        String outcome = shows.get(look);
         int outcomes = outcomes(look);
-        if (outcome != null && outcomes > 0) {
+        if (shows.containsKey(look) && outcomes > 0) {
+          String outcome = named(look, shows.get(look));
+          List<String> meant = sight.outcomes().stream().map(o -> named(look, o)).toList();
           shown = true;
-          had |= sight.outcomes().contains(outcome);
-          double taken = rates.taken(look, outcome, sight.outcomes(), outcomes, entry.error);
+          had |= meant.contains(outcome);
+          double taken = rates.taken(look, outcome, meant, outcomes, entry.error);
           chance = Math.max(chance, taken);
         }
       }
@@ -288,6 +290,11 @@ final class Likelihoods {
     double chance = chance(entry.observation, entry.healthy, once, matches);
     double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
     return StrictMath.log(Math.max(chance, floor));
+  }
+
+  private String named(String look, String outcome) {
+    OptionalInt index = dictionary.look(look);
+    return index.isPresent() ? dictionary.named(index.getAsInt(), outcome) : outcome;
   }
 
   /** How many outcomes a look has; 0 of a look that is not known. */

@@ -112,7 +112,16 @@ final class Outside {
       }
       sum += all ? weightOfRow[row] : 0;
     }
-    double smooth = UNHEARD / weightOfRow.length;
-    return (sum + smooth) / (1 + smooth);
+    return smoothed(sum, weightOfRow.length);
+  }
+
+  /**
+   * A share of the list as a frequency.
+   *
+   * @param rows of the dictionary
+   */
+  static double smoothed(double share, int rows) {
+    double smooth = UNHEARD / rows;
+    return (share + smooth) / (1 + smooth);
   }
 }

@@ -12,7 +12,7 @@ public final class Stages {
   /** All looks of the bench at the board as it starts and is typed on; then its bench ROM. */
   public static List<DictionaryBuild.Stage> of(Board board) {
     List<DictionaryBuild.Stage> stages = new ArrayList<>();
-    stages.add(new DictionaryBuild.Stage("looks", new SurveyRows(board)));
+    stages.add(new DictionaryBuild.Stage("looks", SurveyRows.ofMany(board)));
     for (BenchRom way : BenchRom.of(board)) {
       stages.add(new DictionaryBuild.Stage(way.look(), new BenchRomRows(board, way)));
     }

@@ -16,10 +16,19 @@ public final class SurveyRows implements RowSource {
   private final Board board;
   private final Survey survey;
 
+  private SurveyRows(Board board, Survey survey) {
+    this.board = board;
+    this.survey = survey;
+  }
+
   /** For boards of this kind. */
   public SurveyRows(Board board) {
-    this.board = board;
-    survey = Survey.on(board);
+    this(board, Survey.on(board));
+  }
+
+  /** The same for a whole list of faults: {@link Survey#ofMany}. */
+  public static SurveyRows ofMany(Board board) {
+    return new SurveyRows(board, Survey.ofMany(board));
   }
 
   @Override
@@ -31,6 +40,11 @@ public final class SurveyRows implements RowSource {
   public List<Row> rows(List<Fault> alike, long boardSeed) {
     List<Setup> setups = alike.stream().map(fault -> setup(List.of(fault), boardSeed)).toList();
     return survey.runs(setups).stream().map(SurveyRows::row).toList();
+  }
+
+  /** Whether a fault need not be run: every part would do what it does on the healthy board. */
+  boolean spares(Fault fault, long boardSeed) {
+    return survey.spares(setup(List.of(fault), boardSeed));
   }
 
   private Setup setup(List<Fault> faults, long boardSeed) {

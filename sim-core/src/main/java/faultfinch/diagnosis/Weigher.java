@@ -209,7 +209,7 @@ public final class Weigher {
     List<String> looks = dictionary.looks();
     for (int look = 0; look < looks.size(); look++) {
       String shown = shows.get(looks.get(look));
-      if (shown != null && !shown.equals(dictionary.outcome(look, row))) {
+      if (shown != null && !dictionary.shows(look, row, shown)) {
         return false;
       }
     }

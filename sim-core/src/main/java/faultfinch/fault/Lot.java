@@ -4,7 +4,7 @@ package faultfinch.fault;
  * Counter-based chance: a number is a hash of what it is for, never the next of a stream. The
  * mixing constants are those of the public-domain splitmix64 finaliser.
  */
-final class Lot {
+public final class Lot {
   private static final long STEP = 0x9E3779B97F4A7C15L;
 
   private Lot() {}
@@ -18,16 +18,17 @@ final class Lot {
   }
 
   /** A number in 0..bound-1. */
-  static int below(int bound, long seed, long... what) {
+  public static int below(int bound, long seed, long... what) {
     return (int) Long.remainderUnsigned(draw(seed, what), bound);
   }
 
   /** A number in 0 (with it) to 1 (without it). */
-  static double share(long seed, long... what) {
+  public static double share(long seed, long... what) {
     return (draw(seed, what) >>> 11) * 0x1p-53;
   }
 
-  static long of(String text) {
+  /** A number that stands for a text. */
+  public static long of(String text) {
     long h = text.length();
     for (int i = 0; i < text.length(); i++) {
       h = mix(h ^ (text.charAt(i) + STEP));

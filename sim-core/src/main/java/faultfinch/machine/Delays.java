@@ -28,7 +28,9 @@ final class Delays {
   /** What each part's outputs take; -1 for a part whose delay does not matter. */
   final int[] late;
 
-  /** By how much the address is there before each part's column strobe; none where no race is. */
+  /**
+   * By how much the address is there before each part's column strobe, where it may be too late.
+   */
   final Map<Integer, Integer> races = new TreeMap<>();
 
   final long seed;
@@ -53,14 +55,21 @@ final class Delays {
         (ref, ns) -> {
           int p = c.index(ref);
           int strobe = tenths(ns, ref, setup, power, heat) + load(c, p, setup, Pin.Role.ENABLE);
-          races.put(p, strobe - 10 * PowerFigures.figure("race.turn.ns"));
+          int left = strobe - 10 * PowerFigures.figure("race.turn.ns");
+          // With that much to spare the address is always there: nothing depends on such a part.
+          if (left <= UNSURE) {
+            races.put(p, left);
+          }
         });
   }
 
   /** The delays of a circuit, if there is a part in it whose delay matters. */
   static Optional<Delays> of(Circuit c, Setup setup, Power power) {
-    boolean any = !c.harm.slow.isEmpty() || !c.harm.races.isEmpty();
-    return any ? Optional.of(new Delays(c, setup, power)) : Optional.empty();
+    if (c.harm.slow.isEmpty() && c.harm.races.isEmpty()) {
+      return Optional.empty();
+    }
+    Delays delays = new Delays(c, setup, power);
+    return Optional.of(delays).filter(d -> !c.harm.slow.isEmpty() || !d.races.isEmpty());
   }
 
   boolean slow(int part) {

@@ -57,6 +57,9 @@ final class Levels {
   /** Per part how often its clock has risen, where anybody wants to know. */
   int[] counted;
 
+  /** What drives the nets, where anybody wants to know. */
+  private DriveNotes notes;
+
   /** Parts whose stored words may move without anybody being told. */
   boolean[] unnoticed;
 
@@ -166,6 +169,24 @@ final class Levels {
     phase = Phase.V_ROW;
     begin();
     follow(earlier);
+  }
+
+  /** Notes from now on what drives the nets. */
+  void note(DriveNotes into) {
+    notes = into;
+    volts.note(into);
+  }
+
+  /** Comes to rest after a wiring was made or comes back; what is noted then is how it stands. */
+  void noteAtRest(Runnable settling) {
+    if (notes != null) {
+      notes.awake(false);
+    }
+    settling.run();
+    if (notes != null) {
+      notes.awake(true);
+      volts.noteAll();
+    }
   }
 
   /** Closes or opens a switch to a supply net. */
@@ -398,6 +419,9 @@ final class Levels {
   }
 
   private void oscillatesAt(int net) {
+    if (notes != null) {
+      notes.oscillates();
+    }
     if (!oscillating[net] && circuit.source[net] == Circuit.NO_SOURCE) {
       oscillating[net] = true;
       anyOscillates = true;
@@ -709,6 +733,16 @@ final class Levels {
     if (mv[net] >= MID_FROM) {
       nextExpiry = Math.min(nextExpiry, since + holdCycles());
     }
+  }
+
+  /** From this level on a held level is not low. */
+  static int lowBelow() {
+    return MID_FROM;
+  }
+
+  /** From this level up to its threshold a Schmitt input reads what it read before. */
+  static int schmittFalling() {
+    return SCHMITT_FALLING;
   }
 
   static boolean mid(int millivolts) {

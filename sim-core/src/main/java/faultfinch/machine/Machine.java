@@ -68,6 +68,10 @@ public final class Machine {
   /** What too few volts do to sound parts. */
   private final List<Fault> margins;
 
+  /** Who follows this run, if anybody does. */
+  private Optional<Witness> witness = Optional.empty();
+
+  private int[] still = {};
   private Heat heat;
   private long heatAt = -1;
 
@@ -180,8 +184,12 @@ public final class Machine {
     }
     heatAt = -1;
     store.set(other.store);
+    program(store);
     Levels after = new Levels(circuit, store, other.levels.cycleNanoseconds());
     after.follow(other.levels);
+    for (int pin : still) {
+      after.held(circuit.netOf[pin], 0, 0);
+    }
     levels = after;
     plain = new PlainCycle(circuit, levels, store);
     plain.read = other.plain.read;
@@ -197,12 +205,51 @@ public final class Machine {
     unreached = other.unreached.clone();
   }
 
+  /** Whether every part gets just the volts that it has on another board, ripple included. */
+  boolean suppliedAs(Machine other) {
+    for (String ref : circuit.refs) {
+      if (!Arrays.equals(power.milliseconds(ref), other.power.milliseconds(ref))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Is followed from here on; of the two only a plain machine can. */
+  void followedBy(Witness by) {
+    witness = Optional.of(by);
+    by.follow(joins(), levels);
+    levels.noteAtRest(() -> {});
+  }
+
+  /** Nets of these pins carry nothing wherever this board stands: nothing ever drove them. */
+  void keepStill(int[] pins) {
+    still = pins.clone();
+  }
+
+  /** This board's wiring with these switches closed. */
+  Circuit wiredFor(Set<String> joins) {
+    return compile(joins);
+  }
+
+  /** Puts into a store of this board what its memories were programmed with wrongly. */
+  void program(Store into) {
+    for (HarmNotes.Programmed byteWrong : circuit.harm.programmed) {
+      int p = circuit.index(byteWrong.ref());
+      into.cells()[circuit.cellBase[p] + byteWrong.index()] = (byte) byteWrong.value();
+    }
+  }
+
   /** Cycles since power-on that were played phase by phase; the fast machine's others were not. */
   long byPhases() {
     return bus.byPhases();
   }
 
   private Circuit compile() {
+    return compile(closed);
+  }
+
+  private Circuit compile(Set<String> closed) {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
     all.addAll(margins);
@@ -240,10 +287,7 @@ public final class Machine {
       byte[] image = f.image();
       System.arraycopy(image, 0, store.cells(), circuit.cellBase[p], image.length);
     }
-    for (HarmNotes.Programmed byteWrong : circuit.harm.programmed) {
-      int p = circuit.index(byteWrong.ref());
-      store.cells()[circuit.cellBase[p] + byteWrong.index()] = (byte) byteWrong.value();
-    }
+    program(store);
   }
 
   private void wakeUp() {
@@ -334,10 +378,12 @@ public final class Machine {
     if (known == null) {
       Circuit next = compile();
       Levels after = new Levels(next, store, levels.cycleNanoseconds());
-      after.follow(levels);
+      witness.ifPresent(w -> w.follow(joins, after));
+      after.noteAtRest(() -> after.follow(levels));
       known = new PlainCycle(next, after, store);
     } else {
-      known.levels.resume(levels);
+      PlainCycle back = known;
+      back.levels.noteAtRest(() -> back.levels.resume(levels));
       known.resume();
     }
     plain = known;

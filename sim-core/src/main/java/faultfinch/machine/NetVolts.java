@@ -40,6 +40,9 @@ final class NetVolts {
   /** Whether a net has more drivers than fit a key. */
   private final boolean[] crowded;
 
+  /** Where keys are noted; null where nobody wants to know. */
+  private DriveNotes notes;
+
   private final int[][] known;
   private final long[][] knownFor;
 
@@ -61,12 +64,27 @@ final class NetVolts {
     }
   }
 
+  /** Notes the keys of all nets from now on. */
+  void note(DriveNotes into) {
+    notes = into;
+  }
+
+  /** Notes them as they are. */
+  void noteAll() {
+    for (int net = 0; net < key.length; net++) {
+      notes.note(net, key[net]);
+    }
+  }
+
   /** A driving pin of a net does this now; says what that makes of the net. */
   int drives(int pin, int net, int state) {
     long was = key[net];
     long own = (long) state << shift[pin];
     long now = was & ~(3L << shift[pin]) | own;
     key[net] = now;
+    if (notes != null) {
+      notes.note(net, now);
+    }
     if (crowded[net]) {
       return MOVED;
     }

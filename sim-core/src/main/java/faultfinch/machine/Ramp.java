@@ -42,7 +42,7 @@ final class Ramp {
     return StrictMath.round(TIMES * farads(c, net) / siemens * longer * 1e9);
   }
 
-  private static double farads(Circuit c, int net) {
+  static double farads(Circuit c, int net) {
     if (c.farads[net] == 0) {
       c.farads[net] = summed(c, net);
     }

@@ -38,7 +38,7 @@ public final class Screen {
   /** Played at a time, about a line. */
   private static final int CYCLES_A_LOOK = 88;
 
-  private static final String SYNC = "VS/";
+  static final String SYNC = "VS/";
   private static final int LOW_MV = 800;
 
   /** A set follows lines of 64 microseconds and 50 frames a second, give or take so many parts. */

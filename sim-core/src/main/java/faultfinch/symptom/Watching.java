@@ -142,10 +142,27 @@ public final class Watching {
   }
 
   /** The same with one more look at the set when all keys were pressed, which plays two frames. */
-  public static Watching ofAllKeys(Setup setup, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(new Machine(setup, KIND), Looks.AFTER_ALL_KEYS);
+  public static Watching ofAllKeys(Machine machine, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(machine, Looks.AFTER_ALL_KEYS);
     watching.run(stops);
     return watching;
+  }
+
+  /** Pads of a board whose millivolts its owner sees or hears: lamp, sounder, the set's sync. */
+  public static List<Pad> eyed(Board board) {
+    List<Pad> eyed = new ArrayList<>();
+    board.firstOf(PartCatalog.LED).map(PlacedPart::ref).ifPresent(ref -> ends(eyed, ref, "A", "K"));
+    board
+        .firstOf(PartCatalog.BEEPER)
+        .map(PlacedPart::ref)
+        .ifPresent(ref -> ends(eyed, ref, "1", "2"));
+    Screen.of(board).ifPresent(ref -> eyed.add(new Pad(ref, Screen.SYNC)));
+    return List.copyOf(eyed);
+  }
+
+  private static void ends(List<Pad> eyed, String ref, String one, String other) {
+    eyed.add(new Pad(ref, one));
+    eyed.add(new Pad(ref, other));
   }
 
   /** The same with a look at the set after every key, each of which plays two frames. */

@@ -60,13 +60,13 @@ class BeliefTest {
             .fault("shown", "U1", 1, "screen", "dark")
             .fault("silent", "U2", 1, "probe 1", "low");
     Belief belief = toy.diagnosis().belief(Evidence.of(Observation.bench("screen", "dark")));
-    // Shown: 0.99, alone or not. Silent: alone 0.02 x 0.01 x 0.2 of errors; of a pair the other
-    // would lead.
-    double silent = 0.55 * 0.02 * 0.01 * 0.2;
-    assertEquals(silent / 0.99, belief.of("silent") / belief.of("shown"), EXACT);
+    // Shown: 0.99, alone or not. Silent: brought in 0.02, alone only, and 0.2 of the errors; of a
+    // pair the other would lead.
+    double error = 0.01 * 0.2;
+    assertEquals(0.55 * 0.02 * error / 0.99, belief.of("silent") / belief.of("shown"), EXACT);
+    // A probe is no complaint: here only the error counts.
     Belief probed = toy.diagnosis().belief(Evidence.of(Observation.bench("probe 1", "low")));
-    // No complaint: the fault that an owner would notice is held against the probe alone.
-    assertEquals(0.55 * 0.01 * 0.2 / 0.99, probed.of("shown") / probed.of("silent"), EXACT);
+    assertEquals(0.55 * error / 0.99, probed.of("shown") / probed.of("silent"), EXACT);
   }
 
   @Test

@@ -1,0 +1,165 @@
+package faultfinch.judging;
+
+import faultfinch.diagnosis.Choice;
+import faultfinch.diagnosis.Due;
+import faultfinch.diagnosis.Outlook;
+import faultfinch.diagnosis.Planner;
+import faultfinch.diagnosis.PriceList;
+import faultfinch.diagnosis.Step;
+import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Does what the advisor says, until the advisor says that the fault is none of its list or has been
+ * asked very often; then a few repairs more by what is believed of the list, and no more. Jobs that
+ * look the same so far are at the same point of one tree, and what to do there is worked out once.
+ */
+final class Advised implements Practice {
+
+  /** Of the repairs that may be due, so many are kept. */
+  private static final int KEPT = 20;
+
+  /** More steps than jobs need whose fault is in the list. */
+  private static final int MOST_STEPS = 40;
+
+  private static final int LAST_TRIES = 3;
+
+  /** From this belief on that the fault is none of the list the list is no guide. */
+  private static final double NONE_OF_THE_LIST = 0.9;
+
+  private static final String IN_VAIN = "";
+
+  private final Function<Complaint, Outlook> opening;
+  private final Planner planner;
+  private final PriceList prices;
+  private final Map<Complaint, Node> roots = new LinkedHashMap<>();
+  private final Map<Complaint, Outlook> openings = new LinkedHashMap<>();
+  private int worked;
+
+  private static final class Node {
+    private final Map<String, Node> next = new LinkedHashMap<>();
+    private Optional<Decision> decision = Optional.empty();
+    private boolean known;
+  }
+
+  /** One step of a way and what came of it. */
+  private record Past(Step step, String saw) {}
+
+  /** The way of one job: what is believed is worked out only where nobody has been. */
+  private final class Way {
+    private final List<Past> untold = new ArrayList<>();
+    private final Complaint complaint;
+    private Optional<Outlook> reached = Optional.empty();
+
+    Way(Complaint complaint) {
+      this.complaint = complaint;
+    }
+
+    Outlook now() {
+      Outlook outlook =
+          reached.orElseGet(() -> openings.computeIfAbsent(complaint, opening::apply));
+      for (Past past : untold) {
+        outlook =
+            past.step instanceof Step.Observe o
+                ? outlook.seen(o.look(), past.saw)
+                : outlook.missed(((Step.Act) past.step).action());
+      }
+      untold.clear();
+      reached = Optional.of(outlook);
+      return outlook;
+    }
+  }
+
+  /**
+   * @param opening what is believed after the complaint
+   */
+  Advised(Function<Complaint, Outlook> opening, Planner planner, PriceList prices) {
+    this.opening = opening;
+    this.planner = planner;
+    this.prices = prices;
+  }
+
+  /** At how many points of the tree a step was worked out. */
+  int worked() {
+    return worked;
+  }
+
+  @Override
+  public void go(Visit visit) {
+    Complaint complaint = visit.complaint();
+    Node node = roots.computeIfAbsent(complaint, c -> new Node());
+    Way way = new Way(complaint);
+    for (int i = 0; i < MOST_STEPS; i++) {
+      if (!node.known) {
+        node.decision = decide(way.now());
+        node.known = true;
+      }
+      if (node.decision.isEmpty()) {
+        break;
+      }
+      Decision decision = node.decision.get();
+      String saw = IN_VAIN;
+      if (decision.step() instanceof Step.Observe observe) {
+        saw = visit.look(observe.look());
+      } else {
+        Step.Act act = (Step.Act) decision.step();
+        visit.believes(act.action(), decision);
+        if (visit.repair(act.action())) {
+          return;
+        }
+      }
+      way.untold.add(new Past(decision.step(), saw));
+      node = node.next.computeIfAbsent(saw, s -> new Node());
+    }
+    tryWhatIsLeft(visit, way.now());
+  }
+
+  /** Repairs by chance for the price, whatever looks might tell. */
+  private void tryWhatIsLeft(Visit visit, Outlook outlook) {
+    Outlook now = outlook;
+    for (int i = 0; i < LAST_TRIES; i++) {
+      Optional<RepairAction> best =
+          now.due().stream()
+              .filter(d -> !visit.made().contains(d.action()))
+              .max(Comparator.comparingDouble(this::chanceForPrice))
+              .map(Due::action);
+      if (best.isEmpty()) {
+        return;
+      }
+      visit.believes(best.get(), act(new Step.Act(best.get()), now));
+      if (visit.repair(best.get())) {
+        return;
+      }
+      now = now.missed(best.get());
+    }
+  }
+
+  private double chanceForPrice(Due due) {
+    return due.belief() / prices.repair(due.action()).total();
+  }
+
+  private static Decision act(Step.Act act, Outlook outlook) {
+    return new Decision(
+        act,
+        outlook.due().stream().limit(KEPT).map(Due::action).toList(),
+        outlook.cureChance(act.action()));
+  }
+
+  private Optional<Decision> decide(Outlook outlook) {
+    if (outlook.isEmpty() || outlook.outside() >= NONE_OF_THE_LIST) {
+      return Optional.empty();
+    }
+    worked++;
+    Choice choice = outlook.choose(planner);
+    return Optional.of(
+        choice.step() instanceof Step.Act act
+            ? act(act, outlook)
+            : new Decision(choice.step(), List.of(), 0));
+  }
+}

@@ -1,0 +1,90 @@
+package faultfinch.judging;
+
+import faultfinch.bench.Price;
+import faultfinch.diagnosis.PriceList;
+import faultfinch.fault.RepairAction;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A board on the bench: it answers looks and repairs, and the bill grows. */
+final class Visit {
+  private final Job job;
+  private final Readings readings;
+  private final PriceList prices;
+  private final Map<String, String> seen = new LinkedHashMap<>();
+  private final Set<RepairAction> made = new LinkedHashSet<>();
+  private Price price = Price.NOTHING;
+  private int innocent;
+  private int looks;
+  private int repairs;
+  private boolean cured;
+  private Optional<Bill.FirstAct> first = Optional.empty();
+
+  Visit(Job job, Readings readings, PriceList prices) {
+    this.job = job;
+    this.readings = readings;
+    this.prices = prices;
+  }
+
+  Job job() {
+    return job;
+  }
+
+  /** What the owner says. */
+  Complaint complaint() {
+    return readings.complaint(job);
+  }
+
+  /** Makes a look. */
+  String look(String look) {
+    price = price.plus(prices.look(look));
+    looks++;
+    return seen.computeIfAbsent(look, l -> readings.shows(job, l));
+  }
+
+  /** All that was looked at, with what it showed. */
+  Map<String, String> seen() {
+    return seen;
+  }
+
+  /** Makes a repair; whether it cured. */
+  boolean repair(RepairAction action) {
+    Price cost = prices.repair(action);
+    price = price.plus(cost);
+    repairs++;
+    made.add(action);
+    cured = job.truth().curedBy(action);
+    innocent += cured ? 0 : cost.pulls();
+    return cured;
+  }
+
+  /** Notes what is believed of a repair that is about to be made; only the first counts. */
+  void believes(RepairAction action, Decision decision) {
+    if (first.isEmpty() && repairs == 0) {
+      int place = decision.due().indexOf(job.truth().due(prices)) + 1;
+      first =
+          Optional.of(new Bill.FirstAct(decision.cureChance(), job.truth().curedBy(action), place));
+    }
+  }
+
+  boolean cured() {
+    return cured;
+  }
+
+  /** Repairs made so far. */
+  Set<RepairAction> made() {
+    return made;
+  }
+
+  /** The bill of a board that is cured. */
+  Bill bill(Price retest) {
+    if (!cured) {
+      throw new IllegalStateException(
+          "found '" + job.truth().suspect().fault() + "' not cured, right would be cured");
+    }
+    return new Bill(price.plus(retest), innocent, looks, repairs, first);
+  }
+}
