@@ -13,7 +13,7 @@ import java.util.List;
 final class OneClass {
 
   /** Repairs of which every order is tried. */
-  static final int FEW = 10;
+  static final int FEW = 13;
 
   private final Ground ground;
   private final List<Integer> members;

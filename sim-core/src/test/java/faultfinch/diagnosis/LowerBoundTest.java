@@ -89,13 +89,13 @@ class LowerBoundTest {
 
   @Test
   void bound_ofManyRepairsThatShareNothing_isHalfAnExchangeBelowTheirOrder() {
-    // Twelve parts at 10 min of weight 1: in the mean 10 x (1 + ... + 12) / 12 = 65. Flowing, each
-    // minute is paid for by half a part less: 60.
+    // Twenty parts at 10 min of weight 1: in the mean 10 x (1 + ... + 20) / 20 = 105. Flowing, each
+    // minute is paid for by half a part less: 100.
     Toy toy = new Toy();
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 20; i++) {
       toy.exchange("U" + i, 10).fault("f" + i, "U" + i, 1);
     }
-    assertEquals(60, bound(toy), 1e-9);
+    assertEquals(100, bound(toy), 1e-9);
   }
 
   @Test
