@@ -115,6 +115,19 @@ class FaultDictionaryTest {
   }
 
   @Test
+  void build_firstGroups_hasThoseFaultsOnlyAndTheSameOutcomes() {
+    FaultDictionary some =
+        new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
+            .first(7)
+            .run(1, (done, of) -> true)
+            .orElseThrow();
+    FaultDictionary all = built(1);
+    List<String> first = FAULTS.subList(0, 7).stream().map(Fault::text).toList();
+    assertEquals(first, some.faults());
+    first.forEach(f -> assertEquals(all.shows(all.row(f)), some.shows(some.row(f)), f));
+  }
+
+  @Test
   void build_partKnown_runsTheRestAndGivesTheSameBytes(@TempDir Path folder) {
     DictionaryBuild all =
         new DictionaryBuild(ORIGIN, FAULTS, FaultDictionaryTest::row)
