@@ -33,6 +33,15 @@ public record Conditions(
     return !out.isEmpty() && volts.isEmpty() && climate == Observation.Climate.USUAL && !benchRom;
   }
 
+  /** Whether the bench ROM is in and all else is as usual. */
+  boolean onlyBenchRom() {
+    return benchRom
+        && out.isEmpty()
+        && volts.isEmpty()
+        && climate == Observation.Climate.USUAL
+        && also.isEmpty();
+  }
+
   /** Whether it is at most warmer or colder than usual, which is weighed too. */
   boolean complete() {
     return out.isEmpty() && volts.isEmpty() && !benchRom && also.isEmpty();

@@ -28,7 +28,17 @@ public final class Desk {
 
   /** A word for a look, to be put before a piece that lacks its subject. */
   private static final Map<String, String> SUBJECTS =
-      Map.of("screen", "display", "listen", "sound", "lamp", "lamp", "current", "current");
+      Map.of(
+          "screen",
+          "display",
+          "listen",
+          "sound",
+          "lamp",
+          "lamp",
+          "current",
+          "current",
+          BenchWords.LOOK,
+          "ribbon");
 
   /** Words are read by what a board that stands so can show. */
   private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
@@ -299,7 +309,8 @@ public final class Desk {
   private void weigh(String said, Observation seenThen, List<String> unheard) {
     Observation observation = standing(seenThen);
     String look = observation.look();
-    if (!conditions.complete() && stand() == complete) {
+    boolean round = look.equals(BenchWords.LOOK) && conditions.onlyBenchRom();
+    if (!conditions.complete() && !round && stand() == complete) {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }

@@ -8,7 +8,8 @@ import java.util.Optional;
 /** Which looks of a kind are meant by a place in words. */
 final class LookPlaces {
   /** Looks at the whole board. */
-  static final List<String> OWNERS = List.of("screen", "listen", "lamp", "typed", "current");
+  static final List<String> OWNERS =
+      List.of("screen", "listen", "lamp", "typed", "bench", "current");
 
   /** Looks at pins. */
   static final List<String> AT_PINS = List.of("probe", "meter", "counter", "continuity", "ohms");
@@ -26,7 +27,7 @@ final class LookPlaces {
     boolean atPad = text.contains(" pad");
     List<List<String>> looks = new ArrayList<>();
     if (OWNERS.contains(kind)) {
-      looks.add(List.of(kind));
+      looks.add(List.of(kind.equals("bench") ? BenchWords.LOOK : kind));
     } else if (AT_PINS.contains(kind)) {
       List<List<Pad>> lines =
           place.lines().isEmpty() ? padsOf(kind, place.refs(), text) : place.lines();

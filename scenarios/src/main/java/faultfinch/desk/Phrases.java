@@ -28,6 +28,7 @@ final class Phrases {
           "listen",
           "lamp",
           "typed",
+          "bench",
           "key",
           "current",
           "finger",
@@ -85,6 +86,7 @@ final class Phrases {
   private final Places places;
   private final Amounts amounts;
   private final LookPlaces lookPlaces;
+  private final BenchWords benchWords;
   private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
@@ -93,6 +95,7 @@ final class Phrases {
     places = new Places(board, vocabulary);
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
+    benchWords = new BenchWords(lookbook, vocabulary);
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
@@ -110,7 +113,7 @@ final class Phrases {
         return report(report);
       }
     }
-    Optional<Read> known = track(text).or(() -> copied(text));
+    Optional<Read> known = track(text).or(() -> round(small)).or(() -> copied(text));
     if (known.isPresent()) {
       return known.get();
     }
@@ -154,6 +157,18 @@ final class Phrases {
       }
     }
     return findings(text, said, amount, place, kinds);
+  }
+
+  /** What is said of a station of the bench ROM, which is never anything else. */
+  private Optional<Read> round(String small) {
+    Optional<Read> read = benchWords.find(small).map(f -> new Read(List.of(f), Optional.empty()));
+    if (read.isPresent() || !BenchWords.isOfAStation(small)) {
+      return read;
+    }
+    return Optional.of(
+        lookPlaces.known(BenchWords.LOOK)
+            ? trouble(Statement.Why.NOBODY_SHOWS_IT, BenchWords.LOOK, outcomes(BenchWords.LOOK))
+            : trouble(Statement.Why.NO_PLACE, "bench", List.of()));
   }
 
   /** The capitals of the text as typed, where words were not yet taken out of it. */

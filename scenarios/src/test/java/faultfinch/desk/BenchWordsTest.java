@@ -1,0 +1,86 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.BoardReader;
+import faultfinch.diagnosis.Observation;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Reports of two stations, drawn on paper: all well; station 2 lost line 5; nothing to be read. */
+class BenchWordsTest {
+  private static final String WELL =
+      "Station 01 wrote 70, read 70 at page C0: 000 of 001 differ. ========; "
+          + "Station 02 wrote 39, read 39 at page 00: 000 of 255 differ. ========; lamp pulses 1";
+  private static final String LINE_5 =
+      "Station 01 wrote 70, read 70 at page C0: 000 of 001 differ. ========; "
+          + "Station 02 wrote 39, read 19 at page 00: 128 of 255 differ. ==.=====; lamp pulses 2";
+  private static final String NOTHING = "no picture; lamp no pulse";
+
+  private static final Lookbook ROUNDS =
+      new Lookbook() {
+        @Override
+        public Set<String> looks() {
+          return Set.of(BenchWords.LOOK);
+        }
+
+        @Override
+        public List<String> outcomes(String look) {
+          return List.of(WELL, LINE_5, NOTHING);
+        }
+
+        @Override
+        public Set<String> differing() {
+          return Set.of();
+        }
+      };
+
+  private static Desk noted(String... says) {
+    Desk desk = new Desk(BoardReader.shipped("tamarisk"), ROUNDS);
+    for (String text : says) {
+      desk.note(Entry.saw(text));
+    }
+    return desk;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "station 2 fails                     | LINE_5",
+        "station 2 ok                        | WELL",
+        "with the bench ROM: station 2 fails | LINE_5",
+        "RAM test reports bit 5              | LINE_5",
+        "bench ROM passes                    | WELL",
+        "bench ROM fails                     | LINE_5 NOTHING",
+        "bench ROM shows nothing             | NOTHING",
+      })
+  void report_inWords_isTheRoundsOnPaper(String says, String rounds) {
+    List<Observation> seen = noted(says).evidence().seen();
+    assertEquals(1, seen.size(), says);
+    List<String> meant = seen.get(0).reach().sights().get(0).outcomes();
+    List<String> right =
+        List.of(rounds.split(" ")).stream()
+            .map(r -> r.equals("WELL") ? WELL : r.equals("LINE_5") ? LINE_5 : NOTHING)
+            .toList();
+    assertEquals(right, meant);
+  }
+
+  @Test
+  void station_thatNoRoundShows_isKept() {
+    Desk desk = noted("station 9 fails");
+    assertEquals(List.of(), desk.evidence().seen());
+    assertTrue(desk.statements().get(0) instanceof Statement.Kept);
+  }
+
+  @Test
+  void line_namedAfterItsStation_isOfTheSameRound() {
+    Desk desk = noted("station 2 fails, bit 5");
+    assertEquals(List.of(LINE_5), desk.evidence().seen().get(0).reach().sights().get(0).outcomes());
+    assertEquals(2, desk.statements().size());
+  }
+}
