@@ -32,6 +32,7 @@ public final class Belief {
     notWeighed = List.copyOf(likelihoods.notWeighed());
     Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
     Noticed noticed = new Noticed(dictionary, rates, likelihoods);
+    Wavering wavering = new Wavering(rates, likelihoods);
     List<Suspects.Hypothesis> hypotheses = suspects.hypotheses();
     double out =
         StrictMath.log(rates.outside())
@@ -52,6 +53,7 @@ public final class Belief {
     for (int i = 0; i < size; i++) {
       Suspects.Hypothesis h = hypotheses.get(i);
       double log = listed + StrictMath.log(h.weight());
+      log += wavering.of(suspects.all().get(h.suspect()), joint.row(h));
       for (int action : missed) {
         log += h.cures().contains(action) ? fails : 0;
       }

@@ -123,6 +123,11 @@ public final class ErrorRates {
     return number("waits");
   }
 
+  /** Share of faults of contact that come and go, 0 to 1. */
+  double contactsComeAndGo() {
+    return number("comes.and.goes.contacts");
+  }
+
   /** Share of faults that come and go, 0 to 1. */
   double comesAndGoes() {
     return number("comes.and.goes");

@@ -249,6 +249,22 @@ class BeliefTest {
   }
 
   @Test
+  void belief_oneTimeInFive_isSoonerAContactThanAChip() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .fault("chip", "U1", 1, "screen", "dark")
+            .fault(Suspect.of("contact", "U2", 1, Toy.reseat("U2")), "screen", "dark");
+    Observation now = reach(true, new Tally(1, 5), "screen", "normal");
+    Belief wavering = toy.diagnosis().belief(Evidence.of(now));
+    // Of contacts 0.27 come and go, of all faults 0.05.
+    assertEquals(0.27 / 0.05, wavering.of("contact") / wavering.of("chip"), EXACT);
+    Belief always =
+        toy.diagnosis().belief(Evidence.of(reach(true, new Tally(5, 5), "screen", "dark")));
+    assertEquals(1, always.of("contact") / always.of("chip"), EXACT);
+  }
+
+  @Test
   void outside_afterARepairThatChangedNothing_growsAndAfterOneThatChangedTheSignShrinks() {
     Toy toy =
         new Toy()
