@@ -7,9 +7,12 @@ import faultfinch.diagnosis.BuildSample;
 import faultfinch.diagnosis.Coverage;
 import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.SurveyRows;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.judging.Judge;
 import faultfinch.judging.Judged;
+import faultfinch.judging.PairJudge;
+import faultfinch.judging.PairsJudged;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -34,6 +37,7 @@ final class SurveyCommand implements Command {
   private static final String WEIGHED = "weighed";
   private static final String SEED = "seed";
   private static final String SPEED = "speed";
+  private static final String PAIRS = "pairs";
   private static final int USUAL_JOBS = 1000;
   private static final int MOST_JOBS = 100_000;
   private static final int MOST_GROUPS = 10_000;
@@ -42,6 +46,7 @@ final class SurveyCommand implements Command {
   private static final int USUAL_SEED = 2;
 
   private static final int TOLD_EVERY = 100;
+  private static final int TOLD_PAIRS = 10;
   private static final int WIDTH = 96;
   private static final int PER_CENT = 100;
 
@@ -67,7 +72,8 @@ final class SurveyCommand implements Command {
       List<Coverage> tiers,
       Optional<Judged> judged,
       boolean weighed,
-      Optional<BuildSample> build) {
+      Optional<BuildSample> build,
+      Optional<PairsJudged> pairs) {
 
     Board board() {
       return known.board();
@@ -102,6 +108,7 @@ final class SurveyCommand implements Command {
         .addOption(Given.value(JOBS, "N"))
         .addOption(Given.value(WEIGHED, "N"))
         .addOption(Given.value(SEED, "S"))
+        .addOption(Given.value(PAIRS, "N"))
         .addOption(Given.value(SPEED, "N"))
         .addOption(Given.flag(JSON));
   }
@@ -114,6 +121,7 @@ final class SurveyCommand implements Command {
     int jobs = (int) given.whole(JOBS, USUAL_JOBS, 0, MOST_JOBS);
     int weighed = (int) given.whole(WEIGHED, given.has(JOBS) ? jobs : 0, 0, MOST_JOBS);
     int groups = (int) given.whole(SPEED, 0, 0, MOST_GROUPS);
+    int pairs = (int) given.whole(PAIRS, 0, 0, MOST_JOBS);
     long seed = given.whole(SEED, USUAL_SEED, 0, Integer.MAX_VALUE);
     Optional<OutFile> csv = given.text(CSV).map(f -> OutFile.at(f, terminal.words()));
     Known known = (given.has(COMPLETE) ? whole : knowledge).apply(board, terminal);
@@ -131,13 +139,37 @@ final class SurveyCommand implements Command {
             known.diagnosis().coverage(),
             judged(known, jobs, weighed, seed, terminal),
             weighed > 0,
-            build(known.board(), groups, seed));
+            build(known.board(), groups, seed),
+            pairs(known, pairs, seed, terminal));
     if (given.has(JSON)) {
       JsonPage.print(json(told, terminal.words()), terminal.out());
     } else {
       print(told, terminal);
     }
     return DONE;
+  }
+
+  /** Boards with two faults followed to the end; empty of none. */
+  private static Optional<PairsJudged> pairs(
+      Known known, int count, long seed, Terminal terminal) {
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            new PairJudge(
+                    known.board(),
+                    known.dictionary(),
+                    known.diagnosis().suspects(),
+                    Prices.shipped(),
+                    new SurveyRows(known.board()))
+                .follow(
+                    count,
+                    seed,
+                    (done, all) -> {
+                      if (done % TOLD_PAIRS == 0 || done == all) {
+                        terminal.err().println(terminal.words().say("survey.progress", done, all));
+                      }
+                      return true;
+                    }));
   }
 
   /** A sample of the runs a dictionary takes; empty of none. */
@@ -223,7 +255,22 @@ final class SurveyCommand implements Command {
           json.put("speedUpOverNaive", sample.speedUpOverNaive());
         });
     told.judged.ifPresent(j -> new JudgedPage(j).json(json));
+    told.pairs.ifPresent(p -> json.put("pairs", pairs(p)));
     json.put("notComputed", notComputed(told, words));
+    return json;
+  }
+
+  private static Map<String, Object> pairs(PairsJudged pairs) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("jobs", pairs.jobs());
+    json.put("bothCured", pairs.cured());
+    json.put("bothCuredAtLeast", pairs.atLeast());
+    json.put("innocentChips", pairs.innocent());
+    json.put("minutes", pairs.minutes());
+    json.put("price", pairs.price());
+    json.put("priceOfTwoJobs", pairs.ratio());
+    json.put("masked", pairs.masked());
+    json.put("bothCuredOfMasked", pairs.curedMasked());
     return json;
   }
 
@@ -240,7 +287,9 @@ final class SurveyCommand implements Command {
       reasons.put("buildSeconds", words.say("survey.no-speed"));
       reasons.put("speedUpOverNaive", words.say("survey.no-speed"));
     }
-    reasons.put("pairs", words.say("survey.no-pairs"));
+    if (told.pairs.isEmpty()) {
+      reasons.put("pairs", words.say("survey.no-pairs"));
+    }
     return reasons;
   }
 
@@ -288,6 +337,20 @@ final class SurveyCommand implements Command {
         Figures.oneDigit(told.any().meanActions()),
         share(told.any().isolatedByWeight(), words));
     told.judged.ifPresent(j -> new JudgedPage(j).print(terminal));
+    told.pairs.ifPresent(
+        pairs ->
+            Paragraph.print(
+                terminal,
+                "survey.pairs-judged",
+                pairs.jobs(),
+                share(pairs.cured(), words),
+                share(pairs.atLeast(), words),
+                Figures.twoDigits(pairs.innocent()),
+                Figures.oneDigit(pairs.minutes()),
+                Figures.oneDigit(pairs.price()),
+                Figures.twoDigits(pairs.ratio()),
+                pairs.masked(),
+                share(pairs.curedMasked(), words)));
     told.build.ifPresent(
         sample ->
             Paragraph.print(

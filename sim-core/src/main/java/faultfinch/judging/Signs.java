@@ -8,6 +8,7 @@ import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What brings a board to the bench. The owner looks at it, listens, watches the lamp. If all that
@@ -63,21 +64,47 @@ public final class Signs {
 
   /** The complaint about a fault of this row; empty if nobody would notice it. */
   public Optional<Complaint> complaint(int row) {
+    return complaint(look -> dictionary.outcome(dictionary.look(look).getAsInt(), row));
+  }
+
+  /**
+   * The complaint about any board.
+   *
+   * @param shows what a look shows, as the dictionary names it
+   */
+  Optional<Complaint> complaint(UnaryOperator<String> shows) {
     List<Complaint.Told> told = new ArrayList<>();
-    first.forEach(look -> told.add(told(look, row)));
-    boolean wrong = first.stream().anyMatch(look -> wrong(look, row));
+    first.forEach(look -> told.add(new Complaint.Told(look, shows.apply(look))));
+    boolean wrong = first.stream().anyMatch(look -> isWrong(look, shows));
     for (String look : hands) {
       if (!wrong) {
-        told.add(told(look, row));
-        wrong = wrong(look, row);
+        told.add(new Complaint.Told(look, shows.apply(look)));
+        wrong = isWrong(look, shows);
       }
     }
     if (wrong) {
       return Optional.of(new Complaint(told, List.of()));
     }
-    return retest.stream().anyMatch(look -> wrong(look, row))
+    return retest.stream().anyMatch(look -> isWrong(look, shows))
         ? Optional.of(new Complaint(told, failing()))
         : Optional.empty();
+  }
+
+  /** What is looked at after a repair. */
+  List<String> check() {
+    List<String> check = new ArrayList<>(first);
+    check.addAll(hands);
+    return check;
+  }
+
+  /** What the retest looks at besides. */
+  List<String> retest() {
+    return List.copyOf(retest);
+  }
+
+  boolean isWrong(String look, UnaryOperator<String> shows) {
+    String healthy = dictionary.outcomes(dictionary.look(look).getAsInt()).get(0);
+    return !shows.apply(look).equals(healthy);
   }
 
   private List<Sight> failing() {
@@ -89,13 +116,5 @@ public final class Signs {
       }
     }
     return sights;
-  }
-
-  private Complaint.Told told(String look, int row) {
-    return new Complaint.Told(look, dictionary.outcome(dictionary.look(look).getAsInt(), row));
-  }
-
-  private boolean wrong(String look, int row) {
-    return dictionary.cell(dictionary.look(look).getAsInt(), row) != FaultDictionary.HEALTHY;
   }
 }
