@@ -204,9 +204,9 @@ class SurveyCommandTest {
             "sorrel",
             "--json",
             "--jobs",
-            "90",
+            "40",
             "--weighed",
-            "9",
+            "6",
             "--seed",
             "4");
     assertEquals(0, played.code(), played.err());
@@ -236,7 +236,7 @@ class SurveyCommandTest {
 
   @Test
   void jobs_forPeople_areOneTable() {
-    Played played = Played.of("survey", "--board", "sorrel", "--jobs", "90", "--weighed", "0");
+    Played played = Played.of("survey", "--board", "sorrel", "--jobs", "40", "--weighed", "0");
     assertEquals(0, played.code(), played.err());
     assertTrue(
         played.out().lines().anyMatch(l -> l.startsWith("repair by the symptom")), played.out());

@@ -18,6 +18,7 @@ import java.util.function.Function;
 public final class Population {
   private static final int LEAST = 2;
   private static final int DRAW = 71;
+  private static final String ANY_KIND = "any";
 
   private record One(Truth truth, Complaint complaint) {}
 
@@ -73,12 +74,14 @@ public final class Population {
   /**
    * Draws jobs.
    *
-   * @param count more if the kinds are more than half of it
+   * @param count of a few, too few for two of each kind, kinds are not looked at
    */
   public List<Job> draw(int count, long seed) {
-    Map<String, Integer> counts = counts(count);
+    Map<String, List<One>> strata =
+        count < LEAST * kinds.size() ? Map.of(ANY_KIND, together()) : kinds;
+    Map<String, Integer> counts = counts(strata, count);
     List<Job> jobs = new ArrayList<>();
-    kinds.forEach(
+    strata.forEach(
         (kind, ones) -> {
           double all = weight(ones);
           int n = counts.get(kind);
@@ -90,14 +93,18 @@ public final class Population {
     return List.copyOf(jobs);
   }
 
+  private List<One> together() {
+    return kinds.values().stream().flatMap(List::stream).toList();
+  }
+
   /** To each kind its share; what is left by rounding down goes to the largest remainders. */
-  private Map<String, Integer> counts(int count) {
+  private Map<String, Integer> counts(Map<String, List<One>> strata, int count) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     Map<String, Double> over = new LinkedHashMap<>();
-    kinds.forEach(
+    strata.forEach(
         (kind, ones) -> {
           double due = count * weight(ones) / weight;
-          counts.put(kind, Math.max(LEAST, (int) due));
+          counts.put(kind, Math.max(Math.min(LEAST, count), (int) due));
           over.put(kind, due - counts.get(kind));
         });
     int left = count - counts.values().stream().mapToInt(Integer::intValue).sum();

@@ -16,38 +16,22 @@ import org.junit.jupiter.api.Test;
 class JudgeTest {
   private static final Board SORREL = BoardReader.shipped("sorrel");
 
-  private static Judged judged(int jobs, int weighed, AtomicInteger told) {
-    return new Judge(
-            SORREL,
-            ShippedDictionaries.of(SORREL).orElseThrow(),
-            Suspects.of(FaultUniverse.of(SORREL)),
-            Prices.shipped())
-        .jobs(
-            jobs,
-            weighed,
-            2,
-            (done, all) -> {
-              assertTrue(done <= all);
-              told.incrementAndGet();
-              return true;
-            })
-        .orElseThrow();
-  }
+  private static final Judge JUDGE =
+      new Judge(
+          SORREL,
+          ShippedDictionaries.of(SORREL).orElseThrow(),
+          Suspects.of(FaultUniverse.of(SORREL)),
+          Prices.shipped());
 
   @Test
   void advice_onSorrel_keepsTheBars() {
-    Judged judged = judged(400, 0, new AtomicInteger());
+    Judged judged = JUDGE.jobs(300, 0, 2, (done, all) -> true).orElseThrow();
     assertTrue(judged.advisor().innocent().at() <= 0.15, judged.advisor().toString());
     assertTrue(judged.over().at() <= 0.10, judged.over().toString());
     assertTrue(judged.advisor().minutes().at() <= 60, judged.advisor().toString());
     assertTrue(judged.advisor().minutes95().at() <= 150, judged.advisor().toString());
     assertTrue(judged.ratio().high() <= 0.85, judged.ratio().toString());
-  }
-
-  /** The reference knows all looks for nothing and minds nothing but innocent chips. */
-  @Test
-  void reference_takesOutFewestInnocentChips() {
-    Judged judged = judged(200, 0, new AtomicInteger());
+    // The reference minds nothing but innocent chips.
     assertTrue(judged.over().high() >= 0, judged.over().toString());
     judged
         .practices()
@@ -58,8 +42,19 @@ class JudgeTest {
   @Test
   void sameSeed_sameFigures() {
     AtomicInteger told = new AtomicInteger();
-    Judged first = judged(100, 12, told);
-    assertEquals(first, judged(100, 12, new AtomicInteger()));
-    assertTrue(told.get() >= first.jobs() + 5 * first.weighing().orElseThrow().jobs());
+    Judged first =
+        JUDGE
+            .jobs(
+                20,
+                8,
+                2,
+                (done, all) -> {
+                  assertTrue(done <= all);
+                  told.incrementAndGet();
+                  return true;
+                })
+            .orElseThrow();
+    assertEquals(first.toString(), JUDGE.jobs(20, 8, 2, (d, a) -> true).orElseThrow().toString());
+    assertEquals(20 + 5 * 8, told.get());
   }
 }

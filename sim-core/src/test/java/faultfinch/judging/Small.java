@@ -43,6 +43,12 @@ final class Small {
     ROWS.put(U9, row("blank", "high"));
   }
 
+  /** Apart, since other threads build it with what stands above. */
+  private static final class Built {
+    static final FaultDictionary DICTIONARY = built();
+    static final Signs SIGNS = new Signs(BOARD, DICTIONARY);
+  }
+
   private Small() {}
 
   private static SortedMap<String, String> row(String screen, String probe) {
@@ -53,6 +59,10 @@ final class Small {
   }
 
   static FaultDictionary dictionary() {
+    return Built.DICTIONARY;
+  }
+
+  private static FaultDictionary built() {
     List<Fault> faults =
         List.of(U1, U2, U3, U9).stream().map(f -> FaultKinds.parse(f, BOARD)).toList();
     return new DictionaryBuild(
@@ -100,15 +110,13 @@ final class Small {
   }
 
   static Population population() {
-    return new Population(
-        dictionary(), suspects(), new Signs(BOARD, dictionary()), s -> "dead chip");
+    return new Population(Built.DICTIONARY, suspects(), Built.SIGNS, s -> "dead chip");
   }
 
   /** The job of a fault. */
   static Job job(String fault) {
     Suspect suspect = suspects().of(fault);
-    Complaint complaint =
-        new Signs(BOARD, dictionary()).complaint(dictionary().row(fault)).orElseThrow();
+    Complaint complaint = Built.SIGNS.complaint(Built.DICTIONARY.row(fault)).orElseThrow();
     return new Job(Truth.of(suspect).get(0), complaint, "dead chip", 1, 0);
   }
 }
