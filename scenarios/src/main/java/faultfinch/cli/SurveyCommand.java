@@ -150,8 +150,7 @@ final class SurveyCommand implements Command {
   }
 
   /** Boards with two faults followed to the end; empty of none. */
-  private static Optional<PairsJudged> pairs(
-      Known known, int count, long seed, Terminal terminal) {
+  private static Optional<PairsJudged> pairs(Known known, int count, long seed, Terminal terminal) {
     return count == 0
         ? Optional.empty()
         : Optional.of(

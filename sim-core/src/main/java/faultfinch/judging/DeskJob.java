@@ -16,11 +16,11 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * One board followed as a technician would who keeps its job at the desk: each look is entered, each
- * repair is done and checked, what the check shows is entered as seen after it, and the next step is
- * that of the answer. Where the answer is that it is none of the list, the repair that is believed
- * in most is made all the same, a few times: what it changes tells more. It ends when the retest is
- * passed, or when the desk knows no further.
+ * One board followed as a technician would who keeps its job at the desk: each look is entered,
+ * each repair is done and checked, what the check shows is entered as seen after it, and the next
+ * step is that of the answer. Where the answer is that it is none of the list, the repair that is
+ * believed in most is made all the same, a few times: what it changes tells more. It ends when the
+ * retest is passed, or when the desk knows no further.
  */
 final class DeskJob {
   /** From this belief on that it is none of the list the job is given up. */
@@ -48,11 +48,7 @@ final class DeskJob {
   }
 
   DeskJob(
-      Diagnosis diagnosis,
-      Signs signs,
-      PriceList prices,
-      Price retest,
-      Whereabouts whereabouts) {
+      Diagnosis diagnosis, Signs signs, PriceList prices, Price retest, Whereabouts whereabouts) {
     this.diagnosis = diagnosis;
     this.signs = signs;
     this.prices = prices;

@@ -31,8 +31,8 @@ import java.util.function.ToDoubleFunction;
  * Draws jobs of one kind of board and follows each to the end, as the advisor goes and as others
  * go. Same seed, same figures.
  *
- * <p>Not judged here: boards of another seed, thresholds and leaks between the values of the list,
- * and two faults at once, all of which need runs of the machine.
+ * <p>Not judged: boards of another seed, thresholds and leaks between the values of the list, which
+ * need runs of the machine; of two faults at once see {@link PairJudge}.
  */
 public final class Judge {
   private static final int DEAREST = 8;

@@ -25,8 +25,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Draws boards with two faults, runs each pair on the machine, and follows them to the end. A repair
- * that cures a fault half of the time does not, here; what one fault shows alone is its row.
+ * Draws boards with two faults, runs each pair on the machine, and follows them to the end. A
+ * repair that cures a fault half of the time does not, here; what one fault shows alone is its row.
  */
 public final class PairJudge {
   private static final long THE_BOARD = 1;
@@ -79,9 +79,7 @@ public final class PairJudge {
         return dictionary.named(at, both.get(look));
       }
       int row =
-          left.isEmpty()
-              ? FaultDictionary.HEALTHY
-              : dictionary.row(left.iterator().next().fault());
+          left.isEmpty() ? FaultDictionary.HEALTHY : dictionary.row(left.iterator().next().fault());
       return dictionary.outcome(at, row);
     }
 
@@ -92,8 +90,7 @@ public final class PairJudge {
   }
 
   /** What became of one board. */
-  private record Followed(
-      boolean masked, boolean cured, DeskJob.Ended ended, double twoJobs) {}
+  private record Followed(boolean masked, boolean cured, DeskJob.Ended ended, double twoJobs) {}
 
   /**
    * Follows boards with two faults each.

@@ -8,9 +8,9 @@ import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.ShippedDictionaries;
+import faultfinch.diagnosis.SurveyRows;
 import faultfinch.diagnosis.Suspect;
 import faultfinch.diagnosis.Suspects;
-import faultfinch.diagnosis.SurveyRows;
 import faultfinch.fault.FaultUniverse;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -68,8 +68,7 @@ class PairJudgeTest {
   @Test
   void draw_ofPairs_isApartAndHalfOfItJoined() {
     FaultDictionary dictionary = ShippedDictionaries.of(SORREL).orElseThrow();
-    List<Suspect> suspects =
-        Suspects.of(FaultUniverse.of(SORREL)).knownTo(dictionary).all();
+    List<Suspect> suspects = Suspects.of(FaultUniverse.of(SORREL)).knownTo(dictionary).all();
     List<PairJob> jobs = new PairDraw(SORREL, suspects).draw(100, SEED);
     assertEquals(100, jobs.size());
     for (PairJob job : jobs) {
