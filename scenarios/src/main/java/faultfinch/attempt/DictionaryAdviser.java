@@ -1,6 +1,7 @@
 package faultfinch.attempt;
 
 import faultfinch.bench.Bench;
+import faultfinch.bench.BenchRom;
 import faultfinch.bench.Job;
 import faultfinch.bench.Look;
 import faultfinch.bench.Move;
@@ -9,12 +10,13 @@ import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.diagnosis.BenchPrices;
 import faultfinch.diagnosis.Diagnosis;
+import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Route;
+import faultfinch.diagnosis.RowSource;
 import faultfinch.diagnosis.Step;
-import faultfinch.diagnosis.SurveyRows;
 import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultUniverse;
@@ -89,7 +91,7 @@ final class DictionaryAdviser implements Adviser {
 
   @Override
   public Debrief.Best best(Case job) {
-    SurveyRows rows = new SurveyRows(job.board());
+    RowSource rows = DictionaryRows.of(job.board(), dictionary);
     List<Debrief.Leg> legs = new ArrayList<>();
     Price price = Price.NOTHING;
     List<Fault> left = job.faults();
@@ -125,10 +127,14 @@ final class DictionaryAdviser implements Adviser {
     return ((Step.Act) step).action();
   }
 
+  /** A round of the bench ROM is a move by its own name, every other look a look. */
+  private static String move(String look) {
+    return BenchRom.named(look).isPresent() ? look : Move.look(Look.parse(look)).text();
+  }
+
   private static Debrief.Leg leg(Route.Leg leg) {
     Step step = leg.choice().step();
-    String move =
-        step instanceof Step.Observe o ? Move.look(Look.parse(o.look())).text() : step.text();
+    String move = step instanceof Step.Observe o ? move(o.look()) : step.text();
     OptionalInt field =
         leg.saw().equals(Route.CURED) ? OptionalInt.empty() : OptionalInt.of(leg.classes());
     return new Debrief.Leg(move, leg.saw(), leg.choice().price(), field);

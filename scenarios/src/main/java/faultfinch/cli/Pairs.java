@@ -1,7 +1,8 @@
 package faultfinch.cli;
 
+import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
-import faultfinch.diagnosis.SurveyRows;
+import faultfinch.diagnosis.RowSource;
 import faultfinch.diagnosis.SuspectPair;
 import faultfinch.diagnosis.Verdict;
 import faultfinch.fault.Contradictions;
@@ -53,7 +54,7 @@ final class Pairs {
     }
     ExecutorService workers = Executors.newFixedThreadPool(THREADS);
     try {
-      SurveyRows rows = new SurveyRows(known.board());
+      RowSource rows = DictionaryRows.of(known.board(), evidence);
       List<Future<List<Map<String, String>>>> runs = new ArrayList<>();
       for (Pair pair : pairs) {
         runs.add(workers.submit(() -> Stages.of(pair.faults, evidence.done(), rows)));

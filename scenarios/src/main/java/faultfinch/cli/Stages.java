@@ -1,6 +1,6 @@
 package faultfinch.cli;
 
-import faultfinch.diagnosis.SurveyRows;
+import faultfinch.diagnosis.RowSource;
 import faultfinch.fault.Fault;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
@@ -14,8 +14,7 @@ final class Stages {
   private Stages() {}
 
   /** Outcome by look, before the first repair and after each. */
-  static List<Map<String, String>> of(
-      List<Fault> faults, List<RepairAction> done, SurveyRows rows) {
+  static List<Map<String, String>> of(List<Fault> faults, List<RepairAction> done, RowSource rows) {
     List<Map<String, String>> stages = new ArrayList<>();
     List<Fault> left = faults;
     stages.add(rows.row(left, THE_BOARD).shows());

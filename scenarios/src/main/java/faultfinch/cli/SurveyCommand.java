@@ -5,9 +5,9 @@ import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.BuildSample;
 import faultfinch.diagnosis.Coverage;
+import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.FaultDictionary;
-import faultfinch.diagnosis.SurveyRows;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.judging.Judge;
 import faultfinch.judging.Judged;
@@ -159,7 +159,7 @@ final class SurveyCommand implements Command {
                     known.dictionary(),
                     known.diagnosis().suspects(),
                     Prices.shipped(),
-                    new SurveyRows(known.board()))
+                    DictionaryRows.of(known.board(), known.dictionary()))
                 .follow(
                     count,
                     seed,

@@ -1,8 +1,8 @@
 package faultfinch.cli;
 
 import faultfinch.board.Board;
+import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
-import faultfinch.diagnosis.SurveyRows;
 import faultfinch.diagnosis.Verdict;
 import faultfinch.fault.Contradictions;
 import faultfinch.fault.Fault;
@@ -87,7 +87,7 @@ final class WeighCommand implements Command {
       return known.diagnosis().weigh(text, evidence, odds);
     }
     List<Map<String, String>> stages =
-        Stages.of(suspects, evidence.done(), new SurveyRows(known.board()));
+        Stages.of(suspects, evidence.done(), DictionaryRows.of(known.board(), evidence));
     return known.diagnosis().weigh(text, stages, evidence, odds);
   }
 

@@ -1,0 +1,47 @@
+package faultfinch.diagnosis;
+
+import faultfinch.bench.BenchRom;
+import faultfinch.board.Board;
+import faultfinch.fault.Fault;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/** Rows from running the board, with rounds of its bench ROM as far as they are asked for. */
+public final class DictionaryRows implements RowSource {
+  private final SurveyRows looks;
+  private final List<BenchRomRows> rounds = new ArrayList<>();
+
+  /**
+   * @param wanted whether a look that is a round of the bench ROM is to be run
+   */
+  public DictionaryRows(Board board, Predicate<String> wanted) {
+    looks = new SurveyRows(board);
+    for (BenchRom way : BenchRom.of(board)) {
+      if (wanted.test(way.look())) {
+        rounds.add(new BenchRomRows(board, way));
+      }
+    }
+  }
+
+  /** With all rounds that a dictionary knows. */
+  public static DictionaryRows of(Board board, FaultDictionary dictionary) {
+    return new DictionaryRows(board, look -> dictionary.look(look).isPresent());
+  }
+
+  /** With the rounds that somebody noted. */
+  public static DictionaryRows of(Board board, Evidence evidence) {
+    return new DictionaryRows(
+        board, look -> evidence.seen().stream().anyMatch(o -> o.looks().contains(look)));
+  }
+
+  @Override
+  public Row row(List<Fault> faults, long boardSeed) {
+    Row row = looks.row(faults, boardSeed);
+    SortedMap<String, String> shows = new TreeMap<>(row.shows());
+    rounds.forEach(round -> shows.putAll(round.row(faults, boardSeed).shows()));
+    return new Row(shows, row.trail());
+  }
+}
