@@ -5,12 +5,11 @@ import faultfinch.judging.Dear;
 import faultfinch.judging.Estimate;
 import faultfinch.judging.Hits;
 import faultfinch.judging.Judged;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 
 /** What followed jobs cost, as a table and for machines. */
 final class JudgedPage {
@@ -61,7 +60,7 @@ final class JudgedPage {
         terminal,
         "survey.ratios",
         Figures.perCent(judged.ratio().at(), words),
-        twoDigits(judged.over().at()));
+        Figures.twoDigits(judged.over().at()));
     first(terminal, "survey.first", judged.hits());
     judged.weighing().ifPresent(w -> weighing(terminal, w));
     terminal.out().println();
@@ -122,23 +121,15 @@ final class JudgedPage {
   private static void row(Columns columns, String way, Costs costs) {
     columns.row(
         way,
-        spread(costs.innocent(), 2),
-        spread(costs.minutes(), 1),
+        spread(costs.innocent(), Figures::twoDigits),
+        spread(costs.minutes(), Figures::oneDigit),
         Figures.oneDigit(costs.minutes95().at()),
-        spread(costs.price(), 1),
+        spread(costs.price(), Figures::oneDigit),
         Figures.oneDigit(costs.looks().at()));
   }
 
-  private static String spread(Estimate estimate, int digits) {
-    return digits(estimate.at(), digits) + " ± " + digits(estimate.high() - estimate.at(), digits);
-  }
-
-  private static String twoDigits(double figure) {
-    return digits(figure, 2);
-  }
-
-  private static String digits(double figure, int digits) {
-    return BigDecimal.valueOf(figure).setScale(digits, RoundingMode.HALF_UP).toPlainString();
+  private static String spread(Estimate estimate, DoubleFunction<String> digits) {
+    return digits.apply(estimate.at()) + " ± " + digits.apply(estimate.high() - estimate.at());
   }
 
   private static String share(Estimate estimate, Words words) {

@@ -2,6 +2,7 @@ package faultfinch.cli;
 
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.PairSearch;
 import faultfinch.diagnosis.RowSource;
 import faultfinch.diagnosis.SuspectPair;
 import faultfinch.diagnosis.Verdict;
@@ -41,7 +42,8 @@ final class Pairs {
   /** Runs them, and tells how far it is. */
   static Pairs of(Known known, Evidence evidence, Terminal terminal) {
     List<Pair> pairs = new ArrayList<>();
-    for (SuspectPair pair : known.diagnosis().pairs(evidence, MOST)) {
+    PairSearch search = known.diagnosis().pairs(evidence);
+    for (SuspectPair pair : search.proposals(MOST)) {
       List<Fault> faults =
           pair.faults().stream().map(f -> FaultKinds.parse(f, known.board())).toList();
       if (Contradictions.in(faults).isEmpty()) {
@@ -57,11 +59,15 @@ final class Pairs {
       RowSource rows = DictionaryRows.of(known.board(), evidence);
       List<Future<List<Map<String, String>>>> runs = new ArrayList<>();
       for (Pair pair : pairs) {
-        runs.add(workers.submit(() -> Stages.of(pair.faults, evidence.done(), rows)));
+        runs.add(workers.submit(() -> Reruns.of(pair.faults, evidence.done(), rows)));
       }
       List<Found> found = new ArrayList<>();
       for (int i = 0; i < runs.size(); i++) {
-        found.add(found(pairs.get(i).suspects, runs.get(i).get(), known, evidence));
+        SuspectPair pair = pairs.get(i).suspects;
+        List<Map<String, String>> stages = runs.get(i).get();
+        String both = String.join(" and ", pair.faults());
+        Verdict verdict = known.diagnosis().weigh(both, stages, evidence);
+        found.add(new Found(pair, search.odds(pair, stages), verdict));
         terminal.err().println(words.say("trials.progress", i + 1, runs.size()));
       }
       found.sort(Comparator.comparingDouble(Found::odds).reversed());
@@ -74,14 +80,6 @@ final class Pairs {
     } finally {
       workers.shutdownNow();
     }
-  }
-
-  private static Found found(
-      SuspectPair pair, List<Map<String, String>> stages, Known known, Evidence evidence) {
-    return new Found(
-        pair,
-        known.diagnosis().odds(pair, stages, evidence),
-        known.diagnosis().weigh(String.join(" and ", pair.faults()), stages, evidence));
   }
 
   void print(Terminal terminal) {

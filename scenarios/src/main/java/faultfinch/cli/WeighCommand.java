@@ -87,7 +87,7 @@ final class WeighCommand implements Command {
       return known.diagnosis().weigh(text, evidence, odds);
     }
     List<Map<String, String>> stages =
-        Stages.of(suspects, evidence.done(), DictionaryRows.of(known.board(), evidence));
+        Reruns.of(suspects, evidence.done(), DictionaryRows.of(known.board(), evidence));
     return known.diagnosis().weigh(text, stages, evidence, odds);
   }
 

@@ -94,24 +94,9 @@ public final class Diagnosis {
         .weigh(hypothesis, stages, evidence, odds);
   }
 
-  /**
-   * Pairs worth a run: the likeliest of which each member explains something that the other does
-   * not, by what both show composed; likeliest first.
-   *
-   * @param most pairs, 1 or more
-   */
-  public List<SuspectPair> pairs(Evidence evidence, int most) {
-    return new PairSearch(dictionary, suspects, rates, evidence).proposals(most);
-  }
-
-  /**
-   * How many times as likely a pair is as the likeliest single fault.
-   *
-   * @param stages what the pair was run to show: outcome by look, before the first repair and after
-   *     each
-   */
-  public double odds(SuspectPair pair, List<Map<String, String>> stages, Evidence evidence) {
-    return new PairSearch(dictionary, suspects, rates, evidence).odds(pair, stages);
+  /** Pairs worth a run after this evidence, and what they count once they were run. */
+  public PairSearch pairs(Evidence evidence) {
+    return new PairSearch(dictionary, suspects, rates, evidence);
   }
 
   /**

@@ -14,7 +14,7 @@ import java.util.Set;
  * were run. A proposal composes what both show, each look after the one that shows something there;
  * only a run tells what two faults do to each other.
  */
-final class PairSearch {
+public final class PairSearch {
   /** Single rows that propose, those first that explain most of what was seen. */
   private static final int SINGLES = 50;
 
@@ -58,7 +58,7 @@ final class PairSearch {
    *
    * @param most pairs, 1 or more
    */
-  List<SuspectPair> proposals(int most) {
+  public List<SuspectPair> proposals(int most) {
     List<Proposal> proposals = new ArrayList<>();
     Set<Long> had = new HashSet<>();
     for (int one : proposing()) {
@@ -157,7 +157,7 @@ final class PairSearch {
    *
    * @param stages what the pair was run to show, before the first repair and after each
    */
-  double odds(SuspectPair pair, List<Map<String, String>> stages) {
+  public double odds(SuspectPair pair, List<Map<String, String>> stages) {
     double log = StrictMath.log(2 * rates.another());
     log += prior(dictionary.row(pair.one().fault())) + prior(dictionary.row(pair.other().fault()));
     for (int i = 0; i < likelihoods.weighed().size(); i++) {

@@ -25,14 +25,15 @@ class PairSearchTest {
 
   @Test
   void pairs_ofTwoSigns_areThoseThatExplainBoth() {
-    List<SuspectPair> pairs = toy().diagnosis().pairs(BOTH, 3);
+    List<SuspectPair> pairs = toy().diagnosis().pairs(BOTH).proposals(3);
     assertEquals(List.of("dark", "silent"), pairs.get(0).faults());
   }
 
   @Test
   void pairs_ofOneSign_areNone() {
     assertEquals(
-        List.of(), toy().diagnosis().pairs(Evidence.of(Observation.bench("screen", "dark")), 3));
+        List.of(),
+        toy().diagnosis().pairs(Evidence.of(Observation.bench("screen", "dark"))).proposals(3));
   }
 
   @Test
@@ -43,19 +44,19 @@ class PairSearchTest {
             .look("listen", 1)
             .fault("dark", "U1", 1, "screen", "dark")
             .fault("silent", "U1", 1, "listen", "silent");
-    assertEquals(List.of(), one.diagnosis().pairs(BOTH, 3));
+    assertEquals(List.of(), one.diagnosis().pairs(BOTH).proposals(3));
   }
 
   @Test
   void odds_ofAPairThatShowsAll_areItsPriorAgainstTheErrorOfTheBestAlone() {
-    Diagnosis diagnosis = toy().diagnosis();
-    SuspectPair pair = diagnosis.pairs(BOTH, 1).get(0);
+    PairSearch search = toy().diagnosis().pairs(BOTH);
+    SuspectPair pair = search.proposals(1).get(0);
     Map<String, String> shows = Map.of("screen", "dark", "listen", "silent");
     // Prior of the pair 2 x 0.45 x 0.2 x 0.2. Alone "dark" or "silent": 0.55 x 0.2 x an error of
     // 0.01, of which 0.2 go to other outcomes: of the screen there are two others, of the sound
     // one.
     double pairs = 2 * 0.45 * 0.2 * 0.2 * 0.99 * 0.99;
     double dark = 0.55 * 0.2 * 0.99 * 0.01 * 0.2;
-    assertEquals(pairs / dark, diagnosis.odds(pair, List.of(shows), BOTH), EXACT * pairs / dark);
+    assertEquals(pairs / dark, search.odds(pair, List.of(shows)), EXACT * pairs / dark);
   }
 }

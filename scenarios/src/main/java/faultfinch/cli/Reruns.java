@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 
 /** What faults that are not in a dictionary show: run here and now, again after each cure. */
-final class Stages {
+final class Reruns {
   private static final long THE_BOARD = 1;
 
-  private Stages() {}
+  private Reruns() {}
 
   /** Outcome by look, before the first repair and after each. */
   static List<Map<String, String>> of(List<Fault> faults, List<RepairAction> done, RowSource rows) {
