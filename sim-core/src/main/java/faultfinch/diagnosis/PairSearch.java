@@ -11,8 +11,9 @@ import java.util.Set;
 
 /**
  * Proposes two faults that may explain together what one does not, and weighs such pairs once they
- * were run. A proposal composes what both show, each look after the one that shows something there;
- * only a run tells what two faults do to each other.
+ * were run. A proposal composes what both show, each look after the one that shows something there,
+ * or, if both do, after the one that changes more of the board; only a run tells what two faults do
+ * to each other.
  */
 public final class PairSearch {
   /** Single rows that propose, those first that explain most of what was seen. */
@@ -31,6 +32,12 @@ public final class PairSearch {
   /** The likeliest suspect of each row, or {@link #NONE}. */
   private final int[] first;
 
+  /**
+   * In how many looks each row shows anything odd: where both do, the one with more hides the
+   * other.
+   */
+  private final int[] changes;
+
   private record Proposal(int one, int other, double log) {}
 
   PairSearch(FaultDictionary dictionary, Suspects suspects, ErrorRates rates, Evidence evidence) {
@@ -43,6 +50,7 @@ public final class PairSearch {
     weightOfRow = suspects.weightOfRow(dictionary);
     first = new int[dictionary.rows()];
     Arrays.fill(first, NONE);
+    changes = changes(dictionary);
     for (int i = 0; i < suspects.all().size(); i++) {
       Suspect suspect = suspects.all().get(i);
       int row = dictionary.row(suspect.fault());
@@ -50,6 +58,16 @@ public final class PairSearch {
         first[row] = i;
       }
     }
+  }
+
+  private static int[] changes(FaultDictionary dictionary) {
+    int[] changes = new int[dictionary.rows()];
+    for (int look = 0; look < dictionary.looks().size(); look++) {
+      for (int row = 0; row < changes.length; row++) {
+        changes[row] += dictionary.cell(look, row) == FaultDictionary.HEALTHY ? 0 : 1;
+      }
+    }
+    return changes;
   }
 
   /**
@@ -134,10 +152,8 @@ public final class PairSearch {
       int b = left(other, i);
       boolean fromA = likelihoods.differs(i, a);
       boolean fromB = likelihoods.differs(i, b);
-      sum +=
-          fromA == fromB
-              ? Math.max(likelihoods.of(i, a), likelihoods.of(i, b))
-              : likelihoods.of(i, fromA ? a : b);
+      boolean first = fromA == fromB ? changes[a] >= changes[b] : fromA;
+      sum += likelihoods.of(i, first ? a : b);
     }
     return sum;
   }

@@ -36,6 +36,26 @@ class PairSearchTest {
         toy().diagnosis().pairs(Evidence.of(Observation.bench("screen", "dark"))).proposals(3));
   }
 
+  /**
+   * A dead board is dark and silent whatever the display would read: it explains no second sign.
+   */
+  @Test
+  void pairs_ofWhichOneHidesTheSign_areNotProposed() {
+    Toy hiding =
+        new Toy()
+            .look("screen", 1)
+            .look("listen", 1)
+            .look("lamp", 1)
+            .fault("garbled", "U1", 1, "screen", "garbled")
+            .fault("dead", "U2", 9, "screen", "dark", "listen", "silent", "lamp", "dark")
+            .fault("dumb", "U3", 1, "listen", "silent");
+    Evidence seen =
+        Evidence.of(Observation.bench("screen", "garbled"), Observation.bench("listen", "silent"));
+    List<SuspectPair> pairs = hiding.diagnosis().pairs(seen).proposals(3);
+    assertEquals(1, pairs.size());
+    assertEquals(List.of("garbled", "dumb"), pairs.get(0).faults());
+  }
+
   @Test
   void pairs_thatOneRepairCures_areOneJob() {
     Toy one =
