@@ -38,7 +38,10 @@ final class Columns {
     for (int c = 0; c < last; c++) {
       int column = c;
       widths[c] = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
-      figures[c] = rows.size() > 1 && rows.stream().skip(1).allMatch(r -> figure(r.get(column)));
+      List<String> cells = rows.stream().skip(1).map(r -> r.get(column)).toList();
+      figures[c] =
+          cells.stream().anyMatch(Columns::figure)
+              && cells.stream().allMatch(cell -> cell.isEmpty() || figure(cell));
       indent += widths[c] + 2;
     }
     for (List<String> row : rows) {

@@ -127,7 +127,7 @@ final class JobCommand implements Command {
                         .words()
                         .say(
                             "rank.share",
-                            r.repair(),
+                            r.part(),
                             Figures.perCent(r.belief(), terminal.words()))));
     JobFile.note(path, entry, believed, now());
     Said.print(noted, noted.statements().subList(before, noted.statements().size()), terminal);

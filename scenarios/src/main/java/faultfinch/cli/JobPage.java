@@ -58,7 +58,10 @@ final class JobPage {
             r ->
                 findings.add(
                     words.say(
-                        "job.sheet.finding", r.repair(), Figures.perCent(r.belief(), words))));
+                        "job.sheet.finding",
+                        r.part(),
+                        Figures.perCent(r.belief(), words),
+                        r.repairs().get(0).what())));
     return words.say(
         "job.sheet",
         board.title(),

@@ -39,7 +39,7 @@ final class Noted {
   private static final String REPAIRED = "repaired";
   private static final String FROM = "from";
   private static final String JOB = "job";
-  private static final String SIMULATE = "simulate";
+  private static final String QUICK = "quick";
   private static final List<String> ALL = List.of(SAW, TOLD, WHEN, REPAIRED, FROM, JOB);
 
   private final Known known;
@@ -63,7 +63,7 @@ final class Noted {
         .addOption(Given.values(REPAIRED, "REPAIR"))
         .addOption(Given.values(FROM, "FILE"))
         .addOption(Given.values(JOB, "FILE"))
-        .addOption(Given.flag(SIMULATE));
+        .addOption(Given.flag(QUICK));
   }
 
   /** The board that the files given are of, if any is given. */
@@ -97,9 +97,7 @@ final class Noted {
         default -> add(JobFile.read(path(e.getValue(), words)));
       }
     }
-    return given.has(SIMULATE) && !desk.partsOut().isEmpty()
-        ? simulated(terminal)
-        : desk.evidence();
+    return given.has(QUICK) || desk.partsOut().isEmpty() ? desk.evidence() : simulated(terminal);
   }
 
   private void say(Consumer<Desk> words) {
@@ -123,7 +121,7 @@ final class Noted {
     Set<String> looks = new LinkedHashSet<>();
     evidence.seen().forEach(o -> o.reach().sights().forEach(sight -> looks.addAll(sight.looks())));
     List<Trial> used = all.stream().flatMap(t -> t.used(looks).stream()).toList();
-    return new Evidence(evidence.seen(), evidence.missed(), evidence.done(), used);
+    return evidence.tried(used);
   }
 
   /** Everything that a job file holds. */
@@ -246,6 +244,10 @@ final class Noted {
         object.put("about", k.about());
         object.put("nearest", (Object) k.nearest());
         kept.add(object);
+      } else if (statement instanceof Statement.Tried t) {
+        object.put("tried", words.say("json.came." + t.came()));
+        object.put("parts", (Object) t.parts());
+        weighed.add(object);
       }
     }
     json.put("weighed", weighed);

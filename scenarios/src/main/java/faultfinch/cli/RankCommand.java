@@ -65,13 +65,15 @@ final class RankCommand implements Command {
 
   /** How each thing said was taken. */
   static void taken(Noted noted, Terminal terminal) {
-    long weighed = noted.statements().stream().filter(s -> s instanceof Statement.Weighed).count();
+    long weighed = noted.statements().stream().filter(s -> !(s instanceof Statement.Kept)).count();
     if (!noted.statements().isEmpty()) {
       terminal.say("rank.weighed", weighed, noted.statements().size());
     }
     for (Statement statement : noted.statements()) {
       if (statement instanceof Statement.Weighed w && !w.said().equals(w.observation().text())) {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), terminal.words()));
+      } else if (statement instanceof Statement.Tried t) {
+        terminal.say("rank.taken", t.said(), Taken.words(t, terminal.words()));
       }
     }
     noted.remarks(terminal);

@@ -7,61 +7,86 @@ import faultfinch.diagnosis.Suspects;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
-/** What is believed, gathered by the repair that is due, the likeliest first. */
+/**
+ * What is believed, gathered by the part where it is and there by the repair that is due, the
+ * likeliest first. By part, since a hand goes to one place: a chip that is to be exchanged, or its
+ * socket, are not two candidates.
+ */
 final class Ranking {
   private static final int WIDTH = 100;
-  private static final int FAULTS_SHOWN = 3;
-  private static final int PARTS_SHOWN = 6;
+  private static final int SHOWN = 3;
+
+  /** What is less likely than this is told only if it is the likeliest. */
+  private static final double TOLD_FROM = 0.005;
 
   /**
-   * One repair.
+   * Faults that have something in common.
    *
-   * @param parts where its faults are
+   * @param what a part, or a repair, in words
    * @param faults behind it, the likeliest first
    */
-  record Row(String repair, List<String> parts, double belief, List<Share> faults) {
+  private record Group(String what, double belief, List<Share> faults) {}
+
+  /**
+   * One place of a board.
+   *
+   * @param part reference, track or lead
+   * @param repairs that are due there, the likeliest first
+   * @param faults behind it, the likeliest first
+   */
+  record Row(String part, double belief, List<Share> repairs, List<Share> faults) {
     Row {
-      parts = List.copyOf(parts);
+      repairs = List.copyOf(repairs);
       faults = List.copyOf(faults);
     }
   }
 
   private final Belief belief;
-  private final List<Row> rows;
+  private final Suspects suspects;
+  private final int most;
+  private final List<Row> rows = new ArrayList<>();
 
   /**
    * @param most rows
    */
   Ranking(Belief belief, Suspects suspects, int most) {
     this.belief = belief;
-    Map<String, List<Share>> byRepair = new LinkedHashMap<>();
-    Map<String, LinkedHashSet<String>> parts = new LinkedHashMap<>();
-    for (Share fault : belief.faults()) {
-      Suspect suspect = suspects.of(fault.what());
-      byRepair.computeIfAbsent(suspect.repair().text(), k -> new ArrayList<>()).add(fault);
-      parts
-          .computeIfAbsent(suspect.repair().text(), k -> new LinkedHashSet<>())
-          .add(suspect.place());
+    this.suspects = suspects;
+    this.most = most;
+    for (Group at : first(grouped(belief.faults(), Suspect::place))) {
+      List<Share> repairs =
+          grouped(at.faults, s -> s.repair().text()).stream()
+              .map(g -> new Share(g.what, g.belief))
+              .toList();
+      rows.add(new Row(at.what, at.belief, repairs, at.faults));
     }
-    List<Row> all = new ArrayList<>();
-    byRepair.forEach(
-        (repair, faults) ->
+  }
+
+  private List<Group> grouped(List<Share> faults, Function<Suspect, String> by) {
+    Map<String, List<Share>> groups = new LinkedHashMap<>();
+    for (Share fault : faults) {
+      String what = by.apply(suspects.of(fault.what()));
+      groups.computeIfAbsent(what, k -> new ArrayList<>()).add(fault);
+    }
+    List<Group> all = new ArrayList<>();
+    groups.forEach(
+        (what, of) ->
             all.add(
-                new Row(
-                    repair,
-                    List.copyOf(parts.get(repair)),
-                    faults.stream().mapToDouble(Share::belief).sum(),
-                    faults)));
-    all.sort(Comparator.comparingDouble(Row::belief).reversed());
-    rows = List.copyOf(all.subList(0, Math.min(most, all.size())));
+                new Group(what, of.stream().mapToDouble(Share::belief).sum(), List.copyOf(of))));
+    all.sort(Comparator.comparingDouble(Group::belief).reversed());
+    return all;
+  }
+
+  private <T> List<T> first(List<T> all) {
+    return all.subList(0, Math.min(most, all.size()));
   }
 
   List<Row> rows() {
-    return rows;
+    return List.copyOf(rows);
   }
 
   void print(Terminal terminal) {
@@ -78,23 +103,18 @@ final class Ranking {
     columns.row(
         words.say("rank.head.number"),
         words.say("rank.head.belief"),
-        words.say("rank.head.repair"),
-        words.say("rank.head.faults"));
+        words.say("rank.head.part"),
+        words.say("rank.head.repair"));
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       columns.row(
           String.valueOf(i + 1),
           Figures.perCent(row.belief(), words),
-          row.repair(),
-          faults(row, words));
+          row.part(),
+          shares(row.repairs(), words));
+      columns.row("", "", "", words.say("rank.for", shares(row.faults(), words)));
     }
     columns.print(terminal.out(), WIDTH);
-    List<String> places = new ArrayList<>();
-    belief.places().stream()
-        .limit(PARTS_SHOWN)
-        .forEach(
-            s -> places.add(words.say("rank.share", s.what(), Figures.perCent(s.belief(), words))));
-    terminal.say("rank.parts", String.join(", ", places));
     if (!heads) {
       besides(terminal);
     }
@@ -108,41 +128,56 @@ final class Ranking {
         Figures.perCent(belief.outside(), words));
   }
 
-  private static String faults(Row row, Words words) {
+  /** The likeliest, a single one without its share. */
+  private static String shares(List<Share> all, Words words) {
+    if (all.size() == 1) {
+      return all.get(0).what();
+    }
+    List<Share> told = all.stream().limit(SHOWN).filter(s -> s.belief() >= TOLD_FROM).toList();
     List<String> shown = new ArrayList<>();
-    row.faults().stream()
-        .limit(FAULTS_SHOWN)
-        .forEach(
-            f -> shown.add(words.say("rank.share", f.what(), Figures.perCent(f.belief(), words))));
-    int more = row.faults().size() - FAULTS_SHOWN;
+    for (Share s : told.isEmpty() ? all.subList(0, 1) : told) {
+      shown.add(words.say("rank.share", s.what(), Figures.perCent(s.belief(), words)));
+    }
+    int more = all.size() - shown.size();
     return String.join("; ", shown) + (more > 0 ? words.say("rank.more", more) : "");
   }
 
+  /** By repair as {@code candidates}, by part as {@code parts}. */
   Map<String, Object> json() {
     Map<String, Object> json = new LinkedHashMap<>();
-    List<Object> repairs = new ArrayList<>();
-    for (Row row : rows) {
-      Map<String, Object> object = new LinkedHashMap<>();
-      object.put("repair", row.repair());
-      object.put("belief", row.belief());
-      object.put("parts", (Object) row.parts());
-      List<Object> faults = new ArrayList<>();
-      row.faults().stream()
-          .limit(FAULTS_SHOWN)
-          .forEach(f -> faults.add(JsonPage.object("fault", f.what(), "belief", f.belief())));
-      object.put("faults", faults);
-      object.put("faultsInAll", row.faults().size());
-      repairs.add(object);
+    List<Object> candidates = new ArrayList<>();
+    for (Group due : first(grouped(belief.faults(), s -> s.repair().text()))) {
+      List<String> places =
+          due.faults.stream().map(f -> suspects.of(f.what()).place()).distinct().toList();
+      Map<String, Object> object = JsonPage.object("repair", due.what, "belief", due.belief);
+      object.put("parts", (Object) places);
+      object.put("faults", faults(due.faults));
+      object.put("faultsInAll", due.faults.size());
+      candidates.add(object);
     }
-    json.put("candidates", repairs);
-    List<Object> places = new ArrayList<>();
-    belief.places().stream()
-        .limit(PARTS_SHOWN)
-        .forEach(s -> places.add(JsonPage.object("part", s.what(), "belief", s.belief())));
-    json.put("parts", places);
+    json.put("candidates", candidates);
+    List<Object> parts = new ArrayList<>();
+    for (Row row : rows) {
+      List<Object> repairs = new ArrayList<>();
+      row.repairs()
+          .forEach(r -> repairs.add(JsonPage.object("repair", r.what(), "belief", r.belief())));
+      Map<String, Object> object = JsonPage.object("part", row.part(), "belief", row.belief());
+      object.put("repairs", repairs);
+      object.put("faults", faults(row.faults()));
+      parts.add(object);
+    }
+    json.put("parts", parts);
     json.put("twoFaults", belief.two());
     json.put("outside", belief.outside());
     json.put("cured", belief.cured());
     return json;
+  }
+
+  private static List<Object> faults(List<Share> all) {
+    List<Object> faults = new ArrayList<>();
+    all.stream()
+        .limit(SHOWN)
+        .forEach(f -> faults.add(JsonPage.object("fault", f.what(), "belief", f.belief())));
+    return faults;
   }
 }

@@ -11,6 +11,8 @@ final class Said {
     for (Statement statement : statements) {
       if (statement instanceof Statement.Weighed w) {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), terminal.words()));
+      } else if (statement instanceof Statement.Tried t) {
+        terminal.say("rank.taken", t.said(), Taken.words(t, terminal.words()));
       } else if (statement instanceof Statement.Kept k) {
         terminal.say("seen.kept", k.said(), noted.why(k));
       }

@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.desk.Statement;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -16,6 +17,10 @@ final class Taken {
   /** Of a whole screen its beginning tells which it is. */
   private static String shortened(String outcome) {
     return outcome.length() <= LONGEST ? outcome : outcome.substring(0, LONGEST) + "...";
+  }
+
+  static String words(Statement.Tried tried, Words words) {
+    return words.say("taken.tried." + tried.came(), String.join(", ", tried.parts()));
   }
 
   static String words(Observation observation, Words words) {

@@ -10,7 +10,6 @@ import faultfinch.diagnosis.Share;
 import faultfinch.diagnosis.Trial;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
-import faultfinch.fault.Seat;
 import faultfinch.machine.Setup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,11 +24,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * The board with parts out, run here and now: healthy, and with the likeliest faults so far. Faults
- * that no look tells apart are run once.
+ * The board with parts out, run here and now: healthy, which is also what it shows with a fault of
+ * those parts, and with the likeliest other faults so far. Faults that no look tells apart are run
+ * once.
  */
 final class Trials {
-  private static final int MOST = 50;
+  private static final int MOST = 24;
   private static final double SHARE = 0.99;
   private static final int THREADS = 2;
   private static final long THE_BOARD = 1;
@@ -53,9 +53,8 @@ final class Trials {
     double rest = belief.faults().stream().mapToDouble(Share::belief).sum() * SHARE;
     for (Share share : belief.faults()) {
       int row = dictionary.row(share.what());
-      if (faults.size() <= MOST && rest > 0) {
-        Fault fault = FaultKinds.parse(share.what(), known.board());
-        faults.putIfAbsent(row, goesWith(fault, out) ? List.of() : List.of(fault));
+      if (faults.size() <= MOST && rest > 0 && !trials.takesAway(share.what(), known)) {
+        faults.putIfAbsent(row, List.of(FaultKinds.parse(share.what(), known.board())));
       }
       rest -= faults.containsKey(row) ? share.belief() : 0;
     }
@@ -94,10 +93,9 @@ final class Trials {
     return trials;
   }
 
-  /** Whether a fault leaves the board with a part that is taken out. */
-  private static boolean goesWith(Fault fault, List<String> out) {
-    Set<Seat> withPart = Set.of(Seat.INSIDE, Seat.LEG, Seat.BENT_LEG, Seat.SEATING, Seat.CONTACT);
-    return out.contains(fault.place()) && withPart.contains(fault.seat());
+  private boolean takesAway(String fault, Known known) {
+    Trial any = new Trial("", "", Set.copyOf(out), "", Map.of());
+    return any.takesAway(known.diagnosis().suspects().of(fault));
   }
 
   private void add(int row, SortedMap<Look, String> features) {
@@ -132,7 +130,7 @@ final class Trials {
   private Trial trial(String look) {
     Map<Integer, String> rows = byLook.get(look);
     String healthy = rows.get(FaultDictionary.HEALTHY);
-    return new Trial(look + Desk.suffix(out), healthy, rows);
+    return new Trial(look + Desk.suffix(out), look, Set.copyOf(out), healthy, rows);
   }
 
   /** Those of these looks. */

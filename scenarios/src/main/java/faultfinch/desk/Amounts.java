@@ -47,6 +47,13 @@ final class Amounts {
    */
   record Amount(String kind, double from, double to, String words) {
 
+    /** Whether an outcome is off what a healthy board shows to the same side as this. */
+    boolean isOnTheSideOf(String outcome, String healthy) {
+      double[] right = span(kind, healthy).orElse(new double[] {from, to});
+      double[] is = span(kind, outcome).orElse(right);
+      return to < right[0] && is[1] <= right[0] || from > right[1] && is[0] >= right[1];
+    }
+
     /** Whether an outcome of the look holds some of it. */
     boolean covers(String outcome) {
       return Arrays.stream(outcome.split(" or "))

@@ -115,6 +115,15 @@ enum Comparison {
       return first(outcome) < first(normal.same());
     }
   },
+  /** As much memory is counted. */
+  SAME_PAGES("same-pages") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      Matcher is = PAGES.matcher(outcome);
+      Matcher should = PAGES.matcher(normal.same());
+      return is.find() && should.find() && is.group(1).equals(should.group(1));
+    }
+  },
   /** Fewer notes sound than on a healthy board, but some. */
   FEWER_NOTES("fewer-notes") {
     @Override
@@ -132,6 +141,7 @@ enum Comparison {
   record Normal(String same, String start) {}
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+  private static final Pattern PAGES = Pattern.compile("(\\d+) pages");
   private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
 
   private final String word;

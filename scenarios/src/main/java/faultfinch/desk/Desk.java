@@ -4,6 +4,7 @@ import faultfinch.bench.Instruments;
 import faultfinch.board.Board;
 import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Hint;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -44,11 +45,19 @@ public final class Desk {
   private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
 
   private final Circumstances circumstances;
+  private final Deeds deeds;
   private final Stand complete;
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
   private final List<Statement> statements = new ArrayList<>();
   private final List<RepairAction> done = new ArrayList<>();
+  private final List<RepairAction> missed = new ArrayList<>();
+  private final List<Hint> hints = new ArrayList<>();
+
+  /** Something lasting of which it is not said yet what came of it, and in which words. */
+  private Optional<Deeds.Deed> open = Optional.empty();
+
+  private String openSaid = "";
   private final List<Observation> seen = new ArrayList<>();
   private Conditions conditions = Conditions.USUAL;
   private String spokenOf = "";
@@ -65,6 +74,7 @@ public final class Desk {
    */
   public Desk(Board board, Lookbook lookbook, Map<List<String>, Lookbook> out) {
     Vocabulary vocabulary = Vocabulary.shipped();
+    deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     out.forEach(
@@ -99,6 +109,9 @@ public final class Desk {
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
     spokenOf = "";
+    if (tried(entry.says())) {
+      return;
+    }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
       pieces(entry.says()).forEach(piece -> note(entry, piece));
     }
@@ -122,19 +135,113 @@ public final class Desk {
     }
   }
 
+  /** Whether a whole entry tells of something done to a part and what came of it. */
+  private boolean tried(String says) {
+    Optional<Deeds.Deed> deed = deeds.of(says);
+    if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
+      return false;
+    }
+    if (pieces(says).stream().filter(p -> deeds.of(p).isPresent()).count() > 1) {
+      return false;
+    }
+    settle();
+    came(says, deed.get());
+    return true;
+  }
+
+  /** Whether a piece is something done to a part, or what came of the piece before. */
+  private boolean deed(String piece) {
+    if (open.isPresent() && deeds.isResult(piece)) {
+      Deeds.Deed before = open.get();
+      open = Optional.empty();
+      came(openSaid + ", " + piece, before.came(deeds.result(piece)));
+      return true;
+    }
+    Optional<Deeds.Deed> deed = deeds.of(piece);
+    boolean known = deed.isPresent() && deed.get().result() != Deeds.Result.NOT_SAID;
+    if (deed.isEmpty() || !known && !deed.get().kind().lasts()) {
+      return false;
+    }
+    settle();
+    if (known) {
+      came(piece, deed.get());
+    } else {
+      open = deed;
+      openSaid = piece;
+    }
+    return true;
+  }
+
+  /** A repair of which nothing more is said was done; what follows was seen after it. */
+  private void settle() {
+    if (open.isPresent()) {
+      Deeds.Deed deed = open.get();
+      open = Optional.empty();
+      came(openSaid, deed);
+    }
+  }
+
+  private void came(String said, Deeds.Deed deed) {
+    Deeds.Result result = deed.result();
+    Optional<Hint.How> how = how(deed.kind());
+    if (how.isPresent()) {
+      boolean helped = result == Deeds.Result.HELPED;
+      deed.refs().forEach(ref -> hints.add(new Hint(how.get(), ref, helped)));
+      Statement.Came came = helped ? Statement.Came.HELPED : Statement.Came.IN_VAIN;
+      statements.add(new Statement.Tried(said, conditions, came, deed.refs()));
+      return;
+    }
+    List<RepairAction> actions = deed.refs().stream().map(ref -> deeds.repair(deed, ref)).toList();
+    Statement.Came came =
+        switch (result) {
+          case NOTHING -> Statement.Came.REPAIR_MISSED;
+          case HELPED -> Statement.Came.REPAIR_CURED;
+          case NOT_SAID -> Statement.Came.REPAIRED;
+        };
+    statements.add(new Statement.Tried(said, conditions, came, deed.refs()));
+    if (result == Deeds.Result.NOTHING) {
+      missed.addAll(actions);
+      return;
+    }
+    List<Observation> before = seen.stream().filter(o -> o.after() == done.size()).toList();
+    done.addAll(actions);
+    if (result == Deeds.Result.HELPED) {
+      before.stream().filter(Desk::exact).forEach(o -> seen.add(cured(o)));
+    }
+  }
+
+  /** The same look, as a healthy board shows it, after all repairs so far. */
+  private Observation cured(Observation before) {
+    String look = before.reach().sights().get(0).looks().get(0);
+    String healthy = complete.lookbook.outcomes(look).get(0);
+    return new Observation(look, healthy, before.source()).afterRepairs(done.size());
+  }
+
+  private static Optional<Hint.How> how(Deeds.Kind kind) {
+    return switch (kind) {
+      case SPRAY -> Optional.of(Hint.How.SPRAY);
+      case PRESS -> Optional.of(Hint.How.PRESS);
+      case PIGGYBACK -> Optional.of(Hint.How.PIGGYBACK);
+      case GOOD, RESEAT, EXCHANGE -> Optional.empty();
+    };
+  }
+
   /** A repair that was done; what is noted from here on was seen after it. */
   public void repaired(RepairAction action) {
+    settle();
     done.add(action);
   }
 
   /** All that was noted, in order. */
   public List<Statement> statements() {
+    settle();
     return List.copyOf(statements);
   }
 
   /** What of it can be weighed. */
   public Evidence evidence() {
-    return new Evidence(seen, List.of(), done, List.of());
+    settle();
+    return new Evidence(seen, missed, done, List.of(), hints);
   }
 
   /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
@@ -153,6 +260,10 @@ public final class Desk {
   }
 
   private void note(Entry entry, String piece) {
+    if (deed(piece)) {
+      return;
+    }
+    settle();
     Circumstances.Bared bared = circumstances.of(piece, conditions, entry.doubt());
     boolean changed = !bared.when().equals(conditions);
     conditions = bared.when();
@@ -191,7 +302,11 @@ public final class Desk {
             : SUBJECTS.getOrDefault(read.findings().get(0).look(), "");
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
+    boolean rest = stand().phrases.isOfTheRest(bared.text());
     for (Phrases.Finding finding : read.findings()) {
+      if (rest && seen.stream().anyMatch(o -> o.look().equals(finding.look()))) {
+        continue;
+      }
       Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.BENCH;
       weigh(
           piece,

@@ -159,6 +159,13 @@ final class Phrases {
     return findings(text, said, amount, place, kinds);
   }
 
+  /** Whether a phrase is of all that was not spoken of. */
+  boolean isOfTheRest(String text) {
+    return vocabulary.groups("report").stream()
+        .filter(report -> report.name().equals("all-else"))
+        .anyMatch(report -> report.words().contains(text.toLowerCase(Locale.ROOT)));
+  }
+
   /** What is said of a station of the bench ROM, which is never anything else. */
   private Optional<Read> round(String small) {
     Optional<Read> read = benchWords.find(small).map(f -> new Read(List.of(f), Optional.empty()));
@@ -394,7 +401,7 @@ final class Phrases {
           amount.get().kind().equals("counter") && kinds.contains("listen")
               ? "listen"
               : amount.get().kind();
-      Read one = finding(text, kind, (o, healthy) -> amount.get().covers(o), false, place, true);
+      Read one = finding(text, kind, figures(amount.get(), kind, text, place), false, place, true);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
     }
@@ -402,6 +409,29 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     return new Read(findings, trouble);
+  }
+
+  /**
+   * Outcomes that a figure means. Where no fault of the list shows it, any that is off to the same
+   * side: a regulator that is low is so by one figure in the list, by another on a bench.
+   */
+  private BiPredicate<String, String> figures(
+      Amounts.Amount amount, String kind, String text, Place place) {
+    BiPredicate<String, String> covers = (outcome, healthy) -> amount.covers(outcome);
+    BiPredicate<String, String> side = amount::isOnTheSideOf;
+    String small = text.toLowerCase(Locale.ROOT);
+    List<String> looks =
+        lookPlaces.of(kind, place, false, small).stream().flatMap(List::stream).toList();
+    return !shown(looks, covers) && shown(looks, side) ? side : covers;
+  }
+
+  private boolean shown(List<String> looks, BiPredicate<String, String> covers) {
+    return looks.stream()
+        .anyMatch(
+            look -> {
+              List<String> outcomes = lookbook.outcomes(look);
+              return outcomes.stream().anyMatch(o -> covers.test(o, outcomes.get(0)));
+            });
   }
 
   /** "Missing" is a matter for a meter on a rail, and for a probe on any other line. */

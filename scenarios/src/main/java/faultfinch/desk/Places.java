@@ -302,7 +302,9 @@ final class Places {
   private List<List<Pad>> lines(String which, Set<String> refs) {
     return Arrays.stream(which.split(ELSE))
         .map(pins -> linesOf(pins, refs))
-        .filter(lines -> !lines.isEmpty())
+        .filter(
+            lines ->
+                refs.isEmpty() ? !lines.isEmpty() : lines.stream().anyMatch(l -> touches(l, refs)))
         .findFirst()
         .orElse(List.of());
   }

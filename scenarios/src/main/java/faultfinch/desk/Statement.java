@@ -37,6 +37,31 @@ public sealed interface Statement {
     }
   }
 
+  /**
+   * Something was tried, and is weighed by what came of it.
+   *
+   * @param parts references of what it was tried on
+   */
+  record Tried(String said, Conditions when, Came came, List<String> parts) implements Statement {
+    public Tried {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** What came of something tried. */
+  enum Came {
+    /** Parts were exchanged or reseated, and the board is as it was. */
+    REPAIR_MISSED,
+    /** The same, and what was seen before is gone. */
+    REPAIR_CURED,
+    /** The same, and what came of it is told by what follows. */
+    REPAIRED,
+    /** Something done for a moment helped. */
+    HELPED,
+    /** The same, in vain. */
+    IN_VAIN
+  }
+
   /** Why something is not weighed. */
   enum Why {
     /** No look, place or outcome was found in the words. */

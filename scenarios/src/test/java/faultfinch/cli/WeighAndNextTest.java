@@ -201,7 +201,6 @@ class WeighAndNextTest {
             "U9.D0: open contact",
             "--saw",
             "with K1 out the display reads RNRRDL",
-            "--simulate",
             "--json");
     JsonNode json = new ObjectMapper().readTree(played.out());
     assertEquals(0, played.code());
@@ -211,7 +210,7 @@ class WeighAndNextTest {
     assertTrue(played.err().contains("4 of 4"), played.err());
     // Without its display U9 nothing stands on the glass, whatever else is wrong: that tells
     // nothing.
-    String dark = next("--saw", "with U9 out the display is dark", "--simulate").out();
+    String dark = next("--saw", "with U9 out the display is dark").out();
     assertTrue(dark.contains("shows that with every fault of the list"), dark);
   }
 

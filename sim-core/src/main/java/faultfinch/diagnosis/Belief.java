@@ -33,10 +33,12 @@ public final class Belief {
     Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
     Noticed noticed = new Noticed(dictionary, rates, likelihoods);
     Wavering wavering = new Wavering(rates, likelihoods);
+    Hinted hinted = new Hinted(suspects, rates, evidence);
     List<Suspects.Hypothesis> hypotheses = suspects.hypotheses();
     double out =
         StrictMath.log(rates.outside())
-            + new Outside(likelihoods, dictionary, rates, suspects).log(List.of());
+            + new Outside(likelihoods, dictionary, rates, suspects).log(List.of())
+            + hinted.outside();
     int size = hypotheses.size();
     double[] alone = new double[size];
     double[] ofTwo = new double[size];
@@ -53,7 +55,8 @@ public final class Belief {
     for (int i = 0; i < size; i++) {
       Suspects.Hypothesis h = hypotheses.get(i);
       double log = listed + StrictMath.log(h.weight());
-      log += wavering.of(suspects.all().get(h.suspect()), joint.row(h));
+      Suspect suspect = suspects.all().get(h.suspect());
+      log += wavering.of(suspect, joint.row(h)) + hinted.of(suspect);
       for (int action : missed) {
         log += h.cures().contains(action) ? fails : 0;
       }

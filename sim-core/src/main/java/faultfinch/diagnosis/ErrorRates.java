@@ -103,6 +103,20 @@ public final class ErrorRates {
     return number("outside.cured");
   }
 
+  /** Chance that what a fault shows is gone when a part is out that it is not in, 0 to 1. */
+  double curedByAnotherOut() {
+    return number("out.cures.another");
+  }
+
+  /**
+   * Chance that something done to a part for a moment makes a board work, 0 to 1.
+   *
+   * @param where the fault is, seen from the part: inside, contact or elsewhere
+   */
+  double helps(Hint.How how, String where) {
+    return number("helps." + how.word() + "." + where);
+  }
+
   /** Chance that a board with one fault has another one too, 0 to 1. */
   double another() {
     return number("another");

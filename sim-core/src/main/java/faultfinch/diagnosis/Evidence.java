@@ -11,12 +11,14 @@ import java.util.List;
  * @param missed repairs that were made and changed nothing
  * @param done repairs in the order made; each observation says how many of them came before it
  * @param trials looks the dictionary lacks, as far as they were run
+ * @param hints what came of things done to a part for a moment
  */
 public record Evidence(
     List<Observation> seen,
     List<RepairAction> missed,
     List<RepairAction> done,
-    List<Trial> trials) {
+    List<Trial> trials,
+    List<Hint> hints) {
 
   /** Nothing known. */
   public static final Evidence NONE = new Evidence(List.of(), List.of());
@@ -26,6 +28,7 @@ public record Evidence(
     missed = List.copyOf(missed);
     done = List.copyOf(done);
     trials = List.copyOf(trials);
+    hints = List.copyOf(hints);
     for (Observation observation : seen) {
       if (observation.after() > done.size()) {
         throw new IllegalArgumentException(
@@ -41,7 +44,7 @@ public record Evidence(
 
   /** Of a board on which nothing was repaired, or in vain. */
   public Evidence(List<Observation> seen, List<RepairAction> missed) {
-    this(seen, missed, List.of(), List.of());
+    this(seen, missed, List.of(), List.of(), List.of());
   }
 
   /** Only these observations. */
@@ -49,25 +52,30 @@ public record Evidence(
     return new Evidence(List.of(seen), List.of());
   }
 
+  /** The same with what was run for it. */
+  public Evidence tried(List<Trial> run) {
+    return new Evidence(seen, missed, done, run, hints);
+  }
+
   /** This and one more observation. */
   public Evidence and(Observation more) {
     List<Observation> longer = new ArrayList<>(seen);
     longer.add(more);
-    return new Evidence(longer, missed, done, trials);
+    return new Evidence(longer, missed, done, trials, hints);
   }
 
   /** This and one more repair without success. */
   public Evidence andMissed(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(missed);
     longer.add(action);
-    return new Evidence(seen, longer, done, trials);
+    return new Evidence(seen, longer, done, trials, hints);
   }
 
   /** This and one more repair; what is seen from here on is seen after it. */
   public Evidence andDone(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(done);
     longer.add(action);
-    return new Evidence(seen, missed, longer, trials);
+    return new Evidence(seen, missed, longer, trials, hints);
   }
 
   /** Looks that would show nothing new: made on the bench since the last repair. */

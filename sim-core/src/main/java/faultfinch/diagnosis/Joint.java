@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -61,6 +62,20 @@ final class Joint {
     return dictionary.row(suspects.all().get(h.suspect()).fault());
   }
 
+  /** The row of a hypothesis in the i-th observation: parts may be out, and the fault with them. */
+  private int row(int i, Suspects.Hypothesis h, int row) {
+    return likelihoods.row(i, suspects.all().get(h.suspect()), row);
+  }
+
+  /** The rows of a hypothesis in all observations. */
+  List<Integer> rows(Suspects.Hypothesis h) {
+    List<Integer> rows = new ArrayList<>(usual.length);
+    for (int i = 0; i < usual.length; i++) {
+      rows.add(row(i, h, row(h)));
+    }
+    return rows;
+  }
+
   /** Logarithm of the i-th observation if a row is all that is wrong. */
   double alone(int i, int row) {
     return likelihoods.of(i, row);
@@ -83,7 +98,7 @@ final class Joint {
     }
     int row = row(h);
     for (int i = 0; i < usual.length; i++) {
-      sum += likelihoods.after(i) >= from ? alone(i, row) : 0;
+      sum += likelihoods.after(i) >= from ? alone(i, row(i, h, row)) : 0;
     }
     return sum;
   }
@@ -103,7 +118,7 @@ final class Joint {
         for (int i = 0; i < usual.length; i++) {
           int after = likelihoods.after(i);
           if (after >= from) {
-            log += alone(i, after > number ? FaultDictionary.HEALTHY : row);
+            log += alone(i, after > number ? FaultDictionary.HEALTHY : row(i, h, row));
           }
         }
         sum = plus(sum, log);
@@ -141,7 +156,7 @@ final class Joint {
       return Double.NEGATIVE_INFINITY;
     }
     for (int i = 0; i < usual.length; i++) {
-      sum += besides(i, row);
+      sum += besides(i, row(i, h, row));
     }
     return sum;
   }
@@ -160,7 +175,7 @@ final class Joint {
     }
     int row = row(h);
     for (int i = 0; i < usual.length; i++) {
-      sum += likelihoods.after(i) <= number ? besides(i, row) : 0;
+      sum += likelihoods.after(i) <= number ? besides(i, row(i, h, row)) : 0;
     }
     return sum;
   }

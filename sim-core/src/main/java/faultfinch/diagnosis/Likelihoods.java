@@ -1,11 +1,12 @@
 package faultfinch.diagnosis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * How well each row of a dictionary explains each observation, as natural logarithms. By StrictMath
@@ -14,32 +15,39 @@ import java.util.OptionalInt;
 final class Likelihoods {
   private static final double NOTHING = 1e-9;
 
-  /** A row that was not run in a trial. */
-  private static final int NOT_RUN = -1;
-
   /**
    * One look a sight may have been, with what is to be had of it by cell value.
    *
-   * @param look index into the dictionary, or below 0 for a trial
-   * @param cells of a trial by row, some of them not run; else empty
-   * @param average chance over the rows of a trial, for those that were not run
+   * @param look index into the dictionary; of a trial that of the same look as a board comes
+   * @param cells of a trial by row; else empty
+   * @param byAnother by row of a trial, the chance that the board is as a healthy one there though
+   *     the row was not run; else empty
    */
-  private record Column(int look, int[] cells, double[] chance, boolean[] meant, double average) {
-    double had(int cell) {
-      return cell == NOT_RUN ? average : chance[cell];
+  private record Column(
+      int look, int[] cells, double[] chance, boolean[] meant, double[] byAnother) {
+
+    int cell(FaultDictionary dictionary, int row) {
+      return cells.length > 0 ? cells[row] : dictionary.cell(look, row);
     }
 
-    boolean meant(int cell) {
-      return cell != NOT_RUN && meant[cell];
+    double had(FaultDictionary dictionary, int row) {
+      double shown = chance[cell(dictionary, row)];
+      double healthy = chance[FaultDictionary.HEALTHY];
+      return cells.length > 0 ? shown + byAnother[row] * (healthy - shown) : shown;
     }
   }
 
   /** Whether a healthy board shows what was seen, and the chance of it there. */
   private record Healthy(boolean matches, double chance) {}
 
-  /** A weighed observation; a sight is a list of columns. */
+  /**
+   * A weighed observation; a sight is a list of columns.
+   *
+   * @param trial what its looks are of, if of a board that stands otherwise; all of the same
+   */
   private record Entry(
       Observation observation,
+      Optional<Trial> trial,
       List<List<Column>> sights,
       double error,
       Healthy healthy,
@@ -91,16 +99,26 @@ final class Likelihoods {
 
   private Column column(String look, int index, List<String> meant, double error) {
     List<String> named = meant.stream().map(o -> dictionary.named(index, o)).toList();
-    return column(look, index, new int[0], dictionary.outcomes(index), named, error);
+    List<String> outcomes = dictionary.outcomes(index);
+    return column(look, index, new int[0], outcomes, named, error, new double[0]);
   }
 
+  /** Of a row that was not run it is believed that the parts that are out make no difference. */
   private Column column(Trial trial, List<String> meant, double error) {
-    List<String> outcomes = trial.outcomes();
+    int look = dictionary.look(trial.usual()).orElseThrow();
+    List<String> outcomes = new ArrayList<>(trial.outcomes());
     int[] cells = new int[dictionary.rows()];
+    double[] byAnother = new double[cells.length];
     for (int row = 0; row < cells.length; row++) {
-      cells[row] = trial.outcome(row).map(outcomes::indexOf).orElse(NOT_RUN);
+      Optional<String> run = trial.outcome(row);
+      String shown = run.orElse(dictionary.outcomes(look).get(dictionary.cell(look, row)));
+      if (!outcomes.contains(shown)) {
+        outcomes.add(shown);
+      }
+      cells[row] = outcomes.indexOf(shown);
+      byAnother[row] = run.isPresent() ? 0 : rates.curedByAnotherOut();
     }
-    return column(trial.look(), NOT_RUN, cells, outcomes, meant, error);
+    return column(trial.look(), look, cells, outcomes, meant, error, byAnother);
   }
 
   private Column column(
@@ -109,25 +127,15 @@ final class Likelihoods {
       int[] cells,
       List<String> outcomes,
       List<String> meant,
-      double error) {
+      double error,
+      double[] byAnother) {
     double[] chance = new double[outcomes.size()];
     boolean[] hit = new boolean[chance.length];
     for (int i = 0; i < chance.length; i++) {
       chance[i] = rates.taken(look, outcomes.get(i), meant, chance.length, error);
       hit[i] = meant.contains(outcomes.get(i));
     }
-    double average =
-        Arrays.stream(cells)
-            .filter(c -> c != NOT_RUN)
-            .mapToDouble(c -> chance[c])
-            .average()
-            .orElse(1);
-    return new Column(index, cells, chance, hit, average);
-  }
-
-  /** What a row shows in a column, or {@link #NOT_RUN}. */
-  private int cell(Column column, int row) {
-    return column.cells.length > 0 ? column.cells[row] : dictionary.cell(column.look, row);
+    return new Column(index, cells, chance, hit, byAnother);
   }
 
   private Entry entry(Observation observation, List<List<Column>> sights) {
@@ -148,7 +156,9 @@ final class Likelihoods {
       double once = once(observation, sights, row, error, matches[row]);
       byRow[row] = StrictMath.log(Math.max(chance(observation, beside, once, matches[row]), floor));
     }
-    return new Entry(observation, sights, error, beside, StrictMath.log(best), byRow, matches);
+    Optional<Trial> trial = observation.looks().stream().flatMap(this::trial).findFirst();
+    return new Entry(
+        observation, trial, sights, error, beside, StrictMath.log(best), byRow, matches);
   }
 
   /**
@@ -162,12 +172,16 @@ final class Likelihoods {
         : chance + rates.waits() * (healthy.chance - chance) / 2;
   }
 
+  private Stream<Trial> trial(String look) {
+    return Stream.ofNullable(trials.get(look));
+  }
+
   private boolean matches(Observation observation, List<List<Column>> sights, int row) {
     boolean every = observation.reach().every();
     for (List<Column> sight : sights) {
       boolean had = false;
       for (Column column : sight) {
-        had |= column.meant(cell(column, row));
+        had |= column.meant[column.cell(dictionary, row)];
       }
       if (had != every) {
         return had;
@@ -188,9 +202,8 @@ final class Likelihoods {
       double chance = 0;
       boolean had = false;
       for (Column column : sight) {
-        int cell = cell(column, row);
-        chance = Math.max(chance, column.had(cell));
-        had |= column.meant(cell);
+        chance = Math.max(chance, column.had(dictionary, row));
+        had |= column.meant[column.cell(dictionary, row)];
       }
       all *= had ? 1 : chance;
       none *= 1 - chance;
@@ -223,6 +236,12 @@ final class Likelihoods {
     return notWeighed;
   }
 
+  /** The row that a suspect has in the i-th weighed observation: the healthy one if it is out. */
+  int row(int i, Suspect suspect, int row) {
+    Optional<Trial> trial = entries.get(i).trial;
+    return trial.isPresent() && trial.get().takesAway(suspect) ? FaultDictionary.HEALTHY : row;
+  }
+
   /** Of the i-th weighed observation under a row. */
   double of(int i, int row) {
     return entries.get(i).byRow[row];
@@ -242,7 +261,7 @@ final class Likelihoods {
   boolean differs(int i, int row) {
     for (List<Column> sight : entries.get(i).sights) {
       for (Column column : sight) {
-        if (cell(column, row) > 0) {
+        if (column.cell(dictionary, row) > 0) {
           return true;
         }
       }

@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.fault.RepairAction;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,11 +13,25 @@ import java.util.Set;
  * out, as far as it was run.
  *
  * @param look a text of its own, such as {@code screen with U8 out}
+ * @param usual the look of the dictionary that it is, made of a board that stands so
+ * @param out references of the parts that are out; what is wrong with them is out with them
  * @param healthy what a healthy board shows that stands so
  * @param byRow what is shown with the faults of a row of the dictionary, for those that were run
  */
-public record Trial(String look, String healthy, Map<Integer, String> byRow) {
+public record Trial(
+    String look, String usual, Set<String> out, String healthy, Map<Integer, String> byRow) {
+  /** Least repairs of what leaves the board with the part that is taken out. */
+  private static final Set<RepairAction.Kind> OF_THE_PART =
+      Set.of(
+          RepairAction.Kind.EXCHANGE,
+          RepairAction.Kind.DESOLDER_AND_SOCKET,
+          RepairAction.Kind.EXCHANGE_SMALL,
+          RepairAction.Kind.NEW_SOCKET,
+          RepairAction.Kind.STRAIGHTEN_LEG,
+          RepairAction.Kind.RESEAT);
+
   public Trial {
+    out = Set.copyOf(out);
     byRow = Map.copyOf(byRow);
   }
 
@@ -36,11 +51,26 @@ public record Trial(String look, String healthy, Map<Integer, String> byRow) {
         : Optional.ofNullable(byRow.get(row));
   }
 
-  /** What a row shows in these, by look, beside what the dictionary says of it. */
-  static Map<String, String> shows(FaultDictionary dictionary, int row, List<Trial> trials) {
+  /** Whether a fault is out with the parts, so that the board is a healthy one without them. */
+  public boolean takesAway(Suspect suspect) {
+    return out.contains(suspect.place()) && OF_THE_PART.contains(suspect.repair().kind());
+  }
+
+  /** What a healthy board shows in these, by look, beside what the dictionary says of it. */
+  static Map<String, String> healthy(FaultDictionary dictionary, List<Trial> trials) {
+    Map<String, String> shows = new LinkedHashMap<>(dictionary.shows(FaultDictionary.HEALTHY));
+    trials.forEach(trial -> shows.put(trial.look, trial.healthy));
+    return shows;
+  }
+
+  /** The same with a fault. */
+  static Map<String, String> shows(
+      FaultDictionary dictionary, Suspect suspect, List<Trial> trials) {
+    int row = dictionary.row(suspect.fault());
     Map<String, String> shows = new LinkedHashMap<>(dictionary.shows(row));
     for (Trial trial : trials) {
-      trial.outcome(row).ifPresent(o -> shows.put(trial.look, o));
+      int standsFor = trial.takesAway(suspect) ? FaultDictionary.HEALTHY : row;
+      trial.outcome(standsFor).ifPresent(o -> shows.put(trial.look, o));
     }
     return shows;
   }

@@ -39,9 +39,11 @@ public final class Weigher {
         dictionary.faults().stream()
             .filter(f -> dictionary.row(f) == row && !f.equals(fault))
             .toList();
-    Map<String, String> shows = Trial.shows(dictionary, row, evidence.trials());
-    Map<String, String> healthy =
-        Trial.shows(dictionary, FaultDictionary.HEALTHY, evidence.trials());
+    Map<String, String> shows =
+        suspects.contains(fault)
+            ? Trial.shows(dictionary, suspects.of(fault), evidence.trials())
+            : dictionary.shows(row);
+    Map<String, String> healthy = Trial.healthy(dictionary, evidence.trials());
     List<Map<String, String>> stages = new ArrayList<>(List.of(shows));
     Map<String, String> now = shows;
     for (RepairAction action : evidence.done()) {
@@ -101,18 +103,26 @@ public final class Weigher {
         deciding(stages.get(stages.size() - 1), evidence));
   }
 
+  /**
+   * Faults that no observation tells apart.
+   *
+   * @param rows by observation
+   * @param curedBy number of the first repair done that cured it, from 0
+   */
+  private record Rival(List<Integer> rows, int curedBy) {}
+
   /** Every fault of the list by what each observation is under it, alone and with another. */
   private double[][] rivals(Joint joint, Likelihoods likelihoods) {
-    Set<List<Integer>> kinds = new LinkedHashSet<>();
+    Set<Rival> kinds = new LinkedHashSet<>();
     for (Suspects.Hypothesis h : suspects.hypotheses()) {
       int[] curing = joint.curing(h);
-      kinds.add(List.of(joint.row(h), curing.length == 0 ? Integer.MAX_VALUE : curing[0]));
+      kinds.add(new Rival(joint.rows(h), curing.length == 0 ? Integer.MAX_VALUE : curing[0]));
     }
     double[][] rivals = new double[2 * kinds.size()][likelihoods.weighed().size()];
     int rival = 0;
-    for (List<Integer> kind : kinds) {
+    for (Rival kind : kinds) {
       for (int i = 0; i < rivals[rival].length; i++) {
-        int row = likelihoods.after(i) > kind.get(1) ? FaultDictionary.HEALTHY : kind.get(0);
+        int row = likelihoods.after(i) > kind.curedBy ? FaultDictionary.HEALTHY : kind.rows.get(i);
         rivals[rival][i] = joint.alone(i, row);
         rivals[rival + 1][i] = joint.besides(i, row);
       }

@@ -81,7 +81,7 @@ public record RepairAction(Kind kind, String place) {
   /** The least action that surely cures a fault of this board. */
   public static RepairAction curing(Fault fault, Board board) {
     return switch (fault.seat()) {
-      case INSIDE, LEG -> new RepairAction(exchange(fault.place(), board), fault.place());
+      case INSIDE, LEG -> exchanging(fault.place(), board);
       case BENT_LEG -> new RepairAction(Kind.STRAIGHTEN_LEG, fault.spot());
       case CONTACT -> new RepairAction(Kind.NEW_SOCKET, fault.place());
       case SEATING -> new RepairAction(Kind.RESEAT, fault.place());
@@ -95,12 +95,12 @@ public record RepairAction(Kind kind, String place) {
     };
   }
 
-  private static Kind exchange(String ref, Board board) {
+  /** Whatever it takes to exchange a part of this board. */
+  public static RepairAction exchanging(String ref, Board board) {
     PlacedPart part = board.part(ref).orElseThrow();
-    if (part.type().part() instanceof Element) {
-      return Kind.EXCHANGE_SMALL;
-    }
-    return part.socketed() ? Kind.EXCHANGE : Kind.DESOLDER_AND_SOCKET;
+    boolean chip = !(part.type().part() instanceof Element);
+    Kind chips = part.socketed() ? Kind.EXCHANGE : Kind.DESOLDER_AND_SOCKET;
+    return new RepairAction(chip ? chips : Kind.EXCHANGE_SMALL, ref);
   }
 
   private static boolean inPart(Seat seat) {

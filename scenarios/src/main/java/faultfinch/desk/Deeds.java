@@ -1,0 +1,129 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.board.PlacedPart;
+import faultfinch.fault.RepairAction;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads what was done to parts out of a phrase, and what came of it: "new U1, no change". */
+final class Deeds {
+  private static final List<String> SUPPLIES = List.of("brick", "lead");
+
+  private final Board board;
+  private final Vocabulary vocabulary;
+  private final Places places;
+
+  Deeds(Board board, Vocabulary vocabulary) {
+    this.board = board;
+    this.vocabulary = vocabulary;
+    places = new Places(board, vocabulary);
+  }
+
+  /** What can be done to a part, by its words in the vocabulary. */
+  enum Kind {
+    /** Found good by itself, in another board or a tester. */
+    GOOD("tried.good"),
+    PIGGYBACK("tried.piggyback"),
+    SPRAY("tried.spray"),
+    RESEAT("tried.reseat"),
+    PRESS("tried.press"),
+    EXCHANGE("tried.exchange");
+
+    private final String key;
+
+    Kind(String key) {
+      this.key = key;
+    }
+
+    /** Whether the board is otherwise from then on. */
+    boolean lasts() {
+      return this == EXCHANGE || this == RESEAT;
+    }
+  }
+
+  /** What came of it. */
+  enum Result {
+    NOT_SAID,
+    NOTHING,
+    HELPED
+  }
+
+  /**
+   * Something done.
+   *
+   * @param refs the parts it was done to, or the brick or its lead
+   */
+  record Deed(Kind kind, List<String> refs, Result result) {
+    Deed {
+      refs = List.copyOf(refs);
+    }
+
+    Deed came(Result of) {
+      return new Deed(kind, refs, of);
+    }
+  }
+
+  /** The deed that a phrase tells of, if it tells of one and of a part of this board. */
+  Optional<Deed> of(String phrase) {
+    String small = " " + phrase.toLowerCase(Locale.ROOT) + " ";
+    for (Kind kind : Kind.values()) {
+      Optional<String> words = Vocabulary.in(small.strip(), vocabulary.words(kind.key));
+      if (words.isPresent()) {
+        String rest = Vocabulary.masked(small.strip(), words.get());
+        List<String> supplies = supplies(small.strip());
+        boolean supply = !supplies.isEmpty() && (kind == Kind.GOOD || kind == Kind.EXCHANGE);
+        List<String> refs = supply ? supplies : parts(rest, phrase);
+        Result result = kind == Kind.GOOD ? Result.NOTHING : result(small);
+        return refs.isEmpty() ? Optional.empty() : Optional.of(new Deed(kind, refs, result));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<String> parts(String rest, String typed) {
+    List<String> named =
+        board.parts().stream()
+            .map(PlacedPart::ref)
+            .filter(ref -> rest.matches(".*\\b" + ref.toLowerCase(Locale.ROOT) + "\\b.*"))
+            .toList();
+    return named.isEmpty() ? places.find(typed, true).refs() : named;
+  }
+
+  /** What brings the supply, as a repair names it, if a phrase is of that and of no part. */
+  private List<String> supplies(String rest) {
+    return SUPPLIES.stream()
+        .filter(name -> Vocabulary.in(rest, vocabulary.words("supply." + name)).isPresent())
+        .limit(1)
+        .toList();
+  }
+
+  /** The repair that a deed to a part is. */
+  RepairAction repair(Deed deed, String ref) {
+    if (SUPPLIES.contains(ref)) {
+      return new RepairAction(RepairAction.Kind.SUPPLY, ref);
+    }
+    return deed.kind() == Kind.RESEAT
+        ? new RepairAction(RepairAction.Kind.RESEAT, ref)
+        : RepairAction.exchanging(ref, board);
+  }
+
+  /** What a phrase says came of something. */
+  Result result(String phrase) {
+    String small = phrase.toLowerCase(Locale.ROOT).strip();
+    if (Vocabulary.in(small, vocabulary.words("tried.nothing")).isPresent()) {
+      return Result.NOTHING;
+    }
+    return Vocabulary.in(small, vocabulary.words("tried.helped")).isPresent()
+        ? Result.HELPED
+        : Result.NOT_SAID;
+  }
+
+  /** Whether a phrase says what came of something, and nothing else. */
+  boolean isResult(String phrase) {
+    String small = phrase.toLowerCase(Locale.ROOT).strip();
+    return vocabulary.words("tried.nothing").contains(small)
+        || vocabulary.words("tried.helped").contains(small);
+  }
+}
