@@ -478,6 +478,14 @@ public final class Desk {
         Set<String> both = new LinkedHashSet<>(first.reach().sights().get(0).outcomes());
         boolean narrower = both.retainAll(again.reach().sights().get(0).outcomes());
         boolean tallied = !again.reach().tally().equals(first.reach().tally());
+        boolean wavers =
+            again.reach().tally().equals(Tally.NOW_AND_THEN)
+                && first.reach().tally().equals(Tally.NOW_AND_THEN);
+        if (both.isEmpty() && wavers) {
+          seen.add(again);
+          statements.add(new Statement.Weighed(said, conditions, again, unheard));
+          return;
+        }
         if (both.isEmpty() || tallied) {
           keep(said, new Phrases.Trouble(Statement.Why.TWICE, again.look(), List.of(first.seen())));
           return;

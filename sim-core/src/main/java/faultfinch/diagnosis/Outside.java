@@ -14,6 +14,7 @@ final class Outside {
   private final double[] weightOfRow;
   private final double[] each;
   private final boolean[] joint;
+  private final boolean[] wavers;
   private final int[] before;
   private final double[] again;
   private final Likelihoods likelihoods;
@@ -25,6 +26,7 @@ final class Outside {
     int size = likelihoods.weighed().size();
     each = new double[size];
     joint = new boolean[size];
+    wavers = new boolean[size];
     before = new int[size];
     again = new double[size];
     for (int i = 0; i < size; i++) {
@@ -33,7 +35,8 @@ final class Outside {
       boolean plain =
           reach.tally().equals(Tally.ONCE) && reach.climate() == Observation.Climate.USUAL;
       joint[i] = plain && rates.together(seen.looks().get(0));
-      double usual = plain ? frequency(new boolean[size], i) : average(i);
+      wavers[i] = !plain;
+      double usual = plain ? frequency(new boolean[size], i) : average(only(i));
       each[i] = StrictMath.log(usual);
       before[i] = before(i);
       if (before[i] != NONE) {
@@ -73,12 +76,16 @@ final class Outside {
     double sum = 0;
     int last = 0;
     boolean[] together = new boolean[each.length];
+    boolean[] kept = new boolean[each.length];
+    boolean some = false;
     for (int i = 0; i < each.length; i++) {
       last = Math.max(last, likelihoods.after(i));
       if (!without.contains(i)) {
         boolean repeated = before[i] != NONE && !without.contains(before[i]);
         together[i] = joint[i] && !repeated;
-        sum += repeated ? again[i] : joint[i] ? 0 : each[i];
+        kept[i] = wavers[i] && !repeated;
+        some |= kept[i];
+        sum += repeated ? again[i] : joint[i] || kept[i] ? 0 : each[i];
       }
     }
     for (int after = 0; after <= last; after++) {
@@ -90,14 +97,28 @@ final class Outside {
       }
       sum += any ? StrictMath.log(frequency(now, NONE)) : 0;
     }
-    return sum;
+    return some ? sum + StrictMath.log(average(kept)) : sum;
   }
 
-  /** What the list makes of an observation that no row shows or shows not, such as a tally. */
-  private double average(int i) {
+  private boolean[] only(int i) {
+    boolean[] only = new boolean[each.length];
+    only[i] = true;
+    return only;
+  }
+
+  /**
+   * What the list makes of observations that no row shows or shows not, such as a tally, or what
+   * the board did when it was cold: of all of them together, for whatever is well when cold and
+   * fails when warm is one thing that waits for warmth and not two accidents.
+   */
+  private double average(boolean[] which) {
     double sum = 0;
     for (int row = 0; row < weightOfRow.length; row++) {
-      sum += weightOfRow[row] * StrictMath.exp(likelihoods.of(i, row));
+      double all = weightOfRow[row];
+      for (int i = 0; i < which.length; i++) {
+        all *= which[i] ? StrictMath.exp(likelihoods.of(i, row)) : 1;
+      }
+      sum += all;
     }
     return sum;
   }
