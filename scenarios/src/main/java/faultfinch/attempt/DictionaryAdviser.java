@@ -16,6 +16,7 @@ import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Route;
 import faultfinch.diagnosis.RowSource;
+import faultfinch.diagnosis.StartRows;
 import faultfinch.diagnosis.Step;
 import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.Fault;
@@ -62,7 +63,7 @@ final class DictionaryAdviser implements Adviser {
   }
 
   private boolean agrees(int row, Facts facts) {
-    for (Facts.Seen seen : facts.seen()) {
+    for (Facts.Seen seen : weighed(facts)) {
       OptionalInt look = dictionary.look(seen.look());
       if (look.isPresent() && !dictionary.shows(look.getAsInt(), row, seen.feature())) {
         return false;
@@ -78,9 +79,14 @@ final class DictionaryAdviser implements Adviser {
         .toList();
   }
 
+  /** The bench starts five times and the dictionary eight: what it tells is not compared. */
+  private static List<Facts.Seen> weighed(Facts facts) {
+    return facts.seen().stream().filter(s -> !s.look().equals(StartRows.LOOK)).toList();
+  }
+
   private static Evidence evidence(Facts facts) {
     return new Evidence(
-        facts.seen().stream().map(s -> Observation.bench(s.look(), s.feature())).toList(),
+        weighed(facts).stream().map(s -> Observation.bench(s.look(), s.feature())).toList(),
         facts.missed());
   }
 
@@ -129,7 +135,9 @@ final class DictionaryAdviser implements Adviser {
 
   /** A round of the bench ROM is a move by its own name, every other look a look. */
   private static String move(String look) {
-    return BenchRom.named(look).isPresent() ? look : Move.look(Look.parse(look)).text();
+    return BenchRom.named(look).isPresent() || look.equals(StartRows.LOOK)
+        ? look
+        : Move.look(Look.parse(look)).text();
   }
 
   private static Debrief.Leg leg(Route.Leg leg) {

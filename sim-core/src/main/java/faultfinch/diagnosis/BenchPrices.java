@@ -17,7 +17,9 @@ public record BenchPrices(Prices prices) implements PriceList {
 
   @Override
   public Price look(String look) {
-    return BenchRom.named(look).map(this::benchRom).orElseGet(() -> prices.of(Look.parse(look)));
+    return look.equals(StartRows.LOOK)
+        ? prices.of(new Move(Moves.COLD_STARTS, ""))
+        : BenchRom.named(look).map(this::benchRom).orElseGet(() -> prices.of(Look.parse(look)));
   }
 
   private Price benchRom(BenchRom way) {

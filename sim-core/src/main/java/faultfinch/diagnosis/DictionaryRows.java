@@ -9,19 +9,22 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
-/** Rows from running the board, with rounds of its bench ROM as far as they are asked for. */
+/** Rows from running the board, with cold starts and its bench ROM as far as they are asked for. */
 public final class DictionaryRows implements RowSource {
   private final SurveyRows looks;
-  private final List<BenchRomRows> rounds = new ArrayList<>();
+  private final List<RowSource> more = new ArrayList<>();
 
   /**
-   * @param wanted whether a look that is a round of the bench ROM is to be run
+   * @param wanted whether a look that is the cold starts, or a round of the bench ROM, is to be run
    */
   public DictionaryRows(Board board, Predicate<String> wanted) {
     looks = new SurveyRows(board);
+    if (wanted.test(StartRows.LOOK)) {
+      more.add(new StartRows(board));
+    }
     for (BenchRom way : BenchRom.of(board)) {
       if (wanted.test(way.look())) {
-        rounds.add(new BenchRomRows(board, way));
+        more.add(new BenchRomRows(board, way));
       }
     }
   }
@@ -41,7 +44,7 @@ public final class DictionaryRows implements RowSource {
   public Row row(List<Fault> faults, long boardSeed) {
     Row row = looks.row(faults, boardSeed);
     SortedMap<String, String> shows = new TreeMap<>(row.shows());
-    rounds.forEach(round -> shows.putAll(round.row(faults, boardSeed).shows()));
+    more.forEach(source -> shows.putAll(source.row(faults, boardSeed).shows()));
     return new Row(shows, row.trail());
   }
 }

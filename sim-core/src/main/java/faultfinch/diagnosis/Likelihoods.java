@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Starts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,10 @@ import java.util.stream.Stream;
  */
 final class Likelihoods {
   private static final double NOTHING = 1e-9;
+  private static final String SCREEN = "screen";
+
+  /** What a board that has not started does in a look that nobody noted. */
+  private static final double UNKNOWN = 0.5;
 
   /**
    * One look a sight may have been, with what is to be had of it by cell value.
@@ -152,9 +157,18 @@ final class Likelihoods {
     double[] byRow = new double[dictionary.rows()];
     boolean[] matches = new boolean[byRow.length];
     for (int row = 0; row < byRow.length; row++) {
-      matches[row] = matches(observation, sights, row);
-      double once = once(observation, sights, row, error, matches[row]);
-      byRow[row] = StrictMath.log(Math.max(chance(observation, beside, once, matches[row]), floor));
+      Optional<Starts.Said> starts = starts(observation, row);
+      double chance;
+      if (starts.isPresent()) {
+        double failed = failed(observation, starts.get(), error, healthy);
+        matches[row] = healthy || failed > error;
+        chance = startsNowAndThen(observation, starts.get(), whole, failed);
+      } else {
+        matches[row] = matches(observation, sights, row);
+        double once = once(observation, sights, row, error, matches[row]);
+        chance = chance(observation, beside, once, matches[row]);
+      }
+      byRow[row] = StrictMath.log(Math.max(chance, floor));
     }
     Optional<Trial> trial = observation.looks().stream().flatMap(this::trial).findFirst();
     return new Entry(
@@ -170,6 +184,39 @@ final class Likelihoods {
     return seen.reach().climate() == Observation.Climate.USUAL
         ? chance
         : chance + rates.waits() * (healthy.chance - chance) / 2;
+  }
+
+  /** How often a board starts, if an owner looked at one that starts now and then. */
+  private Optional<Starts.Said> starts(Observation observation, int row) {
+    OptionalInt look = dictionary.look(StartRows.LOOK);
+    return look.isEmpty() || dictionary.cell(look.getAsInt(), row) == FaultDictionary.HEALTHY
+        ? Optional.empty()
+        : starts(observation, dictionary.outcome(look.getAsInt(), row));
+  }
+
+  private Optional<Starts.Said> starts(Observation observation, String outcome) {
+    boolean owners =
+        observation.looks().stream()
+            .allMatch(l -> rates.tier(l) == ErrorRates.Tier.OWNER && !l.equals(StartRows.LOOK));
+    return owners ? Starts.said(outcome) : Optional.empty();
+  }
+
+  /** Chance of an observation when such a board has not started. */
+  private double failed(
+      Observation observation, Starts.Said starts, double error, boolean healthy) {
+    for (Sight sight : observation.reach().sights()) {
+      if (sight.looks().contains(SCREEN)) {
+        return sight.outcomes().contains(starts.otherwise()) ? 1 - error : error;
+      }
+    }
+    return healthy ? error : UNKNOWN;
+  }
+
+  /** What such a board shows is decided anew at each start. */
+  private static double startsNowAndThen(
+      Observation observation, Starts.Said starts, double started, double failed) {
+    double once = starts.chance() * started + (1 - starts.chance()) * failed;
+    return observation.reach().tally().chance(once);
   }
 
   private Stream<Trial> trial(String look) {
@@ -259,6 +306,9 @@ final class Likelihoods {
 
   /** Whether a row shows anything but the healthy in the looks of the i-th weighed observation. */
   boolean differs(int i, int row) {
+    if (starts(entries.get(i).observation, row).isPresent()) {
+      return true;
+    }
     for (List<Column> sight : entries.get(i).sights) {
       for (Column column : sight) {
         if (column.cell(dictionary, row) > 0) {
@@ -306,7 +356,15 @@ final class Likelihoods {
     }
     double mistaken = every ? all : Math.min(1 - entry.error, 1 - none);
     double once = matches ? 1 - entry.error : mistaken;
+    Optional<Starts.Said> starts =
+        starts(entry.observation, shows.getOrDefault(StartRows.LOOK, Starts.ALIKE));
     double chance = chance(entry.observation, entry.healthy, once, matches);
+    if (starts.isPresent()) {
+      boolean healthy = entry.healthy.matches;
+      double failed = failed(entry.observation, starts.get(), entry.error, healthy);
+      double started = healthy ? 1 - entry.error : entry.error;
+      chance = startsNowAndThen(entry.observation, starts.get(), started, failed);
+    }
     double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
     return StrictMath.log(Math.max(chance, floor));
   }

@@ -9,10 +9,13 @@ import java.util.List;
 public final class Stages {
   private Stages() {}
 
-  /** All looks of the bench at the board as it starts and is typed on; then its bench ROM. */
+  /**
+   * All looks of the bench at the board as it starts and is typed on; cold starts; its bench ROM.
+   */
   public static List<DictionaryBuild.Stage> of(Board board) {
     List<DictionaryBuild.Stage> stages = new ArrayList<>();
     stages.add(new DictionaryBuild.Stage("looks", SurveyRows.ofMany(board)));
+    stages.add(new DictionaryBuild.Stage(StartRows.LOOK, new StartRows(board)));
     for (BenchRom way : BenchRom.of(board)) {
       stages.add(new DictionaryBuild.Stage(way.look(), new BenchRomRows(board, way)));
     }
