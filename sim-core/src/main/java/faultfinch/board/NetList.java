@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** The nets of a board file: every pin of every part is on one of them or left unconnected. */
@@ -12,11 +13,18 @@ final class NetList {
   private static final Pattern NAME = Pattern.compile("[A-Z0-9+-]+/?");
 
   private final PartList parts;
+  private final Optional<Overlay> overlay;
   private final Map<String, Net> nets = new LinkedHashMap<>();
   private final Map<Pad, String> used = new LinkedHashMap<>();
 
   NetList(Located nets, List<Located> unconnected, PartList parts) {
+    this(nets, unconnected, parts, Optional.empty());
+  }
+
+  /** The same with an overlay, whose pieces go on from the nets and whose parts taken are gone. */
+  NetList(Located nets, List<Located> unconnected, PartList parts, Optional<Overlay> overlay) {
     this.parts = parts;
+    this.overlay = overlay;
     if (nets.entries().isEmpty()) {
       throw nets.wrong("an object without nets", "at least one net");
     }
@@ -52,14 +60,43 @@ final class NetList {
     String name = entry.key().text(NAME, "a net name such as D0, RES/ or 5V");
     TrackReader track = new TrackReader(entry.value(), parts);
     Net net = track.net(name);
+    boolean ofBoard = overlay.isPresent() && !overlay.get().holds(entry.value());
     for (int i = 0; i < net.pads().size(); i++) {
-      Pad pad = net.pads().get(i);
-      String other = used.putIfAbsent(pad, name);
-      if (other != null) {
-        throw track.wrong(i, twice(pad, other), "each pin on one net, once");
+      if (!ofBoard || !parts.isTaken(net.pads().get(i).ref())) {
+        use(net, i, track, name);
       }
     }
-    nets.put(name, net);
+    net = net.without(pad -> parts.isTaken(pad.ref()));
+    for (Located join : overlay.map(o -> o.joins(name)).orElse(List.of())) {
+      net = net.and(joined(join, net));
+    }
+    if (!net.pads().isEmpty()) {
+      nets.put(name, net);
+    }
+  }
+
+  private Net joined(Located join, Net net) {
+    TrackReader track = new TrackReader(join, parts);
+    Net more = track.net(net.name());
+    if (!net.pads().contains(more.pads().get(0))) {
+      throw track.wrong(0, more.pads().get(0).text(), "a pad of net " + net.name());
+    }
+    for (int i = 1; i < more.pads().size(); i++) {
+      use(more, i, track, net.name());
+    }
+    return more;
+  }
+
+  private void use(Net net, int number, TrackReader track, String name) {
+    Pad pad = net.pads().get(number);
+    if (parts.isTaken(pad.ref())) {
+      throw track.wrong(
+          number, pad.text() + ", of a part taken away", "a pin of a part that stays");
+    }
+    String other = used.putIfAbsent(pad, name);
+    if (other != null) {
+      throw track.wrong(number, twice(pad, other), "each pin on one net, once");
+    }
   }
 
   private void leave(Located pin) {
