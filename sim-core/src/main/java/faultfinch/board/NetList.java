@@ -12,6 +12,9 @@ import java.util.regex.Pattern;
 final class NetList {
   private static final Pattern NAME = Pattern.compile("[A-Z0-9+-]+/?");
 
+  /** A net as it is written, of the board's file or of the overlay's. */
+  private record Drawn(TrackReader track, Net net, boolean ofBoard) {}
+
   private final PartList parts;
   private final Optional<Overlay> overlay;
   private final Map<String, Net> nets = new LinkedHashMap<>();
@@ -28,7 +31,11 @@ final class NetList {
     if (nets.entries().isEmpty()) {
       throw nets.wrong("an object without nets", "at least one net");
     }
-    nets.entries().forEach(this::add);
+    List<Drawn> drawn = nets.entries().stream().map(this::drawn).toList();
+    // The board's own first, so that it is the overlay that is wrong.
+    drawn.stream().filter(Drawn::ofBoard).forEach(this::use);
+    drawn.stream().filter(d -> !d.ofBoard()).forEach(this::use);
+    drawn.forEach(d -> add(d.net()));
     unconnected.forEach(this::leave);
     parts.parts().forEach(this::check);
   }
@@ -56,22 +63,28 @@ final class NetList {
     return net;
   }
 
-  private void add(Located.Entry entry) {
+  private Drawn drawn(Located.Entry entry) {
     String name = entry.key().text(NAME, "a net name such as D0, RES/ or 5V");
     TrackReader track = new TrackReader(entry.value(), parts);
-    Net net = track.net(name);
-    boolean ofBoard = overlay.isPresent() && !overlay.get().holds(entry.value());
-    for (int i = 0; i < net.pads().size(); i++) {
-      if (!ofBoard || !parts.isTaken(net.pads().get(i).ref())) {
-        use(net, i, track, name);
+    boolean ofBoard = overlay.isEmpty() || !overlay.get().holds(entry.value());
+    return new Drawn(track, track.net(name), ofBoard);
+  }
+
+  private void use(Drawn drawn) {
+    for (int i = 0; i < drawn.net.pads().size(); i++) {
+      if (!drawn.ofBoard || !parts.isTaken(drawn.net.pads().get(i).ref())) {
+        use(drawn.net, i, drawn.track);
       }
     }
-    net = net.without(pad -> parts.isTaken(pad.ref()));
-    for (Located join : overlay.map(o -> o.joins(name)).orElse(List.of())) {
+  }
+
+  private void add(Net drawn) {
+    Net net = drawn.without(pad -> parts.isTaken(pad.ref()));
+    for (Located join : overlay.map(o -> o.joins(drawn.name())).orElse(List.of())) {
       net = net.and(joined(join, net));
     }
     if (!net.pads().isEmpty()) {
-      nets.put(name, net);
+      nets.put(net.name(), net);
     }
   }
 
@@ -82,18 +95,18 @@ final class NetList {
       throw track.wrong(0, more.pads().get(0).text(), "a pad of net " + net.name());
     }
     for (int i = 1; i < more.pads().size(); i++) {
-      use(more, i, track, net.name());
+      use(more, i, track);
     }
     return more;
   }
 
-  private void use(Net net, int number, TrackReader track, String name) {
+  private void use(Net net, int number, TrackReader track) {
     Pad pad = net.pads().get(number);
     if (parts.isTaken(pad.ref())) {
       throw track.wrong(
           number, pad.text() + ", of a part taken away", "a pin of a part that stays");
     }
-    String other = used.putIfAbsent(pad, name);
+    String other = used.putIfAbsent(pad, net.name());
     if (other != null) {
       throw track.wrong(number, twice(pad, other), "each pin on one net, once");
     }

@@ -17,20 +17,10 @@ final class Overlay {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*");
   private static final int VERSION = 1;
   private static final List<String> OPTIONAL =
-      List.of(
-          "takes",
-          "fits",
-          "parts",
-          "drops",
-          "nets",
-          "joins",
-          "unconnected",
-          "power",
-          "right",
-          "worthTakingOut");
+      List.of("takes", "fits", "parts", "drops", "nets", "joins", "unconnected", "power", "right");
 
   /** What stands in an overlay as it stands in a board. */
-  private static final List<String> INSTEAD = List.of("power", "right", "worthTakingOut");
+  private static final List<String> INSTEAD = List.of("power", "right");
 
   private final Located root;
   private final Set<String> takes = new LinkedHashSet<>();
@@ -72,6 +62,7 @@ final class Overlay {
           switch (entry.key().text()) {
             case "parts" -> new Located.Entry(entry.key(), parts(entry.value()));
             case "nets" -> new Located.Entry(entry.key(), nets(entry.value()));
+            case "worthTakingOut" -> new Located.Entry(entry.key(), inSockets(entry.value()));
             case "unconnected" -> new Located.Entry(entry.key(), unconnected(entry.value()));
             default -> instead(entry);
           });
@@ -166,6 +157,15 @@ final class Overlay {
       }
     }
     return board.with(List.copyOf(byName.values()));
+  }
+
+  /** Chips that can still be taken out as they could. */
+  private Located inSockets(Located board) {
+    Set<String> soldered = new LinkedHashSet<>(takes);
+    entries("fits").stream()
+        .filter(e -> e.value().find("socketed").filter(s -> !s.truth()).isPresent())
+        .forEach(e -> soldered.add(e.key().text()));
+    return board.of(board.items().stream().filter(r -> !soldered.contains(r.text())).toList());
   }
 
   /**
