@@ -236,7 +236,9 @@ final class OwnBoardAnswer {
       columns.row(
           String.valueOf(i + 1),
           Figures.perCent(role.belief(), words),
-          Figures.perCent(role.fitted(), words),
+          role.parts().size() == held.size() || role.parts().isEmpty()
+              ? words.say("own.everywhere")
+              : Figures.perCent(role.fitted(), words),
           called(role),
           where(role),
           due(role) + mayDiffer(role));
