@@ -16,6 +16,7 @@ import org.apache.commons.cli.Option;
 final class BoardChoice {
   static final String OPTION = "board";
   private static final String FILE = ".json";
+  private static final String LAID_OVER = "+";
 
   private final Words words;
 
@@ -41,18 +42,22 @@ final class BoardChoice {
     return named(given.text(OPTION).or(() -> ofFiles).orElse(shipped.get(0)));
   }
 
-  /** The board of this name, or the file of an author's own. */
+  /** The board of this name, or the file of an author's own, be it with an overlay. */
   Board named(String name) {
-    List<String> shipped = BoardReader.shippedNames();
-    if (name.endsWith(FILE)) {
+    int laid = name.indexOf(FILE + LAID_OVER);
+    String file = laid < 0 ? name : name.substring(0, laid + FILE.length());
+    if (file.endsWith(FILE)) {
       try {
-        return BoardReader.read(Path.of(name));
+        return laid < 0
+            ? BoardReader.read(Path.of(file))
+            : BoardReader.read(Path.of(file), name.substring(file.length() + 1));
       } catch (InvalidPathException e) {
         throw words.misuse("board.no-path", name);
       }
     }
+    List<String> shipped = BoardReader.shippedVariants();
     if (!shipped.contains(name)) {
-      throw words.misuse("board.unknown", name, NearNames.alternatives(shipped));
+      throw words.misuse("board.unknown", name, NearNames.of(name, shipped));
     }
     return BoardReader.shipped(name);
   }

@@ -34,7 +34,7 @@ enum Commands {
       case TRAIN -> new TrainCommand();
       case RUN -> new RunCommand();
       case LIST -> new ListCommand();
-      case RANK -> new RankCommand(Commands::known);
+      case RANK -> new RankCommand(Commands::known, Commands::ready);
       case JOB -> new JobCommand(Commands::known);
       case WEIGH -> new WeighCommand(Commands::known);
       case NEXT -> new NextCommand(Commands::known);
@@ -45,6 +45,10 @@ enum Commands {
 
   private static Known known(Board board, Terminal terminal) {
     return new Dictionaries(terminal, Dictionaries.usersCache()).of(board);
+  }
+
+  private static Optional<Known> ready(Board board, Terminal terminal) {
+    return new Dictionaries(terminal, Dictionaries.usersCache()).ready(board);
   }
 
   private static Known whole(Board board, Terminal terminal) {

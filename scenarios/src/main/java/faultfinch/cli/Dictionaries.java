@@ -54,11 +54,17 @@ final class Dictionaries {
   /** What is known of a board. */
   Known of(Board board) {
     Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
-    FaultDictionary dictionary =
-        kept(origin)
-            .or(() -> ShippedDictionaries.of(board, origin))
-            .orElseGet(() -> built(board, FaultUniverse.of(board), origin, Optional.empty()));
-    return known(board, dictionary);
+    return ready(board)
+        .orElseGet(
+            () -> known(board, built(board, FaultUniverse.of(board), origin, Optional.empty())));
+  }
+
+  /** The same of a board of which it is known without a build. */
+  Optional<Known> ready(Board board) {
+    Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
+    return kept(origin)
+        .or(() -> ShippedDictionaries.of(board, origin))
+        .map(dictionary -> known(board, dictionary));
   }
 
   /** The same after every fault that the dictionary lacks was run. */

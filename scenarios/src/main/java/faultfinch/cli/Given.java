@@ -41,6 +41,10 @@ final class Given {
       }
       return new Given(sorted, words);
     } catch (UnrecognizedOptionException e) {
+      String elsewhere = "given.elsewhere." + e.getOption();
+      if (words.knows(elsewhere)) {
+        throw words.misuse(elsewhere);
+      }
       List<String> known =
           options.getOptions().stream().map(o -> "--" + o.getLongOpt()).sorted().toList();
       String near = NearNames.of(e.getOption(), known);

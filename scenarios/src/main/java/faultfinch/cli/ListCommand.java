@@ -57,10 +57,13 @@ final class ListCommand implements Command {
       if (subject == Subject.CASES) {
         return Listings.cases(given.text(BoardChoice.OPTION));
       }
+      if (subject == Subject.TICKS) {
+        return Listings.ticks(Ticks.ofBoards());
+      }
       List<Board> boards =
           given.has(BoardChoice.OPTION)
               ? List.of(new BoardChoice(words).board(given))
-              : BoardReader.shippedNames().stream().map(BoardReader::shipped).toList();
+              : BoardReader.shippedVariants().stream().map(BoardReader::shipped).toList();
       return Listings.boards(boards);
     }
     BoardChoice choice = new BoardChoice(words);
@@ -68,7 +71,7 @@ final class ListCommand implements Command {
     ref.ifPresent(r -> choice.part(board, r));
     Predicate<String> wanted = r -> ref.isEmpty() || ref.get().equals(r);
     return switch (subject) {
-      case BOARDS, CASES -> throw new IllegalStateException(subject + " is not of parts");
+      case BOARDS, CASES, TICKS -> throw new IllegalStateException(subject + " is not of parts");
       case PARTS -> Listings.parts(board, wanted);
       case PINS -> Listings.pins(board, wanted, words);
       case NETS -> Listings.nets(board, pads -> pads.stream().map(Pad::ref).anyMatch(wanted));

@@ -9,6 +9,8 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Tick;
+import faultfinch.board.Variants;
 import faultfinch.desk.Saying;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.format.Case;
@@ -138,6 +140,22 @@ final class Listings {
                           saying.kind() + ": " + saying.shows())));
     }
     return rows;
+  }
+
+  /** Each question with its answers and what the boards say that have another than the first. */
+  static Listing ticks(Variants variants) {
+    List<List<Object>> rows = new ArrayList<>();
+    for (Tick tick : variants.ticks()) {
+      String here = variants.boards().get(0).ticks().get(tick.name());
+      List<String> others =
+          variants.boards().stream()
+              .filter(b -> !b.ticks().get(tick.name()).equals(here))
+              .map(Variants.Variant::name)
+              .toList();
+      String answers = String.join(" / ", tick.answers());
+      rows.add(List.of(tick.name(), answers, here, others, tick.asks()));
+    }
+    return new Listing(List.of("tick", "answers", "here", "otherwise", "asks"), rows);
   }
 
   static Listing cases(Optional<String> board) {

@@ -136,6 +136,11 @@ final class Noted {
     return desk.evidence();
   }
 
+  /** How the board stands from here on. */
+  void stands(String when) {
+    say(d -> d.stands(when));
+  }
+
   /** What it came to, in order. */
   List<Statement> statements() {
     return desk.statements();

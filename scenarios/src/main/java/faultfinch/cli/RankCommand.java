@@ -18,12 +18,17 @@ final class RankCommand implements Command {
   private static final int MOST_ROWS = 10_000;
 
   private final BiFunction<Board, Terminal, Known> knowledge;
+  private final BiFunction<Board, Terminal, Optional<Known>> ready;
 
   /**
    * @param knowledge finds what is known of a board
+   * @param ready the same of boards of which it is known already
    */
-  RankCommand(BiFunction<Board, Terminal, Known> knowledge) {
+  RankCommand(
+      BiFunction<Board, Terminal, Known> knowledge,
+      BiFunction<Board, Terminal, Optional<Known>> ready) {
     this.knowledge = knowledge;
+    this.ready = ready;
   }
 
   @Override
@@ -31,6 +36,7 @@ final class RankCommand implements Command {
     Options options = new Options();
     options.addOption(BoardChoice.option());
     Noted.addTo(options);
+    OwnBoardAnswer.addTo(options);
     return options
         .addOption(Given.flag(PAIRS))
         .addOption(Given.value(MOST, "N"))
@@ -42,6 +48,15 @@ final class RankCommand implements Command {
     Words words = terminal.words();
     given.nothingElse();
     int most = (int) given.whole(MOST, USUAL, 1, MOST_ROWS);
+    if (OwnBoardAnswer.isAsked(given, words)) {
+      OwnBoardAnswer answer = OwnBoardAnswer.of(given, terminal, ready);
+      if (given.has(JSON)) {
+        JsonPage.print(answer.json(most), terminal.out());
+      } else {
+        answer.print(most);
+      }
+      return DONE;
+    }
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);

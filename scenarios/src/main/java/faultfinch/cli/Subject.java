@@ -12,7 +12,8 @@ enum Subject {
   NETS("nets"),
   FAULTS("faults"),
   OBSERVATIONS("observations"),
-  CASES("cases");
+  CASES("cases"),
+  TICKS("ticks");
 
   private final String word;
 
@@ -24,7 +25,7 @@ enum Subject {
   boolean ofParts() {
     return switch (this) {
       case PARTS, PINS, NETS, FAULTS, OBSERVATIONS -> true;
-      case BOARDS, CASES -> false;
+      case BOARDS, CASES, TICKS -> false;
     };
   }
 

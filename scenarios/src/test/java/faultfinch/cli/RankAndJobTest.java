@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,7 +57,8 @@ class RankAndJobTest {
   }
 
   private static String rank(String... args) {
-    return ask(new RankCommand((board, terminal) -> known), args);
+    return ask(
+        new RankCommand((board, terminal) -> known, (board, terminal) -> Optional.of(known)), args);
   }
 
   private static String job(String... args) {

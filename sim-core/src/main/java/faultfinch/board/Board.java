@@ -2,6 +2,8 @@ package faultfinch.board;
 
 import faultfinch.part.PartCatalog;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,7 @@ import java.util.Optional;
  * @param benchRom the module that speaks for it, if there is one
  * @param tracks as they are laid, in the order of the nets and their segments; empty if nobody laid
  *     them
+ * @param duties short names of what parts do, by reference: what boards of one kind have in common
  */
 public record Board(
     String name,
@@ -46,7 +49,8 @@ public record Board(
     List<Contact> contacts,
     int readyMilliseconds,
     Optional<BenchRom> benchRom,
-    List<Track> tracks) {
+    List<Track> tracks,
+    Map<String, String> duties) {
 
   /** When a board whose file does not say so is ready, in milliseconds since power-on. */
   public static final int USUALLY_READY_MS = 1000;
@@ -61,6 +65,7 @@ public record Board(
     worthTakingOut = List.copyOf(worthTakingOut);
     contacts = List.copyOf(contacts);
     tracks = List.copyOf(tracks);
+    duties = Collections.unmodifiableMap(new LinkedHashMap<>(duties));
   }
 
   /** A board on a smooth brick with nothing plugged in, no bench ROM and no tracks laid. */
@@ -104,7 +109,8 @@ public record Board(
         List.of(),
         USUALLY_READY_MS,
         Optional.empty(),
-        List.of());
+        List.of(),
+        Map.of());
   }
 
   /** The same board with something on it. */
@@ -155,7 +161,8 @@ public record Board(
         contacts,
         readyMilliseconds,
         benchRom,
-        laid);
+        laid,
+        duties);
   }
 
   private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
@@ -190,13 +197,46 @@ public record Board(
         both(contacts, plug.contacts()),
         ready,
         benchRom,
-        tracks);
+        tracks,
+        duties);
   }
 
   private static <T> List<T> both(List<T> own, List<T> more) {
     List<T> all = new ArrayList<>(own);
     all.addAll(more);
     return all;
+  }
+
+  /** Whether no run can tell this board from another: they differ in sockets and in names alone. */
+  public boolean runsAs(Board other) {
+    return hertz == other.hertz
+        && crystal.equals(other.crystal)
+        && phaseNanoseconds.equals(other.phaseNanoseconds)
+        && soldered(parts).equals(soldered(other.parts))
+        && nets.equals(other.nets)
+        && supply.equals(other.supply)
+        && brickMicrofarads == other.brickMicrofarads
+        && sameFirmware(other)
+        && milestones.equals(other.milestones)
+        && exercise.equals(other.exercise)
+        && rightDisplay.equals(other.rightDisplay)
+        && readyMilliseconds == other.readyMilliseconds
+        && contacts.equals(other.contacts)
+        && tracks.equals(other.tracks);
+  }
+
+  private static List<PlacedPart> soldered(List<PlacedPart> parts) {
+    return parts.stream().map(PlacedPart::soldered).toList();
+  }
+
+  private boolean sameFirmware(Board other) {
+    boolean same = firmware.size() == other.firmware.size();
+    for (int i = 0; same && i < firmware.size(); i++) {
+      same =
+          firmware.get(i).ref().equals(other.firmware.get(i).ref())
+              && Arrays.equals(firmware.get(i).image(), other.firmware.get(i).image());
+    }
+    return same;
   }
 
   /** The track of a piece of a net, if tracks are laid. */

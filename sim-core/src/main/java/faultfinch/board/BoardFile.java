@@ -42,6 +42,7 @@ final class BoardFile {
   private static final int LONGEST_MS = 60_000;
 
   private final BoardFolder folder;
+  private final Optional<Overlay> overlay;
   private final Located root;
   private final BigDecimal width;
   private final BigDecimal height;
@@ -51,26 +52,47 @@ final class BoardFile {
   private final List<Track> tracks;
 
   BoardFile(BoardFolder folder, String file) {
+    this(folder, file, Optional.empty());
+  }
+
+  /** The same with an overlay laid over it. */
+  BoardFile(BoardFolder folder, String file, Optional<Overlay> overlay) {
     this.folder = folder;
-    this.root = Located.read(folder.shown(file), bytes(folder, file)).keys(REQUIRED, OPTIONAL);
+    this.overlay = overlay;
+    Located base = Located.read(folder.shown(file), bytes(folder, file)).keys(REQUIRED, OPTIONAL);
+    this.root = overlay.map(o -> o.over(base)).orElse(base);
     root.get("format").whole(VERSION, VERSION);
     Located outline = root.get("outline").keys(List.of("width", "height"), List.of());
     this.width = outline.get("width").number("1", LARGEST_MILLIMETRES);
     this.height = outline.get("height").number("1", LARGEST_MILLIMETRES);
-    this.parts = new PartList(root.get("parts"), width, height);
-    this.nets = new NetList(root.get("nets"), list("unconnected"), parts);
+    List<Located> taken = overlay.map(o -> o.taken(base)).orElse(List.of());
+    this.parts = new PartList(root.get("parts"), taken, width, height);
+    this.nets = new NetList(root.get("nets"), list("unconnected"), parts, overlay);
     this.programs = new Programs(list("firmware"), folder, parts);
-    this.tracks = routes(folder).map(r -> r.tracks(parts.parts(), nets.nets())).orElse(List.of());
+    this.tracks = routes(folder).map(this::tracks).orElse(List.of());
+  }
+
+  private List<Track> tracks(RouteFile routes) {
+    return overlay
+        .map(o -> routes.left(parts.parts(), nets.nets(), o.added()))
+        .orElseGet(() -> routes.tracks(parts.parts(), nets.nets()));
+  }
+
+  private String name() {
+    String name = root.get("name").text(NAME, "small letters, digits and hyphens, a letter first");
+    return overlay.map(o -> BoardReader.overlaid(name, o.name())).orElse(name);
   }
 
   Board board() {
     Located crystal =
         root.get("crystal").keys(List.of("part", "hertz", "ticksPerCycle"), List.of());
     return new Board(
-        root.get("name").text(NAME, "small letters, digits and hyphens, a letter first"),
-        root.get("title").words(),
+        name(),
+        overlay.map(Overlay::title).orElseGet(() -> root.get("title").words()),
         root.get("maker").words(),
-        root.find("about").map(Located::words).orElse(""),
+        overlay
+            .map(Overlay::about)
+            .orElseGet(() -> root.find("about").map(Located::words).orElse("")),
         crystal.get("hertz").whole(1, Integer.MAX_VALUE),
         ofType(crystal.get("part"), PartCatalog.OSCILLATOR),
         phases(crystal),
@@ -88,7 +110,8 @@ final class BoardFile {
         List.of(),
         root.find("readyMs").map(v -> v.whole(1, LONGEST_MS)).orElse(Board.USUALLY_READY_MS),
         root.find("benchRom").map(f -> new BenchRomFile(f, folder, parts).benchRom()),
-        tracks);
+        tracks,
+        parts.duties());
   }
 
   private List<Located> list(String key) {

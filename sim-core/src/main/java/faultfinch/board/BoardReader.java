@@ -8,6 +8,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads a described board, one that comes with the program or an author's own, and checks all that
@@ -15,6 +17,8 @@ import java.util.List;
  */
 public final class BoardReader {
   private static final String FILE = "board.json";
+  private static final String BOARDS = "/faultfinch/boards/";
+  private static final String LAID_OVER = "+";
   private static final List<String> SHIPPED = List.of("sorrel", "tamarisk");
 
   private BoardReader() {}
@@ -24,17 +28,74 @@ public final class BoardReader {
     return SHIPPED;
   }
 
+  /** Names of those boards with all that overlays make of them, each behind its own. */
+  public static List<String> shippedVariants() {
+    return SHIPPED.stream().flatMap(name -> names(new Shipped(name), name)).toList();
+  }
+
+  private static Stream<String> names(BoardFolder folder, String board) {
+    List<String> overlays = VariantsFile.in(folder).map(VariantsFile::names).orElse(List.of());
+    return Stream.concat(Stream.of(board), overlays.stream().map(o -> overlaid(board, o)));
+  }
+
+  /** The name of a board with an overlay. */
+  static String overlaid(String board, String overlay) {
+    return board + LAID_OVER + overlay;
+  }
+
   /**
-   * A board that comes with the program.
+   * A board that comes with the program, or one with an overlay.
    *
+   * @param name such as {@code tamarisk} or {@code tamarisk+soldered}
    * @throws BadInput if there is none of this name
    */
   public static Board shipped(String name) {
-    if (!SHIPPED.contains(name)) {
+    int laid = name.indexOf(LAID_OVER);
+    String board = laid < 0 ? name : name.substring(0, laid);
+    if (!SHIPPED.contains(board)) {
       throw new BadInput(
-          name + "/" + FILE, 1, 1, "no board '" + name + "'", NearNames.alternatives(SHIPPED));
+          board + "/" + FILE, 1, 1, "no board '" + board + "'", NearNames.alternatives(SHIPPED));
     }
-    return new BoardFile(new Shipped(name), FILE).board();
+    BoardFolder folder = new Shipped(board);
+    return laid < 0
+        ? new BoardFile(folder, FILE).board()
+        : overlaid(folder, FILE, name.substring(laid + 1));
+  }
+
+  /** The shipped board that the board of this name has an overlay of, if it has one. */
+  public static Optional<Board> under(String name) {
+    int laid = name.indexOf(LAID_OVER);
+    return laid < 0 || !SHIPPED.contains(name.substring(0, laid))
+        ? Optional.empty()
+        : Optional.of(shipped(name.substring(0, laid)));
+  }
+
+  private static Board overlaid(BoardFolder folder, String file, String overlay) {
+    VariantsFile variants =
+        VariantsFile.in(folder)
+            .orElseThrow(
+                () ->
+                    new BadInput(
+                        folder.shown(VariantsFile.FILE),
+                        1,
+                        1,
+                        "no file, so no overlay '" + overlay + "'",
+                        "a board with overlays"));
+    return new BoardFile(folder, file, Optional.of(variants.overlay(overlay))).board();
+  }
+
+  /** What overlays make of a board that comes with the program. */
+  public static Variants variants(String name) {
+    BoardFolder folder = new Shipped(name);
+    return VariantsFile.in(folder).map(f -> f.variants(shipped(name))).orElse(Variants.NONE);
+  }
+
+  /** A file that comes with the program beside a board of this name, such as its dictionary. */
+  public static Optional<InputStream> beside(String name, String file) {
+    int laid = name.indexOf(LAID_OVER);
+    String folder = laid < 0 ? name + "/" : name.substring(0, laid) + "/" + VariantsFile.FOLDER;
+    String resource = BOARDS + folder + file;
+    return Optional.ofNullable(BoardReader.class.getResourceAsStream(resource));
   }
 
   /**
@@ -47,10 +108,16 @@ public final class BoardReader {
     return new BoardFile(new OnDisk(boardJson), String.valueOf(boardJson.getFileName())).board();
   }
 
+  /** The same with an overlay that lies in the folder {@code overlays} beside it. */
+  public static Board read(Path boardJson, String overlay) {
+    String file = String.valueOf(boardJson.getFileName());
+    return overlaid(new OnDisk(boardJson), file, overlay);
+  }
+
   private record Shipped(String board) implements BoardFolder {
     @Override
     public byte[] bytes(String name) throws IOException {
-      String resource = "/faultfinch/boards/" + board + "/" + name;
+      String resource = BOARDS + board + "/" + name;
       try (InputStream in = BoardReader.class.getResourceAsStream(resource)) {
         if (in == null) {
           throw new NoSuchFileException(shown(name));

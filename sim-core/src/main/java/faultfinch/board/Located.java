@@ -97,6 +97,18 @@ public final class Located {
     return new LocatedParser(file, utf8).document();
   }
 
+  /** An object in the same place with other keys and values. */
+  Located with(List<Entry> others) {
+    require(Kind.OBJECT);
+    return object(source, path, new Place(line, column, offset), others);
+  }
+
+  /** A list in the same place with other values. */
+  Located of(List<Located> others) {
+    require(Kind.ARRAY);
+    return array(source, path, new Place(line, column, offset), others);
+  }
+
   public Kind kind() {
     return kind;
   }

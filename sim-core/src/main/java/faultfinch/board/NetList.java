@@ -5,22 +5,37 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** The nets of a board file: every pin of every part is on one of them or left unconnected. */
 final class NetList {
   private static final Pattern NAME = Pattern.compile("[A-Z0-9+-]+/?");
 
+  /** A net as it is written, of the board's file or of the overlay's. */
+  private record Drawn(TrackReader track, Net net, boolean ofBoard) {}
+
   private final PartList parts;
+  private final Optional<Overlay> overlay;
   private final Map<String, Net> nets = new LinkedHashMap<>();
   private final Map<Pad, String> used = new LinkedHashMap<>();
 
   NetList(Located nets, List<Located> unconnected, PartList parts) {
+    this(nets, unconnected, parts, Optional.empty());
+  }
+
+  /** The same with an overlay, whose pieces go on from the nets and whose parts taken are gone. */
+  NetList(Located nets, List<Located> unconnected, PartList parts, Optional<Overlay> overlay) {
     this.parts = parts;
+    this.overlay = overlay;
     if (nets.entries().isEmpty()) {
       throw nets.wrong("an object without nets", "at least one net");
     }
-    nets.entries().forEach(this::add);
+    List<Drawn> drawn = nets.entries().stream().map(this::drawn).toList();
+    // The board's own first, so that it is the overlay that is wrong.
+    drawn.stream().filter(Drawn::ofBoard).forEach(this::use);
+    drawn.stream().filter(d -> !d.ofBoard()).forEach(this::use);
+    drawn.forEach(d -> add(d.net()));
     unconnected.forEach(this::leave);
     parts.parts().forEach(this::check);
   }
@@ -48,18 +63,53 @@ final class NetList {
     return net;
   }
 
-  private void add(Located.Entry entry) {
+  private Drawn drawn(Located.Entry entry) {
     String name = entry.key().text(NAME, "a net name such as D0, RES/ or 5V");
     TrackReader track = new TrackReader(entry.value(), parts);
-    Net net = track.net(name);
-    for (int i = 0; i < net.pads().size(); i++) {
-      Pad pad = net.pads().get(i);
-      String other = used.putIfAbsent(pad, name);
-      if (other != null) {
-        throw track.wrong(i, twice(pad, other), "each pin on one net, once");
+    boolean ofBoard = overlay.isEmpty() || !overlay.get().holds(entry.value());
+    return new Drawn(track, track.net(name), ofBoard);
+  }
+
+  private void use(Drawn drawn) {
+    for (int i = 0; i < drawn.net.pads().size(); i++) {
+      if (!drawn.ofBoard || !parts.isTaken(drawn.net.pads().get(i).ref())) {
+        use(drawn.net, i, drawn.track);
       }
     }
-    nets.put(name, net);
+  }
+
+  private void add(Net drawn) {
+    Net net = drawn.without(pad -> parts.isTaken(pad.ref()));
+    for (Located join : overlay.map(o -> o.joins(drawn.name())).orElse(List.of())) {
+      net = net.and(joined(join, net));
+    }
+    if (!net.pads().isEmpty()) {
+      nets.put(net.name(), net);
+    }
+  }
+
+  private Net joined(Located join, Net net) {
+    TrackReader track = new TrackReader(join, parts);
+    Net more = track.net(net.name());
+    if (!net.pads().contains(more.pads().get(0))) {
+      throw track.wrong(0, more.pads().get(0).text(), "a pad of net " + net.name());
+    }
+    for (int i = 1; i < more.pads().size(); i++) {
+      use(more, i, track);
+    }
+    return more;
+  }
+
+  private void use(Net net, int number, TrackReader track) {
+    Pad pad = net.pads().get(number);
+    if (parts.isTaken(pad.ref())) {
+      throw track.wrong(
+          number, pad.text() + ", of a part taken away", "a pin of a part that stays");
+    }
+    String other = used.putIfAbsent(pad, net.name());
+    if (other != null) {
+      throw track.wrong(number, twice(pad, other), "each pin on one net, once");
+    }
   }
 
   private void leave(Located pin) {

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 /** The parts of a board file, and what it says elsewhere about one of them. */
 final class PartList {
   private static final Pattern REF = Pattern.compile("[A-Z]+[0-9]+");
+  private static final Pattern DUTY = Pattern.compile("[a-z]+(-[a-z]+)*");
   private static final Pattern VALUE = Pattern.compile("[0-9]+([kMRpnuA][0-9]*)?");
 
   /** At most a gigohm, so that ohms fit an int. */
@@ -40,22 +41,44 @@ final class PartList {
           "connector");
 
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
+  private final Map<String, PlacedPart> taken = new LinkedHashMap<>();
+  private final Map<String, String> duties = new LinkedHashMap<>();
   private final Map<String, Located> places = new LinkedHashMap<>();
   private final BigDecimal width;
   private final BigDecimal height;
 
   /** Width and height of the outline are in millimetres. */
   PartList(Located parts, BigDecimal width, BigDecimal height) {
+    this(parts, List.of(), width, height);
+  }
+
+  /**
+   * The same for a board with an overlay.
+   *
+   * @param taken parts that tracks of the board still name
+   */
+  PartList(Located parts, List<Located> taken, BigDecimal width, BigDecimal height) {
     this.width = width;
     this.height = height;
     if (parts.items().isEmpty()) {
       throw parts.wrong("at least one part");
     }
     parts.items().forEach(this::add);
+    taken.forEach(place -> this.taken.put(place.get("ref").text(), part(place)));
   }
 
   List<PlacedPart> parts() {
     return List.copyOf(parts.values());
+  }
+
+  /** Whether an overlay takes this part away. */
+  boolean isTaken(String ref) {
+    return taken.containsKey(ref);
+  }
+
+  /** Duties of the parts that have one, by reference. */
+  Map<String, String> duties() {
+    return duties;
   }
 
   /** Where the file describes a part. */
@@ -81,7 +104,7 @@ final class PartList {
       throw text.wrongAt(from, "'" + written + "'", "a pin, written for example U4.Y0/");
     }
     String ref = written.substring(0, dot);
-    PlacedPart part = parts.get(ref);
+    PlacedPart part = parts.getOrDefault(ref, taken.get(ref));
     if (part == null) {
       throw text.wrongAt(from, "unknown part '" + ref + "'", NearNames.of(ref, parts.keySet()));
     }
@@ -97,7 +120,10 @@ final class PartList {
   }
 
   private void add(Located place) {
-    PlacedPart part = part(place.keys(KEYS, List.of("value")));
+    PlacedPart part = part(place.keys(KEYS, List.of("value", "duty")));
+    place
+        .find("duty")
+        .ifPresent(d -> duties.put(part.ref(), d.text(DUTY, "small letters and hyphens")));
     Located first = places.putIfAbsent(part.ref(), place);
     if (first != null) {
       throw place

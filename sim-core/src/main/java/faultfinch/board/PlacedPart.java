@@ -21,4 +21,10 @@ public record PlacedPart(
     int turn,
     boolean socketed,
     String value,
-    String share) {}
+    String share) {
+
+  /** The same without a socket. */
+  PlacedPart soldered() {
+    return new PlacedPart(ref, type, role, x, y, turn, false, value, share);
+  }
+}

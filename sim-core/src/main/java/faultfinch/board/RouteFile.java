@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -16,6 +17,10 @@ import java.util.regex.Pattern;
  */
 final class RouteFile {
   static final String NAME = "routes.json";
+
+  /** Millimetres from the middle of a pad to its edge. */
+  private static final double PAD_RADIUS = 0.8;
+
   private static final String NUMBER = "\\d{1,4}(\\.\\d{1,3})?";
   private static final Pattern TRACK =
       Pattern.compile(
@@ -66,6 +71,34 @@ final class RouteFile {
       throw first
           .getValue()
           .wrong("track '" + first.getKey() + "'", "a piece of track of the board's nets");
+    }
+    return List.copyOf(tracks);
+  }
+
+  /**
+   * Those of the tracks that an overlay leaves where they are. A piece that would run under a pad
+   * of an added part had to be laid otherwise, and nobody did.
+   *
+   * @param added references of the parts that the overlay adds
+   */
+  List<Track> left(List<PlacedPart> parts, List<Net> nets, Set<String> added) {
+    Map<Pad, PadPlace> places = new LinkedHashMap<>();
+    parts.forEach(p -> Footprint.of(p).pads().forEach(q -> places.put(q.pad(), q)));
+    List<PadPlace> in =
+        places.values().stream().filter(p -> added.contains(p.pad().ref())).toList();
+    List<Track> tracks = new ArrayList<>();
+    for (Net net : nets) {
+      for (Net.Segment s : net.segments()) {
+        Located text = texts.get(s.text());
+        if (text != null) {
+          Track track = track(net.name(), s, text);
+          check(track, places.get(s.from()), places.get(s.to()), text);
+          double clear = track.width() / 2 + PAD_RADIUS;
+          if (in.stream().noneMatch(p -> track.distance(p.x(), p.y()) < clear)) {
+            tracks.add(track);
+          }
+        }
+      }
     }
     return List.copyOf(tracks);
   }

@@ -20,6 +20,7 @@ public final class Belief {
   private final double outside;
   private final double two;
   private final double cured;
+  private final double evidence;
   private final List<Observation> weighed;
   private final List<Observation> notWeighed;
 
@@ -103,6 +104,12 @@ public final class Belief {
     outside = StrictMath.exp(out - best) / sum;
     two = pairs / sum;
     cured = over / sum;
+    this.evidence = best + StrictMath.log(sum);
+  }
+
+  /** Logarithm of how likely the evidence is on a board of this kind, whatever is wrong with it. */
+  double logEvidence() {
+    return evidence;
   }
 
   /** Belief that the fault is none of the list, 0 to 1. */

@@ -34,6 +34,11 @@ public final class ErrorRates {
     return new ErrorRates(figures(), "outside.desk");
   }
 
+  /** The same for a board that is none of ours. */
+  public static ErrorRates ownBoard() {
+    return new ErrorRates(figures(), "outside.own");
+  }
+
   /**
    * The same with another figure.
    *
@@ -96,6 +101,13 @@ public final class ErrorRates {
   /** Prior belief in something the fault list does not hold, 0 to 1. */
   double outside() {
     return number(outsideKey);
+  }
+
+  /**
+   * By how much a board counts less for each tick in which it differs from the one on the table.
+   */
+  double tick() {
+    return number("own.tick");
   }
 
   /** Chance that a repair happens to cure what the fault list does not hold, 0 to 1. */

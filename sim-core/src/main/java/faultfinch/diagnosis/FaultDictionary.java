@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The signature of every fault of one board: what each look shows. Faults that no look can tell
@@ -245,6 +246,19 @@ public final class FaultDictionary {
       departures.add(new Departure(otherwise, excited.get().contains(fault.text())));
     }
     return Optional.of(departures);
+  }
+
+  /**
+   * The rows that some faults have here, as those of another board on which they do the same.
+   *
+   * @param faults in the order of that board; those it does not know are left out
+   */
+  FaultDictionary ofOthers(Origin other, List<String> faults) {
+    Map<String, Integer> rows = new LinkedHashMap<>();
+    faults.stream().filter(this::knows).forEach(f -> rows.put(f, row(f)));
+    Optional<Set<String>> left =
+        excited.map(e -> rows.keySet().stream().filter(e::contains).collect(Collectors.toSet()));
+    return new FaultDictionary(other, columns, dropped, rows, left, cells);
   }
 
   /** Whether a look shows this with a fault of this row. */

@@ -77,7 +77,7 @@ public final class Suspects {
     actions = List.copyOf(indexOfAction.keySet());
   }
 
-  /** Every fault of a universe. */
+  /** Every fault of a universe that can come about: on a board without sockets no hand errs. */
   public static Suspects of(FaultUniverse universe) {
     Map<String, Set<RepairAction>> actionsAt = new LinkedHashMap<>();
     for (RepairAction action : universe.repairs()) {
@@ -91,6 +91,9 @@ public final class Suspects {
     }
     List<Suspect> all = new ArrayList<>();
     for (FaultUniverse.Entry entry : universe.entries()) {
+      if (entry.weight() == 0) {
+        continue;
+      }
       Fault fault = entry.fault();
       Set<RepairAction> near = new LinkedHashSet<>();
       near.add(entry.repair());

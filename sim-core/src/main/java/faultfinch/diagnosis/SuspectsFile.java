@@ -1,6 +1,7 @@
 package faultfinch.diagnosis;
 
 import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
 import faultfinch.fault.RepairAction;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
@@ -33,9 +34,9 @@ public final class SuspectsFile {
 
   /** The suspects that were shipped for just this board. */
   public static Optional<Suspects> shipped(Board board, Origin origin) {
-    String path = "/faultfinch/boards/" + board.name() + "/" + fileName(board);
-    try (InputStream in = Board.class.getResourceAsStream(path)) {
-      return in == null ? Optional.empty() : read(in.readAllBytes(), origin);
+    Optional<InputStream> file = BoardReader.beside(board.name(), fileName(board));
+    try (InputStream in = file.orElse(InputStream.nullInputStream())) {
+      return file.isEmpty() ? Optional.empty() : read(in.readAllBytes(), origin);
     } catch (IOException e) {
       throw new UncheckedIOException("the program's own " + fileName(board) + " is unreadable", e);
     }

@@ -113,7 +113,8 @@ final class TestBoards {
         List.of(),
         Board.USUALLY_READY_MS,
         Optional.empty(),
-        List.of());
+        List.of(),
+        Map.of());
   }
 
   /** Erased but for one byte in each of pages 0, 3 and 31. */
