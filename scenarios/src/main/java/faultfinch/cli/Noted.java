@@ -136,6 +136,11 @@ final class Noted {
     return desk.evidence();
   }
 
+  /** All that it came to so far. */
+  Evidence evidence() {
+    return desk.evidence();
+  }
+
   /** How the board stands from here on. */
   void stands(String when) {
     say(d -> d.stands(when));

@@ -47,7 +47,7 @@ final class OwnBoardAnswer {
   private record Held(Known known, Noted noted) {
     Set<String> expressed() {
       return noted.statements().stream()
-          .filter(s -> s instanceof Statement.Weighed)
+          .filter(s -> !(s instanceof Statement.Kept))
           .map(Statement::said)
           .collect(Collectors.toCollection(LinkedHashSet::new));
     }
@@ -161,6 +161,7 @@ final class OwnBoardAnswer {
   }
 
   private static Belief belief(Held held, Set<String> said) {
+    Evidence all = held.noted.evidence();
     Set<Observation> seen = new LinkedHashSet<>();
     for (Statement statement : held.noted.statements()) {
       if (statement instanceof Statement.Weighed w && said.contains(w.said())) {
@@ -171,7 +172,7 @@ final class OwnBoardAnswer {
         held.known.dictionary(),
         held.known.diagnosis().suspects(),
         ErrorRates.ownBoard(),
-        new Evidence(List.copyOf(seen), List.of(), List.of(), List.of()));
+        new Evidence(List.copyOf(seen), all.missed(), all.done(), List.of(), all.hints()));
   }
 
   /** What can be expressed on every one of them. */
@@ -219,6 +220,8 @@ final class OwnBoardAnswer {
     for (Statement statement : held.get(0).noted.statements()) {
       if (statement instanceof Statement.Weighed w && !w.said().equals(w.observation().text())) {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), words));
+      } else if (statement instanceof Statement.Tried t) {
+        terminal.say("rank.taken", t.said(), Taken.words(t, words));
       }
     }
     boards();
