@@ -84,6 +84,15 @@ final class Noted {
    * @throws BadInput if a file is not right
    */
   Evidence evidence(Given given, Terminal terminal) {
+    return evidence(given, List.of(), terminal);
+  }
+
+  /**
+   * The same.
+   *
+   * @param asked faults that are run in any case if the board is run with parts out
+   */
+  Evidence evidence(Given given, List<String> asked, Terminal terminal) {
     for (Map.Entry<String, String> e : given.inOrder(ALL)) {
       switch (e.getKey()) {
         case SAW -> say(d -> d.note(Entry.saw(e.getValue())));
@@ -97,7 +106,7 @@ final class Noted {
         default -> add(JobFile.read(path(e.getValue(), words)));
       }
     }
-    return given.has(QUICK) || desk.partsOut().isEmpty() ? desk.evidence() : simulated(terminal);
+    return given.has(QUICK) || desk.partsOut().isEmpty() ? desk.evidence() : simulated(asked, terminal);
   }
 
   private void say(Consumer<Desk> words) {
@@ -106,12 +115,12 @@ final class Noted {
   }
 
   /** The same once more with what the likeliest faults show on a board that stands so. */
-  private Evidence simulated(Terminal terminal) {
+  private Evidence simulated(List<String> asked, Terminal terminal) {
     Belief belief = known.diagnosis().belief(desk.evidence());
     Map<List<String>, Lookbook> lookbooks = new LinkedHashMap<>();
     List<Trials> all = new ArrayList<>();
     for (List<String> out : desk.partsOut()) {
-      Trials trials = Trials.of(known, out, belief, terminal);
+      Trials trials = Trials.of(known, out, asked, belief, terminal);
       all.add(trials);
       lookbooks.put(out, trials.lookbook());
     }

@@ -44,12 +44,23 @@ final class Trials {
     this.out = out;
   }
 
-  /** Runs them, and tells how far it is. */
-  static Trials of(Known known, List<String> out, Belief belief, Terminal terminal) {
+  /**
+   * Runs them, and tells how far it is.
+   *
+   * @param asked faults that are run in any case, as far as the dictionary knows them
+   */
+  static Trials of(
+      Known known, List<String> out, List<String> asked, Belief belief, Terminal terminal) {
     FaultDictionary dictionary = known.dictionary();
     Trials trials = new Trials(new LinkedHashSet<>(dictionary.looks()), out);
     Map<Integer, List<Fault>> faults = new LinkedHashMap<>();
     faults.put(FaultDictionary.HEALTHY, List.of());
+    for (String fault : asked) {
+      if (dictionary.knows(fault) && !trials.takesAway(fault, known)) {
+        faults.putIfAbsent(
+            dictionary.row(fault), List.of(FaultKinds.parse(fault, known.board())));
+      }
+    }
     double rest = belief.faults().stream().mapToDouble(Share::belief).sum() * SHARE;
     for (Share share : belief.faults()) {
       int row = dictionary.row(share.what());

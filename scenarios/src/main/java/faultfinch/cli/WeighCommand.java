@@ -1,6 +1,7 @@
 package faultfinch.cli;
 
 import faultfinch.board.Board;
+import faultfinch.desk.Statement;
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Verdict;
@@ -52,7 +53,8 @@ final class WeighCommand implements Command {
     Known known = knowledge.apply(board, terminal);
     double odds = given.number(ODDS, USUAL_ODDS, "2", "1000000").doubleValue();
     Noted noted = new Noted(known, words);
-    Evidence evidence = noted.evidence(given, terminal);
+    List<String> asked = suspects.stream().map(Fault::text).toList();
+    Evidence evidence = noted.evidence(given, asked, terminal);
     Verdict verdict = verdict(suspects, known, evidence, odds);
     if (given.has(JSON)) {
       Map<String, Object> json = json(verdict);
@@ -61,6 +63,7 @@ final class WeighCommand implements Command {
     } else {
       noted.remarks(terminal);
       print(verdict, terminal);
+      tried(suspects, noted, evidence, terminal);
     }
     return verdict.finding() == Verdict.Finding.CONTRADICTED ? NEGATIVE : DONE;
   }
@@ -121,6 +124,19 @@ final class WeighCommand implements Command {
                     d.ifSo(),
                     d.ifNot()),
             () -> terminal.say("weigh.no-deciding"));
+  }
+
+  /** What was tried is no observation: it is told beside the verdict. */
+  private static void tried(
+      List<Fault> suspects, Noted noted, Evidence evidence, Terminal terminal) {
+    for (Statement statement : noted.statements()) {
+      if (statement instanceof Statement.Tried t && t.came() != Statement.Came.REPAIRED) {
+        terminal.say("weigh.tried", t.said());
+      }
+    }
+    evidence.missed().stream()
+        .filter(action -> suspects.stream().allMatch(action::cures))
+        .forEach(action -> terminal.say("weigh.missed", action.text()));
   }
 
   private static String fit(Verdict verdict) {
