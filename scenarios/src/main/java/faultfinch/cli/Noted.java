@@ -106,7 +106,9 @@ final class Noted {
         default -> add(JobFile.read(path(e.getValue(), words)));
       }
     }
-    return given.has(QUICK) || desk.partsOut().isEmpty() ? desk.evidence() : simulated(asked, terminal);
+    return given.has(QUICK) || desk.partsOut().isEmpty()
+        ? desk.evidence()
+        : simulated(asked, terminal);
   }
 
   private void say(Consumer<Desk> words) {
@@ -266,6 +268,9 @@ final class Noted {
       } else if (statement instanceof Statement.Tried t) {
         object.put("tried", words.say("json.came." + t.came()));
         object.put("parts", (Object) t.parts());
+        weighed.add(object);
+      } else if (statement instanceof Statement.Past p) {
+        object.put("history", p.history().word());
         weighed.add(object);
       }
     }

@@ -172,7 +172,8 @@ final class OwnBoardAnswer {
         held.known.dictionary(),
         held.known.diagnosis().suspects(),
         ErrorRates.ownBoard(),
-        new Evidence(List.copyOf(seen), all.missed(), all.done(), List.of(), all.hints()));
+        new Evidence(
+            List.copyOf(seen), all.missed(), all.done(), List.of(), all.hints(), all.histories()));
   }
 
   /** What can be expressed on every one of them. */
@@ -222,6 +223,8 @@ final class OwnBoardAnswer {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), words));
       } else if (statement instanceof Statement.Tried t) {
         terminal.say("rank.taken", t.said(), Taken.words(t, words));
+      } else if (statement instanceof Statement.Past p) {
+        terminal.say("rank.taken", p.said(), Taken.words(p, words));
       }
     }
     boards();

@@ -89,6 +89,8 @@ final class RankCommand implements Command {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), terminal.words()));
       } else if (statement instanceof Statement.Tried t) {
         terminal.say("rank.taken", t.said(), Taken.words(t, terminal.words()));
+      } else if (statement instanceof Statement.Past p) {
+        terminal.say("rank.taken", p.said(), Taken.words(p, terminal.words()));
       }
     }
     noted.remarks(terminal);

@@ -13,6 +13,8 @@ final class Said {
         terminal.say("rank.taken", w.said(), Taken.words(w.observation(), terminal.words()));
       } else if (statement instanceof Statement.Tried t) {
         terminal.say("rank.taken", t.said(), Taken.words(t, terminal.words()));
+      } else if (statement instanceof Statement.Past p) {
+        terminal.say("rank.taken", p.said(), Taken.words(p, terminal.words()));
       } else if (statement instanceof Statement.Kept k) {
         terminal.say("seen.kept", k.said(), noted.why(k));
       }

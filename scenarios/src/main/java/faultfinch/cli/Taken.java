@@ -23,6 +23,10 @@ final class Taken {
     return words.say("taken.tried." + tried.came(), String.join(", ", tried.parts()));
   }
 
+  static String words(Statement.Past past, Words words) {
+    return words.say("taken.history." + past.history());
+  }
+
   static String words(Observation observation, Words words) {
     List<Sight> sights = observation.reach().sights();
     List<String> outcomes = sights.stream().flatMap(s -> s.outcomes().stream()).distinct().toList();

@@ -57,8 +57,7 @@ final class Trials {
     faults.put(FaultDictionary.HEALTHY, List.of());
     for (String fault : asked) {
       if (dictionary.knows(fault) && !trials.takesAway(fault, known)) {
-        faults.putIfAbsent(
-            dictionary.row(fault), List.of(FaultKinds.parse(fault, known.board())));
+        faults.putIfAbsent(dictionary.row(fault), List.of(FaultKinds.parse(fault, known.board())));
       }
     }
     double rest = belief.faults().stream().mapToDouble(Share::belief).sum() * SHARE;

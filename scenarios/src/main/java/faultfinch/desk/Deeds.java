@@ -29,6 +29,7 @@ final class Deeds {
     SPRAY("tried.spray"),
     RESEAT("tried.reseat"),
     PRESS("tried.press"),
+    SOCKET("tried.socket"),
     EXCHANGE("tried.exchange");
 
     private final String key;
@@ -39,7 +40,7 @@ final class Deeds {
 
     /** Whether the board is otherwise from then on. */
     boolean lasts() {
-      return this == EXCHANGE || this == RESEAT;
+      return this == EXCHANGE || this == RESEAT || this == SOCKET;
     }
   }
 
@@ -104,9 +105,11 @@ final class Deeds {
     if (SUPPLIES.contains(ref)) {
       return new RepairAction(RepairAction.Kind.SUPPLY, ref);
     }
-    return deed.kind() == Kind.RESEAT
-        ? new RepairAction(RepairAction.Kind.RESEAT, ref)
-        : RepairAction.exchanging(ref, board);
+    return switch (deed.kind()) {
+      case RESEAT -> new RepairAction(RepairAction.Kind.RESEAT, ref);
+      case SOCKET -> new RepairAction(RepairAction.Kind.NEW_SOCKET, ref);
+      default -> RepairAction.exchanging(ref, board);
+    };
   }
 
   /** What a phrase says came of something. */

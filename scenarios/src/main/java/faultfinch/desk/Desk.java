@@ -5,6 +5,7 @@ import faultfinch.board.Board;
 import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Hint;
+import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -44,6 +45,7 @@ public final class Desk {
   /** Words are read by what a board that stands so can show. */
   private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
 
+  private final Vocabulary vocabulary;
   private final Circumstances circumstances;
   private final Deeds deeds;
   private final Stand complete;
@@ -53,6 +55,7 @@ public final class Desk {
   private final List<RepairAction> done = new ArrayList<>();
   private final List<RepairAction> missed = new ArrayList<>();
   private final List<Hint> hints = new ArrayList<>();
+  private final List<History> histories = new ArrayList<>();
 
   /** Something lasting of which it is not said yet what came of it, and in which words. */
   private Optional<Deeds.Deed> open = Optional.empty();
@@ -73,7 +76,7 @@ public final class Desk {
    * @param out looks that can be weighed, by the parts that are out
    */
   public Desk(Board board, Lookbook lookbook, Map<List<String>, Lookbook> out) {
-    Vocabulary vocabulary = Vocabulary.shipped();
+    vocabulary = Vocabulary.shipped();
     deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
@@ -133,6 +136,22 @@ public final class Desk {
     if (!bared.bare()) {
       note(Entry.saw(bared.text()));
     }
+  }
+
+  /** Whether a piece tells what became of the board before; told twice it counts once. */
+  private boolean history(String piece) {
+    String small = piece.toLowerCase(Locale.ROOT);
+    for (History history : History.values()) {
+      String key = "history." + history.word();
+      if (Vocabulary.in(small, vocabulary.words(key)).isPresent()) {
+        if (!histories.contains(history)) {
+          histories.add(history);
+        }
+        statements.add(new Statement.Past(piece, conditions, history));
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a whole entry tells of something done to a part and what came of it. */
@@ -222,7 +241,7 @@ public final class Desk {
       case SPRAY -> Optional.of(Hint.How.SPRAY);
       case PRESS -> Optional.of(Hint.How.PRESS);
       case PIGGYBACK -> Optional.of(Hint.How.PIGGYBACK);
-      case GOOD, RESEAT, EXCHANGE -> Optional.empty();
+      case GOOD, RESEAT, SOCKET, EXCHANGE -> Optional.empty();
     };
   }
 
@@ -241,7 +260,7 @@ public final class Desk {
   /** What of it can be weighed. */
   public Evidence evidence() {
     settle();
-    return new Evidence(seen, missed, done, List.of(), hints);
+    return new Evidence(seen, missed, done, List.of(), hints, histories);
   }
 
   /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
@@ -260,7 +279,7 @@ public final class Desk {
   }
 
   private void note(Entry entry, String piece) {
-    if (deed(piece)) {
+    if (history(piece) || deed(piece)) {
       return;
     }
     settle();

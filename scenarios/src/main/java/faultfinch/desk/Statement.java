@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import java.util.List;
 
@@ -47,6 +48,9 @@ public sealed interface Statement {
       parts = List.copyOf(parts);
     }
   }
+
+  /** Something that became of the board before it was brought. */
+  record Past(String said, Conditions when, History history) implements Statement {}
 
   /** What came of something tried. */
   enum Came {

@@ -8,6 +8,7 @@ import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Hint;
+import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.fault.RepairAction;
 import java.util.List;
@@ -66,6 +67,12 @@ class DeedsTest {
   }
 
   @Test
+  void newSocket_isNoNewChip() {
+    RepairAction socket = new RepairAction(RepairAction.Kind.NEW_SOCKET, "U9");
+    assertEquals(List.of(socket), of("display dark", "new socket at U9, no change").missed());
+  }
+
+  @Test
   void exchange_withoutAResult_isDoneAndWhatFollowsWasSeenAfterIt() {
     Evidence evidence = of("display dark", "exchanged U9", "display shows garbage");
     assertEquals(List.of(NEW_U9), evidence.done());
@@ -116,5 +123,16 @@ class DeedsTest {
     Statement.Tried tried = assertInstanceOf(Statement.Tried.class, statement);
     assertEquals(List.of("U1", "U9"), tried.parts());
     assertEquals(Statement.Came.REPAIR_MISSED, tried.came());
+  }
+
+  @Test
+  void past_ofTheBoard_isAHistory_onceHoweverOftenTold() {
+    Evidence evidence =
+        of(
+            "display dark, stored in a damp cellar",
+            "somebody has been inside",
+            "green spots under the chips");
+    assertEquals(List.of(History.DAMP, History.OPENED), evidence.histories());
+    assertEquals(1, evidence.seen().size());
   }
 }

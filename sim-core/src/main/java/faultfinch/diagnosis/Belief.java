@@ -25,9 +25,8 @@ public final class Belief {
   private final List<Observation> notWeighed;
 
   /** After this evidence. */
-  public Belief(
-      FaultDictionary dictionary, Suspects suspects, ErrorRates rates, Evidence evidence) {
-    this.suspects = suspects;
+  public Belief(FaultDictionary dictionary, Suspects before, ErrorRates rates, Evidence evidence) {
+    suspects = History.after(evidence.histories(), before, rates);
     Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence);
     weighed = List.copyOf(likelihoods.weighed());
     notWeighed = List.copyOf(likelihoods.notWeighed());

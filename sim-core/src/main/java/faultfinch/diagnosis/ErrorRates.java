@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.fault.RepairAction;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
@@ -118,6 +119,15 @@ public final class ErrorRates {
   /** Chance that what a fault shows is gone when a part is out that it is not in, 0 to 1. */
   double curedByAnotherOut() {
     return number("out.cures.another");
+  }
+
+  /**
+   * How many times as likely a fault is after this, above 0.
+   *
+   * @param kind of the least repair that cures it
+   */
+  double likelier(History history, RepairAction.Kind kind) {
+    return find("history." + history.word() + "." + kind).map(Double::parseDouble).orElse(1.0);
   }
 
   /**

@@ -12,13 +12,15 @@ import java.util.List;
  * @param done repairs in the order made; each observation says how many of them came before it
  * @param trials looks the dictionary lacks, as far as they were run
  * @param hints what came of things done to a part for a moment
+ * @param histories what became of the board before it was brought
  */
 public record Evidence(
     List<Observation> seen,
     List<RepairAction> missed,
     List<RepairAction> done,
     List<Trial> trials,
-    List<Hint> hints) {
+    List<Hint> hints,
+    List<History> histories) {
 
   /** Nothing known. */
   public static final Evidence NONE = new Evidence(List.of(), List.of());
@@ -29,6 +31,7 @@ public record Evidence(
     done = List.copyOf(done);
     trials = List.copyOf(trials);
     hints = List.copyOf(hints);
+    histories = List.copyOf(histories);
     for (Observation observation : seen) {
       if (observation.after() > done.size()) {
         throw new IllegalArgumentException(
@@ -44,7 +47,7 @@ public record Evidence(
 
   /** Of a board on which nothing was repaired, or in vain. */
   public Evidence(List<Observation> seen, List<RepairAction> missed) {
-    this(seen, missed, List.of(), List.of(), List.of());
+    this(seen, missed, List.of(), List.of(), List.of(), List.of());
   }
 
   /** Only these observations. */
@@ -54,28 +57,28 @@ public record Evidence(
 
   /** The same with what was run for it. */
   public Evidence tried(List<Trial> run) {
-    return new Evidence(seen, missed, done, run, hints);
+    return new Evidence(seen, missed, done, run, hints, histories);
   }
 
   /** This and one more observation. */
   public Evidence and(Observation more) {
     List<Observation> longer = new ArrayList<>(seen);
     longer.add(more);
-    return new Evidence(longer, missed, done, trials, hints);
+    return new Evidence(longer, missed, done, trials, hints, histories);
   }
 
   /** This and one more repair without success. */
   public Evidence andMissed(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(missed);
     longer.add(action);
-    return new Evidence(seen, longer, done, trials, hints);
+    return new Evidence(seen, longer, done, trials, hints, histories);
   }
 
   /** This and one more repair; what is seen from here on is seen after it. */
   public Evidence andDone(RepairAction action) {
     List<RepairAction> longer = new ArrayList<>(done);
     longer.add(action);
-    return new Evidence(seen, missed, longer, trials, hints);
+    return new Evidence(seen, missed, longer, trials, hints, histories);
   }
 
   /** Looks that would show nothing new: made on the bench since the last repair. */

@@ -18,7 +18,8 @@ class HintedTest {
   }
 
   private static Belief after(Hint... hints) {
-    Evidence hinted = new Evidence(List.of(), List.of(), List.of(), List.of(), List.of(hints));
+    Evidence hinted =
+        new Evidence(List.of(), List.of(), List.of(), List.of(), List.of(hints), List.of());
     return three().diagnosis().belief(hinted);
   }
 
