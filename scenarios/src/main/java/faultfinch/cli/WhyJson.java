@@ -66,6 +66,7 @@ final class WhyJson {
             });
     page.put("steps", why.steps().stream().map(WhyJson::step).toList());
     page.put("shows", why.shows().stream().map(WhyJson::feature).toList());
+    why.starts().ifPresent(s -> page.put("starts", s));
     return page;
   }
 

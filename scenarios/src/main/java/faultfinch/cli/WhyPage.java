@@ -300,6 +300,7 @@ final class WhyPage {
     if (why.shows().isEmpty()) {
       say(why.keys() ? "why.shows-nothing-keys" : "why.shows-nothing");
     }
+    why.starts().ifPresent(s -> say("why.starts", s));
     if (why.steps().isEmpty() && why.shows().isEmpty()) {
       why.setup().faults().forEach(this::takes);
     }

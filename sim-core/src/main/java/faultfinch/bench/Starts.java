@@ -34,17 +34,28 @@ public final class Starts {
       Pattern.compile("starts (\\d+) of \\d+ times(?:, else (.*))?");
 
   private final long resetOverBy = Electrical.figure("start.to.us") * 1000L;
-  private final String ready;
+  private final Board board;
 
-  /** For boards of this kind; which step of the firmware is the last is learnt from its run. */
+  /** The last step of the firmware before any key; learnt from a healthy run when it is needed. */
+  private Optional<String> ready = Optional.empty();
+
+  /** For boards of this kind. */
   public Starts(Board board) {
-    Machine machine = new Machine(Setup.healthy(board, Schedule.SEED), Watching.KIND);
-    machine.runTo(Watching.readyMilliseconds(board) * 1_000_000L);
-    ready =
-        machine.milestones().entrySet().stream()
-            .max(Comparator.comparing(Map.Entry<String, Long>::getValue))
-            .map(Map.Entry::getKey)
-            .orElse("");
+    this.board = board;
+  }
+
+  private synchronized String ready() {
+    if (ready.isEmpty()) {
+      Machine machine = new Machine(Setup.healthy(board, Schedule.SEED), Watching.KIND);
+      machine.runTo(Watching.readyMilliseconds(board) * 1_000_000L);
+      ready =
+          Optional.of(
+              machine.milestones().entrySet().stream()
+                  .max(Comparator.comparing(Map.Entry<String, Long>::getValue))
+                  .map(Map.Entry::getKey)
+                  .orElse(""));
+    }
+    return ready.get();
   }
 
   /**
@@ -53,7 +64,7 @@ public final class Starts {
    * @param first the board at its first power-on; seven more follow
    */
   public String of(Setup first) {
-    if (ready.isEmpty() || !mayMissItsReset(first)) {
+    if (!mayMissItsReset(first) || ready().isEmpty()) {
       return ALIKE;
     }
     int started = 0;
@@ -69,7 +80,7 @@ public final class Starts {
                   first.powerOn() + time,
                   first.surroundings()),
               Map.of());
-      if (watching.milestones().containsKey(ready)) {
+      if (watching.milestones().containsKey(ready())) {
         started++;
       } else {
         failed.merge(watching.symptoms().feature(Symptoms.DISPLAY), 1, Integer::sum);

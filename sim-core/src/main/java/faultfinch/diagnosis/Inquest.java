@@ -1,5 +1,6 @@
 package faultfinch.diagnosis;
 
+import faultfinch.bench.Starts;
 import faultfinch.board.Board;
 import faultfinch.board.Milestone;
 import faultfinch.board.Net;
@@ -119,7 +120,8 @@ public final class Inquest {
         ending(),
         circles(),
         steps(),
-        features());
+        features(),
+        Optional.of(new Starts(setup.board()).of(setup)).filter(s -> !s.equals(Starts.ALIKE)));
   }
 
   private void watch() {

@@ -32,6 +32,7 @@ import java.util.OptionalLong;
  * @param circles where it goes round in the end and the healthy one does not
  * @param steps milestones that were not reached when they should, or reached though they should not
  * @param shows what can be seen or heard that is otherwise
+ * @param starts how often the board starts, if not each time the same
  */
 public record Why(
     Setup setup,
@@ -52,7 +53,8 @@ public record Why(
     Ending end,
     Optional<Circle> circles,
     List<OtherStep> steps,
-    List<OtherFeature> shows) {
+    List<OtherFeature> shows,
+    Optional<String> starts) {
   public Why {
     supplies = List.copyOf(supplies);
     blown = List.copyOf(blown);
