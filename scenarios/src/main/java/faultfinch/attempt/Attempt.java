@@ -11,6 +11,7 @@ import faultfinch.bench.Outcome;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.bench.Reading;
+import faultfinch.diagnosis.CurrentRows;
 import faultfinch.fault.RepairAction;
 import faultfinch.format.Case;
 import faultfinch.format.CaseWriter;
@@ -251,8 +252,14 @@ public final class Attempt {
     known.add(facts);
     Moves.Use use = outcome.move().kind().use();
     mended |= use == Moves.Use.MEND || use == Moves.Use.REPAIR;
-    if (outcome.move().kind() == Moves.LOOK && bench.get().asItCame() && !mended) {
-      facts = facts.and(outcome.move().asLook().text(), outcome.reading().feature());
+    Optional<String> look =
+        switch (outcome.move().kind()) {
+          case LOOK -> Optional.of(outcome.move().asLook().text());
+          case FLOW -> Optional.of(CurrentRows.look(outcome.move().place()));
+          default -> Optional.empty();
+        };
+    if (look.isPresent() && bench.get().asItCame() && !mended) {
+      facts = facts.and(look.get(), outcome.reading().feature());
     }
   }
 

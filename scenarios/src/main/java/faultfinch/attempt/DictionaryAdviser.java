@@ -9,6 +9,7 @@ import faultfinch.bench.Moves;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.diagnosis.BenchPrices;
+import faultfinch.diagnosis.CurrentRows;
 import faultfinch.diagnosis.Diagnosis;
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
@@ -135,9 +136,10 @@ final class DictionaryAdviser implements Adviser {
 
   /** A round of the bench ROM is a move by its own name, every other look a look. */
   private static String move(String look) {
-    return BenchRom.named(look).isPresent() || look.equals(StartRows.LOOK)
-        ? look
-        : Move.look(Look.parse(look)).text();
+    if (BenchRom.named(look).isPresent() || look.equals(StartRows.LOOK)) {
+      return look;
+    }
+    return CurrentRows.move(look).orElseGet(() -> Move.look(Look.parse(look))).text();
   }
 
   private static Debrief.Leg leg(Route.Leg leg) {

@@ -67,7 +67,7 @@ final class Breaches {
       case LID_OFF, LID_ON, TYPE, FILES, TRACER -> {
         // The case and its keys are there to be handled, a tracer's probe is light.
       }
-      case ASK, INSPECT, REFIT_CHECK, MILLIVOLTS, CHECK_LEADS, INFRA_RED, SCOPE -> {
+      case ASK, INSPECT, REFIT_CHECK, MILLIVOLTS, FLOW, CHECK_LEADS, INFRA_RED, SCOPE -> {
         // These only look.
       }
       case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY, NEW_SUPPLY -> {

@@ -73,6 +73,11 @@ public enum Moves {
       Use.LOOK,
       "which way a current goes along a track, and how much",
       new AlongTrack(false)),
+  FLOW(
+      "flow",
+      Use.LOOK,
+      "between which pins of a net most current flows, found pin by pin",
+      new FollowCurrent()),
   MILLIOHMS("milliohms", Use.LOOK, "resistance along a track, without power", new AlongTrack(true)),
   HOLD("hold", Use.HANDLE, "what shows while 1 k holds a line to ground or supply", new HoldLine()),
   LOAD("load", Use.LOOK, "what shows while the input of a probe loads a line", new LoadLine()),
@@ -194,6 +199,7 @@ public enum Moves {
       case HOLD -> "PIN to ground|supply";
       case LOAD, LIFT, TRACER, REFLOW, CLEAN_BOARD, STRAIGHTEN -> "PIN";
       case MILLIVOLTS, MILLIOHMS, CUT, LINK_TRACK, CLEAR_BRIDGE -> "PIN-PIN";
+      case FLOW -> "NET";
       case EXCHANGE_TWO, SWAP_BACK -> "PART-PART";
       case INSPECT, PRESS -> "PART, or nothing for the whole board";
       case INFRA_RED, SPRAY, WARM_AIR, PIGGYBACK, PIGGYBACK_OFF, UNPLUG, PLUG_IN -> "PART";

@@ -17,9 +17,13 @@ public record BenchPrices(Prices prices) implements PriceList {
 
   @Override
   public Price look(String look) {
-    return look.equals(StartRows.LOOK)
-        ? prices.of(new Move(Moves.COLD_STARTS, ""))
-        : BenchRom.named(look).map(this::benchRom).orElseGet(() -> prices.of(Look.parse(look)));
+    if (look.equals(StartRows.LOOK)) {
+      return prices.of(new Move(Moves.COLD_STARTS, ""));
+    }
+    return CurrentRows.move(look)
+        .map(prices::of)
+        .or(() -> BenchRom.named(look).map(this::benchRom))
+        .orElseGet(() -> prices.of(Look.parse(look)));
   }
 
   private Price benchRom(BenchRom way) {

@@ -1,6 +1,7 @@
 package faultfinch.diagnosis;
 
 import faultfinch.bench.BenchRom;
+import faultfinch.bench.CurrentPaths;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
 import java.util.ArrayList;
@@ -21,6 +22,9 @@ public final class DictionaryRows implements RowSource {
     looks = new SurveyRows(board);
     if (wanted.test(StartRows.LOOK)) {
       more.add(new StartRows(board));
+    }
+    if (CurrentPaths.nets(board).stream().map(CurrentRows::look).anyMatch(wanted)) {
+      more.add(new CurrentRows(board));
     }
     for (BenchRom way : BenchRom.of(board)) {
       if (wanted.test(way.look())) {
