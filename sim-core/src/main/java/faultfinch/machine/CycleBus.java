@@ -233,7 +233,7 @@ abstract class CycleBus implements Bus {
         careful(end);
       }
     } finally {
-      plain.watchPhases((phase, nanoseconds) -> {});
+      plain.watchPhases(PhaseTap.NOBODY);
       watched = false;
     }
   }

@@ -148,7 +148,8 @@ final class FastBus extends CycleBus {
     orbit = null;
     steadyAt = -1;
     standAgainAt = 0;
-    lookAgainAt = 0;
+    // What was looked for in vain just now is not found for a key.
+    lookAgainAt = patience == LOOKED_AGAIN ? 0 : lookAgainAt;
     clockwork = shortcuts.reach().clockwork.any();
     rowMemories =
         IntStream.range(0, c.parts.length)
@@ -194,6 +195,12 @@ final class FastBus extends CycleBus {
   /** Slow levels may have moved: takes the tables that hold for them as they are now. */
   private void slowMoved() {
     slowVersion++;
+    if (!hopes()) {
+      // Whatever tables come next are others than these, so that slow levels are seen before.
+      tables = null;
+      choose();
+      return;
+    }
     Tables now = shortcuts.tables();
     if (now != tables) {
       tables = now;
@@ -211,6 +218,13 @@ final class FastBus extends CycleBus {
     writeAt = direct ? tables.writeAt : none;
     and = shortcuts.and();
     or = shortcuts.or();
+  }
+
+  /** Whether a cycle may soon not be played; until then nothing is worked out for that. */
+  private boolean hopes() {
+    boolean runs =
+        orbit != null || (clockwork ? core.cycle >= lookAgainAt : rowMemories.length == 0);
+    return runs && (core.locked || !shortcuts.refused());
   }
 
   private boolean tabled() {
@@ -525,8 +539,7 @@ final class FastBus extends CycleBus {
       }
     }
     loseOrbit();
-    boolean wanted = core.locked || !shortcuts.refused();
-    if (wanted && cycle >= lookAgainAt && settling == 0 && !processor.inReset()) {
+    if (tables != null && hopes() && settling == 0 && !processor.inReset()) {
       find(cycle);
     }
   }
@@ -694,7 +707,7 @@ final class FastBus extends CycleBus {
     if (foreseen == plain.schedulings) {
       return;
     }
-    if (shortcuts.refused() && !core.locked) {
+    if (!hopes()) {
       quiet = false;
       return;
     }

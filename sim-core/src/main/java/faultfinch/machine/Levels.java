@@ -72,17 +72,17 @@ final class Levels {
   private double startNs;
   private long startCycle;
   private long nextExpiry = Part.NEVER;
-  private final Marks marks;
+  final Marks marks;
   private final long[] dirty;
   private final long[] asleep;
+  private final int words;
 
-  /** Per node the nodes of its word from it on that one settle of their part serves. */
-  private final long[] batch;
+  /** What settling a node needs, see {@link Nodes}. */
+  private final long[] nodes;
 
   /** Per part its nodes. */
   private final NodeSet[] outputs;
 
-  private final int[] netOf;
   private final long[] nodePins;
   private final long[] silentHigh;
   private final long[] silentLow;
@@ -92,7 +92,9 @@ final class Levels {
   private final boolean[] closed;
   private final NetVolts volts;
   private final Listeners listeners;
-  private final Drivers drivers;
+  private final long[] seats;
+  private final int[] leads;
+  private final Part[] parts;
 
   /** Levels of a circuit at power-on: nothing held, everything to settle. */
   Levels(Circuit circuit, Store store, double cycleNs) {
@@ -108,10 +110,10 @@ final class Levels {
     this.bits = new long[circuit.parts.length];
     this.unnoticed = new boolean[circuit.parts.length];
     this.marks = new Marks(circuit);
-    this.dirty = marks.dirty;
+    this.dirty = marks.all;
     this.asleep = marks.asleep;
-    this.batch = batches(circuit);
-    this.netOf = circuit.netOf;
+    this.words = marks.words;
+    this.nodes = Nodes.of(circuit);
     this.nodePins = circuit.nodePins;
     this.silentHigh = circuit.silentHigh;
     this.silentLow = circuit.silentLow;
@@ -125,8 +127,11 @@ final class Levels {
     for (int p = 0; p < pins.length; p++) {
       pins[p] = new PartPins(p, this, store);
     }
-    this.listeners = new Listeners(circuit, pins);
-    this.drivers = new Drivers(circuit, listeners, this::alone);
+    this.listeners = new Listeners(circuit, pins, marks);
+    this.parts = circuit.parts;
+    Drivers drivers = new Drivers(circuit, listeners, volts, this::alone);
+    this.seats = drivers.seats;
+    this.leads = drivers.leads;
     timing = circuit.delays.map(d -> new Timing(this, d)).orElse(null);
     begin();
   }
@@ -141,7 +146,10 @@ final class Levels {
     Arrays.fill(oscillating, false);
     Arrays.fill(asleep, 0);
     volts.load(new long[circuit.netCount]);
+    listeners.forget();
+    marks.anyEdge();
     for (PartPins part : pins) {
+      part.stored = true;
       part.in = 0;
       part.before = 0;
       part.rose = 0;
@@ -302,22 +310,8 @@ final class Levels {
 
   /** Marks the outputs of a part for settling. */
   void touch(int part) {
+    pins[part].stored = true;
     outputs[part].mark(dirty);
-  }
-
-  private static long[] batches(Circuit circuit) {
-    long[] batch = new long[circuit.nodePart.length];
-    for (int from = 0; from < batch.length; from++) {
-      int to = Math.min(circuit.batchTo[from], (from | 63) + 1);
-      batch[from] = within(from >> 6, from, to);
-    }
-    return batch;
-  }
-
-  /** The nodes of a word of marks that stand in a range; it touches the word. */
-  private static long within(int word, int from, int to) {
-    long after = from >> 6 == word ? -1L << from : -1L;
-    return to - 1 >> 6 == word ? after & -1L >>> -to : after;
   }
 
   /** Brings all levels to rest. */
@@ -325,10 +319,10 @@ final class Levels {
     if (now >= nextExpiry) {
       expire();
     }
-    for (int w = 0; w < dirty.length; w++) {
+    for (int w = 0; w < words; w++) {
       for (long left = dirty[w] & ~asleep[w]; left != 0; left = dirty[w] & ~asleep[w]) {
         int node = (w << 6) + Long.numberOfTrailingZeros(left);
-        if (circuit.looped[node]) {
+        if (nodes[Nodes.WORDS * node + Nodes.KIND] < 0) {
           sweep(node);
         } else {
           evaluate(node);
@@ -360,14 +354,14 @@ final class Levels {
       }
     }
     for (int w = from >> 6; w <= to - 1 >> 6; w++) {
-      dirty[w] &= ~within(w, from, to);
+      dirty[w] &= ~Nodes.within(w, from, to);
     }
   }
 
   /** Takes the marks off nodes that a settle would leave alone, as they stand. */
   private void dropSilent(int from, int to) {
     for (int w = from >> 6; w <= to - 1 >> 6; w++) {
-      for (long left = dirty[w] & within(w, from, to); left != 0; left &= left - 1) {
+      for (long left = dirty[w] & Nodes.within(w, from, to); left != 0; left &= left - 1) {
         int node = (w << 6) + Long.numberOfTrailingZeros(left);
         if (circuit.nodeGroup[node] < 0 && silent(node)) {
           dirty[w] &= ~(1L << node);
@@ -395,7 +389,7 @@ final class Levels {
 
   private boolean anyDirty(int from, int to) {
     for (int w = from >> 6; w <= to - 1 >> 6; w++) {
-      if ((dirty[w] & within(w, from, to)) != 0) {
+      if ((dirty[w] & Nodes.within(w, from, to)) != 0) {
         return true;
       }
     }
@@ -446,16 +440,35 @@ final class Levels {
     }
   }
 
-  /** Settles a part for those marked of the nodes that are served with this one. */
+  /** Settles a part for the nodes that are served with this one, if not all of them sleep. */
   private void evaluate(int node) {
     int w = node >> 6;
-    int p = circuit.nodePart[node];
-    long marked = dirty[w] & ~asleep[w] & batch[node];
+    int at = Nodes.WORDS * node;
+    long marked = dirty[w] & nodes[at + Nodes.BATCH];
     dirty[w] &= ~marked;
+    long kind = nodes[at + Nodes.KIND];
+    int p = (int) kind;
+    if ((kind & Nodes.CAREFUL) == 0) {
+      settlePart(p, nodes[at + Nodes.PINS]);
+    } else if ((kind & Nodes.GROUPED) != 0) {
+      updateGroup(circuit.groups[circuit.nodeGroup[node]]);
+    } else {
+      long mask = awake(w, marked & ~asleep[w], p);
+      if (mask != 0) {
+        settlePart(p, mask);
+        if ((driven[p] & mask) == 0) {
+          awake(w, marked & ~asleep[w] & ~dirty[w], p);
+        }
+      }
+    }
+  }
+
+  /** The pins of those of some nodes that do not go to sleep. */
+  private long awake(int w, long some, int p) {
     long in = pins[p].in;
     long drives = driven[p];
     long mask = 0;
-    for (long left = marked; left != 0; left &= left - 1) {
+    for (long left = some; left != 0; left &= left - 1) {
       int i = (w << 6) + Long.numberOfTrailingZeros(left);
       if ((in & silentHigh[i] | ~in & silentLow[i]) != 0 && (drives & nodePins[i]) == 0) {
         asleep[w] |= 1L << i;
@@ -463,10 +476,7 @@ final class Levels {
         mask |= nodePins[i];
       }
     }
-    if (mask == 0 && circuit.nodeGroup[node] < 0) {
-      return;
-    }
-    evaluate(node, mask);
+    return mask;
   }
 
   /** Settles the part of a node for these of its pins, or the group the node controls. */
@@ -485,7 +495,7 @@ final class Levels {
     if (timing != null && timing.plays(p)) {
       timing.settle(p, view);
     } else {
-      circuit.parts[p].settle(view);
+      parts[p].settle(view);
     }
     long on = view.driven & mask;
     long levels = view.bits & on;
@@ -493,41 +503,52 @@ final class Levels {
       long o = overruled[p] & on;
       levels = (levels & ~o) | (overrule == 0 ? 0 : o);
     }
-    long forced = circuit.forceMask[p] & mask;
+    int seat = Drivers.WORDS * p;
+    long forced = seats[seat + Drivers.FORCED] & mask;
     on |= forced;
-    levels = (levels & ~forced) | (circuit.forceBits[p] & forced);
+    levels = (levels & ~forced) | (seats[seat + Drivers.FORCED_TO] & forced);
     long changed = ((driven[p] ^ on) | (bits[p] ^ levels)) & mask;
     if (changed != 0) {
       driven[p] = (driven[p] & ~mask) | on;
       bits[p] = (bits[p] & ~mask) | levels;
-      carry(p, changed, on, levels);
+      carry(seat, changed, on, levels);
     }
   }
 
   /** These pins of a part drive something else: so do their nets, and so read those on them. */
-  private void carry(int p, long changed, long on, long levels) {
-    int base = circuit.pinBase[p];
-    long apart = drivers.apart[p];
+  private void carry(int seat, long changed, long on, long levels) {
+    int base = (int) seats[seat + Drivers.BASE];
+    long apart = seats[seat + Drivers.APART];
     if ((changed & ~apart) != 0) {
       carryJoined(base, changed & ~apart, on, levels);
     }
-    long pulls = on & ~(levels & drivers.collectors[p]);
-    long plain = anyOscillates ? 0 : drivers.plain[p];
+    long pulls = on & ~(levels & seats[seat + Drivers.COLLECTORS]);
+    long plain = anyOscillates ? 0 : seats[seat + Drivers.PLAIN];
+    boolean lets = !anyOscillates;
     for (long left = changed & apart; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
-      int pin = base + bit;
-      int net = netOf[pin];
+      int lead = Drivers.FIGURES * (base + bit);
+      int net = leads[lead + Drivers.NET];
       int level = (int) (levels >>> bit) & 1;
       int state = (pulls >>> bit & 1) == 0 ? 0 : 2 + level;
-      int now = volts.drives(pin, net, state);
+      int now = volts.drives(net, leads[lead + Drivers.SHIFT], state);
       if (now == NetVolts.ALONE && state != 0 && (plain >>> bit & 1) != 0) {
-        mv[net] = level == 0 ? drivers.lowMv[pin] : drivers.highMv[pin];
+        mv[net] = leads[lead + Drivers.LOW_MV + level];
         kind[net] = DRIVEN;
-        listeners.tell(net, level != 0, marks, counted);
+        listeners.tell(net, level, marks, counted);
+      } else if (now == NetVolts.ALONE && state == 0 && lets && floatsHigh(net)) {
+        mv[net] = LS_FLOAT_MV;
+        kind[net] = FLOATS_ON_LS;
+        listeners.tell(net, Listeners.HIGH, marks, counted);
       } else if (now != NetVolts.SAME) {
         tell(net, renewed(net));
       }
     }
+  }
+
+  /** Whether all readers of a net read high while nothing drives it. */
+  private boolean floatsHigh(int net) {
+    return listeners.floatsHigh[net] && volts.undriven(net) == NetSolver.FLOATING;
   }
 
   /** The same for pins of one part that may share a net or a group. */
@@ -538,7 +559,7 @@ final class Levels {
       int bit = Long.numberOfTrailingZeros(left);
       int pin = base + bit;
       int state = driveState(pin, on >>> bit, levels >>> bit);
-      boolean moves = volts.drives(pin, circuit.netOf[pin], state) != NetVolts.SAME;
+      boolean moves = volts.drives(circuit.netOf[pin], volts.shift(pin), state) != NetVolts.SAME;
       moved |= moves ? 1L << bit : 0;
     }
     for (long left = moved; left != 0; left &= left - 1) {
@@ -582,7 +603,7 @@ final class Levels {
 
   private void tell(int net, int all) {
     if (all != Listeners.EACH) {
-      listeners.tell(net, all == Listeners.HIGH, marks, counted);
+      listeners.tell(net, all, marks, counted);
     }
   }
 
@@ -789,6 +810,7 @@ final class Levels {
     }
     int all = followsVolts(how) ? listeners.all(net, millivolts) : listeners.others(net, how);
     if (all == Listeners.EACH) {
+      listeners.forget(net);
       for (int pin : circuit.receivers[net]) {
         receive(pin, reads(pin, millivolts, how));
         if (had != millivolts && circuit.level[pin]) {
@@ -841,10 +863,7 @@ final class Levels {
     } else {
       view.fell |= bit;
     }
-    for (int node : circuit.followers[pin]) {
-      mark(node);
-    }
-    outputs[p].clear(asleep);
+    marks.follow(pin);
   }
 
   /** Everything that a later phase can depend on, besides the store; its arrays are used again. */
@@ -910,6 +929,7 @@ final class Levels {
     anyOscillates = true;
     volts.load(copy.keys);
     for (int p = 0; p < pins.length; p++) {
+      pins[p].stored = true;
       pins[p].in = copy.in[p];
       pins[p].before = copy.before[p];
       pins[p].rose = copy.rose[p];
@@ -920,5 +940,7 @@ final class Levels {
     phase = copy.phase;
     Arrays.fill(dirty, 0);
     Arrays.fill(asleep, 0);
+    listeners.forget();
+    marks.anyEdge();
   }
 }

@@ -2,9 +2,16 @@ package faultfinch.machine;
 
 import faultfinch.signal.Electrical;
 import faultfinch.signal.Technology;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
-/** Who reads each net, and from which level on they all read it alike. */
+/**
+ * Who reads each net, from which level on they all read it alike, and what they last read.
+ *
+ * <p>Where all read alike and it is known how they read before, either none of them moves or all
+ * do: what follows them is then marked for the net as a whole.
+ */
 final class Listeners {
   /** The pins of the net read a level each in its own way. */
   static final int EACH = -1;
@@ -14,13 +21,6 @@ final class Listeners {
 
   private static final int SCHMITT_FALLING = Electrical.figure("threshold.schmitt.falling");
 
-  private static final int WORDS = 3;
-  private static final int PART_BITS = 20;
-  private static final int PART_MASK = (1 << PART_BITS) - 1;
-  private static final long WIDE = 1L << 61;
-  private static final long SILENCES = 1L << 62;
-  private static final long RISES = 1L << 63;
-
   private final Circuit circuit;
 
   /** Up to this many millivolts every pin reads low; above the other every pin reads high. */
@@ -29,76 +29,75 @@ final class Listeners {
   private final int[] highFrom;
 
   /** Whether every pin reads a net high that floats with an LS input on it. */
-  private final boolean[] floatsHigh;
+  final boolean[] floatsHigh;
 
-  /** By net where its readers begin in the words below, and those of the next net. */
-  private final int[] from;
+  /** By net where its readers begin and where those end whose part may ask for edges. */
+  private final int[] span;
 
-  /**
-   * Three words a reader whose bit is free to move: its bit, the outputs that follow it as marks of
-   * one word, and its part, that word and what else there is to do. The inner loop reads one after
-   * the other and nothing else.
-   */
-  private final long[] words;
+  /** The readers whose bit is free to move: part and bit. */
+  private final PartPins[] who;
 
+  private final byte[] bit;
   private final int[] pins;
-  private final NodeSet[] silenced;
-  private final PartPins[] parts;
+
+  /** By net the marks that its readers make when all of them move, as {@link Marks#all}. */
+  private final long[] follows;
+
+  private final int stride;
+
+  /** By net the outputs that its readers wake when they fall and when they rise, or null. */
+  private final NodeSet[][] wakes;
+
+  /** By net what all of its readers read, or {@link #EACH} where that is not known. */
+  private final byte[] heard;
 
   /** The readers of a circuit's nets. */
-  Listeners(Circuit circuit, PartPins[] parts) {
+  Listeners(Circuit circuit, PartPins[] parts, Marks marks) {
     this.circuit = circuit;
     int nets = circuit.netCount;
     lowTo = new int[nets];
     highFrom = new int[nets];
     floatsHigh = new boolean[nets];
-    this.parts = parts;
-    int[][] free = new int[nets][];
-    from = new int[nets + 1];
+    heard = new byte[nets];
+    span = new int[2 * nets + 1];
+    wakes = new NodeSet[2][nets];
+    stride = marks.all.length;
+    follows = new long[stride * nets];
+    List<Integer> all = new ArrayList<>();
     for (int net = 0; net < nets; net++) {
-      free[net] = join(net);
-      from[net + 1] = from[net] + free[net].length;
-    }
-    words = new long[WORDS * from[nets]];
-    pins = new int[from[nets]];
-    silenced = new NodeSet[from[nets]];
-    for (int net = 0; net < nets; net++) {
-      for (int i = 0; i < free[net].length; i++) {
-        enter(from[net] + i, free[net][i]);
+      List<Integer> free = join(net);
+      span[2 * net] = all.size();
+      free.stream().filter(pin -> marks.asksForEdges(circuit.partOf[pin])).forEach(all::add);
+      span[2 * net + 1] = all.size();
+      free.stream().filter(pin -> !marks.asksForEdges(circuit.partOf[pin])).forEach(all::add);
+      for (int pin : free) {
+        marks.following(pin, follows, stride * net);
+      }
+      for (int level = LOW; level <= HIGH; level++) {
+        NodeSet woken = NodeSet.woken(circuit, free, level == HIGH);
+        wakes[level][net] = woken.isEmpty() ? null : woken;
       }
     }
-  }
-
-  private void enter(int at, int pin) {
-    int p = circuit.partOf[pin];
-    long bit = 1L << circuit.bitOf[pin];
-    int[] followers = circuit.followers[pin];
-    int word = followers.length == 0 ? 0 : followers[0] >> 6;
-    long marks = 0;
-    long flags = (circuit.risePins[p] & bit) != 0 ? RISES : 0;
-    for (int node : followers) {
-      marks |= 1L << node;
-      flags |= node >> 6 != word ? WIDE : 0;
+    span[2 * nets] = all.size();
+    pins = all.stream().mapToInt(Integer::intValue).toArray();
+    who = all.stream().map(pin -> parts[circuit.partOf[pin]]).toArray(PartPins[]::new);
+    bit = new byte[pins.length];
+    for (int i = 0; i < bit.length; i++) {
+      bit[i] = (byte) circuit.bitOf[pins[i]];
     }
-    pins[at] = pin;
-    silenced[at] = NodeSet.silenced(circuit, p, bit);
-    flags |= silenced[at].isEmpty() ? 0 : SILENCES;
-    words[WORDS * at] = bit;
-    words[WORDS * at + 1] = marks;
-    words[WORDS * at + 2] = flags | (long) word << PART_BITS | p;
+    forget();
   }
 
-  private int[] join(int net) {
+  private List<Integer> join(int net) {
     lowTo[net] = Integer.MAX_VALUE;
     highFrom[net] = Integer.MIN_VALUE;
-    floatsHigh[net] = true;
-    int[] found = new int[circuit.receivers[net].length];
-    int n = 0;
+    floatsHigh[net] = circuit.lsInputs[net] > 0;
+    List<Integer> free = new ArrayList<>();
     boolean each = false;
     for (int pin : circuit.receivers[net]) {
       each |= circuit.level[pin];
       if ((circuit.readMask[circuit.partOf[pin]] >>> circuit.bitOf[pin] & 1) == 0) {
-        found[n++] = pin;
+        free.add(pin);
         boolean schmitt = circuit.technology[pin] == Technology.SCHMITT.ordinal();
         int low = schmitt ? SCHMITT_FALLING - 1 : circuit.threshold[pin];
         lowTo[net] = Math.min(lowTo[net], low);
@@ -111,7 +110,7 @@ final class Listeners {
       highFrom[net] = Integer.MAX_VALUE;
       floatsHigh[net] = false;
     }
-    return Arrays.copyOf(found, n);
+    return free;
   }
 
   /** Whether every pin reads a net driven or held at this level low, high, or each its own way. */
@@ -127,41 +126,72 @@ final class Listeners {
     return how == Levels.FLOATS_ON_LS && floatsHigh[net] ? HIGH : EACH;
   }
 
+  /** The pins of a net were told each by itself. */
+  void forget(int net) {
+    heard[net] = EACH;
+  }
+
+  /** What pins read has been changed by others. */
+  void forget() {
+    Arrays.fill(heard, (byte) EACH);
+  }
+
   /** Every pin of a net reads this; marks what follows those that read otherwise before. */
-  void tell(int net, boolean high, Marks marks, int[] counted) {
-    int end = WORDS * from[net + 1];
-    for (int at = WORDS * from[net]; at < end; at += WORDS) {
-      long bit = words[at];
-      long rest = words[at + 2];
-      PartPins part = parts[(int) rest & PART_MASK];
-      if ((part.in & bit) != 0 == high) {
-        continue;
-      }
-      part.in ^= bit;
-      if (high) {
-        part.rose |= bit;
+  void tell(int net, int level, Marks marks, int[] counted) {
+    int had = heard[net];
+    if (had == level) {
+      return;
+    }
+    heard[net] = (byte) level;
+    if (had == EACH || counted != null) {
+      tellEach(net, level == HIGH, marks, counted);
+      return;
+    }
+    int at = span[2 * net];
+    int edges = span[2 * net + 1];
+    int to = span[2 * net + 2];
+    for (; at < edges; at++) {
+      PartPins part = who[at];
+      long pin = 1L << bit[at];
+      part.in ^= pin;
+      if (level == HIGH) {
+        part.rose |= pin;
       } else {
-        part.fell |= bit;
+        part.fell |= pin;
       }
-      if ((rest & WIDE) == 0) {
-        marks.dirty[(int) (rest >>> PART_BITS) & PART_MASK] |= words[at + 1];
-      }
-      if ((rest & (WIDE | SILENCES)) != 0) {
-        more(at / WORDS, rest, marks);
-      }
-      if (counted != null && high && (rest & RISES) != 0) {
-        counted[part.part]++;
-      }
+    }
+    for (; at < to; at++) {
+      who[at].in ^= 1L << bit[at];
+    }
+    long[] all = marks.all;
+    int follow = stride * net;
+    for (int w = 0; w < all.length; w += Marks.SIDE_BY_SIDE) {
+      all[w] |= follows[follow + w];
+      all[w + 1] |= follows[follow + w + 1];
+      all[w + 2] |= follows[follow + w + 2];
+      all[w + 3] |= follows[follow + w + 3];
+    }
+    if (wakes[level][net] != null) {
+      wakes[level][net].clear(marks.asleep);
     }
   }
 
-  /** What moves with few pins: outputs beyond one word of marks, and outputs put to sleep. */
-  private void more(int at, long rest, Marks marks) {
-    if ((rest & WIDE) != 0) {
-      for (int node : circuit.followers[pins[at]]) {
-        marks.dirty[node >> 6] |= 1L << node;
+  private void tellEach(int net, boolean high, Marks marks, int[] counted) {
+    for (int at = span[2 * net]; at < span[2 * net + 2]; at++) {
+      PartPins part = who[at];
+      long pin = 1L << bit[at];
+      if ((part.in & pin) != 0 != high) {
+        part.in ^= pin;
+        if (high) {
+          part.rose |= pin;
+        } else {
+          part.fell |= pin;
+        }
+        marks.follow(pins[at]);
+        if (counted != null && high && (circuit.risePins[part.part] & pin) != 0) {
+          counted[part.part]++;
+        }
       }
     }
-    silenced[at].clear(marks.asleep);
   }
 }

@@ -574,7 +574,7 @@ public final class Machine {
     } else {
       plain.watchPhases(tap);
       plain.idle(cycles);
-      plain.watchPhases((phase, nanoseconds) -> {});
+      plain.watchPhases(PhaseTap.NOBODY);
       look();
       core.cycle = levels.now;
     }

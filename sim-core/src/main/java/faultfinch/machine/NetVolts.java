@@ -43,6 +43,9 @@ final class NetVolts {
   /** Where keys are noted; null where nobody wants to know. */
   private DriveNotes notes;
 
+  /** What a net comes to that nothing drives. */
+  private final int[] idle;
+
   private final int[][] known;
   private final long[][] knownFor;
 
@@ -52,6 +55,8 @@ final class NetVolts {
     this.solve = solve;
     this.shift = new byte[circuit.partOf.length];
     this.key = new long[circuit.netCount];
+    this.idle = new int[circuit.netCount];
+    Arrays.fill(idle, NOT_KNOWN);
     this.known = new int[circuit.netCount][];
     this.knownFor = new long[circuit.netCount][];
     this.crowded = new boolean[circuit.netCount];
@@ -76,11 +81,19 @@ final class NetVolts {
     }
   }
 
-  /** A driving pin of a net does this now; says what that makes of the net. */
-  int drives(int pin, int net, int state) {
+  /** Where a driving pin's state stands in the key of its net. */
+  int shift(int pin) {
+    return shift[pin];
+  }
+
+  /**
+   * The driving pin of a net with this place in its key does this now; says what that makes of the
+   * net.
+   */
+  int drives(int net, int shift, int state) {
     long was = key[net];
-    long own = (long) state << shift[pin];
-    long now = was & ~(3L << shift[pin]) | own;
+    long own = (long) state << shift;
+    long now = was & ~(3L << shift) | own;
     key[net] = now;
     if (notes != null) {
       notes.note(net, now);
@@ -93,12 +106,24 @@ final class NetVolts {
 
   /** What holds a net has changed otherwise: nothing is known of it any more. */
   void forget(int net) {
+    idle[net] = NOT_KNOWN;
     known[net] = null;
     knownFor[net] = null;
   }
 
+  /** The same of a net that nothing drives now. */
+  int undriven(int net) {
+    if (idle[net] == NOT_KNOWN) {
+      idle[net] = solve.applyAsInt(net);
+    }
+    return idle[net];
+  }
+
   /** Millivolts of a net, or {@link NetSolver#FLOATING}. */
   int of(int net) {
+    if (key[net] == 0 && !crowded[net]) {
+      return undriven(net);
+    }
     int drivers = circuit.drivers[net].length;
     if (drivers <= DIRECT) {
       int[] direct = known[net];

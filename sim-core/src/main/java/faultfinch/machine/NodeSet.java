@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Output nodes of a circuit that are marked for settling together, as words of marks. */
 final class NodeSet {
@@ -53,11 +54,15 @@ final class NodeSet {
     }
   }
 
-  /** The nodes of a part that any of these of its pins silences or lets speak. */
-  static NodeSet silenced(Circuit circuit, int part, long pins) {
+  /** The nodes that any of these pins silences no longer when it reads this. */
+  static NodeSet woken(Circuit circuit, List<Integer> pins, boolean high) {
+    long[] silent = high ? circuit.silentLow : circuit.silentHigh;
     return new NodeSet(
-        Arrays.stream(circuit.nodesOf[part])
-            .filter(n -> ((circuit.silentHigh[n] | circuit.silentLow[n]) & pins) != 0)
+        pins.stream()
+            .flatMapToInt(
+                pin ->
+                    Arrays.stream(circuit.nodesOf[circuit.partOf[pin]])
+                        .filter(n -> (silent[n] >>> circuit.bitOf[pin] & 1) != 0))
             .toArray());
   }
 

@@ -45,6 +45,9 @@ final class PartPins implements Pins {
   long driven;
   long bits;
 
+  /** Set when something of what the part stores may have moved. */
+  boolean stored = true;
+
   PartPins(int part, Levels levels, Store store) {
     Circuit c = levels.circuit;
     this.part = part;

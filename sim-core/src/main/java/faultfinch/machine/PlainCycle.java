@@ -21,11 +21,8 @@ final class PlainCycle {
   final Circuit circuit;
   final Levels levels;
   final Store store;
-  private final int[] committing;
-
-  /** Per phase and committing part the pins that, high, leave it nothing to commit. */
-  private final long[][] restsWhileHigh = new long[PHASES.length][];
-
+  private final Committers committers;
+  private final Marks marks;
   private final int[] edged;
   private final int[] devices;
   private final int[] phased;
@@ -49,7 +46,7 @@ final class PlainCycle {
   /** How often that was worked out: state moved in between. */
   long schedulings;
 
-  private PhaseTap phases = (phase, nanoseconds) -> {};
+  private PhaseTap phases = PhaseTap.NOBODY;
 
   /** The data lines as the processor's pins read them at the end of the last cycle. */
   int read;
@@ -62,13 +59,9 @@ final class PlainCycle {
     int[] living = IntStream.range(0, circuit.parts.length).filter(p -> circuit.alive[p]).toArray();
     this.timed = IntStream.of(living).filter(p -> circuit.parts[p].keepsTime()).toArray();
     Arrays.fill(nextOf, Part.NEVER);
-    this.committing =
-        IntStream.of(living).filter(p -> circuit.parts[p].commitsEveryPhase()).toArray();
-    for (Phase phase : PHASES) {
-      restsWhileHigh[phase.ordinal()] =
-          IntStream.of(committing).mapToLong(p -> circuit.parts[p].restsWhileHigh(phase)).toArray();
-    }
-    this.edged = IntStream.of(living).filter(p -> circuit.edgePins(p) != 0).toArray();
+    this.committers = new Committers(circuit, levels);
+    this.marks = levels.marks;
+    this.edged = marks.clocked;
     this.phased = IntStream.of(living).filter(p -> circuit.parts[p].followsPhase()).toArray();
     this.devices =
         IntStream.of(living).filter(p -> circuit.parts[p] instanceof BusDevice).toArray();
@@ -201,7 +194,7 @@ final class PlainCycle {
    */
   boolean stirs() {
     PhaseTap shown = phases;
-    phases = (phase, nanoseconds) -> {};
+    phases = PhaseTap.NOBODY;
     levels.moved = false;
     for (Phase phase : PHASES) {
       phase(phase);
@@ -223,7 +216,9 @@ final class PlainCycle {
     }
     touchPhased();
     levels.settle();
-    phases.settled(phase, levels.nanosecondsAt(levels.now));
+    if (phases != PhaseTap.NOBODY) {
+      phases.settled(phase, levels.nanosecondsAt(levels.now));
+    }
     if (phase == Phase.V_LATCH) {
       for (int p : devices) {
         levels.pins[p].before = levels.pins[p].in;
@@ -244,21 +239,8 @@ final class PlainCycle {
 
   /** Commits a phase on its settled levels, then follows clock edges until none is left. */
   private void commit(Phase phase) {
-    long[] rests = restsWhileHigh[phase.ordinal()];
-    for (int i = 0; i < committing.length; i++) {
-      int p = committing[i];
-      PartPins pins = levels.pins[p];
-      if (levels.timing != null && levels.timing.plays(p)) {
-        levels.timing.commit(p, pins, phase);
-      } else if ((pins.in & rests[i]) == 0 || edge(p, pins)) {
-        circuit.parts[p].commit(pins, phase);
-      }
-      pins.rose = 0;
-      pins.fell = 0;
-    }
-    for (int p : edged) {
-      commitEdge(p, phase);
-    }
+    committers.commit(phase);
+    commitEdges(phase);
     levels.settle();
     followEdges(phase);
   }
@@ -266,11 +248,7 @@ final class PlainCycle {
   /** Commits parts whose clock pin has moved until none has; at most so many rounds. */
   void followEdges(Phase phase) {
     for (int round = 0; round < CLOCK_ROUNDS; round++) {
-      boolean any = false;
-      for (int p : edged) {
-        any |= commitEdge(p, phase);
-      }
-      if (!any) {
+      if (!commitEdges(phase)) {
         return;
       }
       levels.settle();
@@ -287,6 +265,21 @@ final class PlainCycle {
 
   private boolean edge(int p, PartPins pins) {
     return (pins.rose & circuit.risePins[p] | pins.fell & circuit.fallPins[p]) != 0;
+  }
+
+  /** Commits the parts whose clock has moved since they were last asked; whether there are any. */
+  private boolean commitEdges(Phase phase) {
+    boolean any = false;
+    for (int w = 0; w << 6 < edged.length; w++) {
+      long left = marks.all[marks.words + w];
+      marks.all[marks.words + w] = 0;
+      while (left != 0) {
+        int at = (w << 6) + Long.numberOfTrailingZeros(left);
+        left &= left - 1;
+        any |= at < edged.length && commitEdge(edged[at], phase);
+      }
+    }
+    return any;
   }
 
   private boolean commitEdge(int p, Phase phase) {

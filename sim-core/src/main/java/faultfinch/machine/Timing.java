@@ -3,6 +3,7 @@ package faultfinch.machine;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Keeps what slow parts would have driven in the phases before, and gives the sampler of a phase
@@ -19,6 +20,11 @@ final class Timing {
   private final Levels levels;
   private final Delays delays;
   private final boolean[] plays;
+
+  /** The slow parts, and those that race. */
+  private final int[] slow;
+
+  private final int[] racing;
 
   /** Per slow part and phase, latest first: the pins it drove, and how. */
   private final long[][] driven;
@@ -48,6 +54,8 @@ final class Timing {
       driven[p] = new long[KEPT];
       bits[p] = new long[KEPT];
     }
+    slow = IntStream.range(0, n).filter(p -> plays[p] && delays.slow(p)).toArray();
+    racing = IntStream.range(0, n).filter(p -> plays[p] && delays.races.containsKey(p)).toArray();
   }
 
   /** Whether settle and commit of a part go through here. */
@@ -57,22 +65,20 @@ final class Timing {
 
   /** A phase begins: what was driven is now a phase older. */
   void begin(Phase phase) {
-    for (int p = 0; p < plays.length; p++) {
-      if (plays[p] && delays.slow(p)) {
-        System.arraycopy(driven[p], 0, driven[p], 1, KEPT - 1);
-        System.arraycopy(bits[p], 0, bits[p], 1, KEPT - 1);
-        behind[p] = behind(p, phase);
-        levels.touch(p);
+    for (int p : slow) {
+      System.arraycopy(driven[p], 0, driven[p], 1, KEPT - 1);
+      System.arraycopy(bits[p], 0, bits[p], 1, KEPT - 1);
+      behind[p] = behind(p, phase);
+      levels.touch(p);
+    }
+    for (int p : racing) {
+      boolean rows = phase == Phase.V_ROW || phase == Phase.C_ROW;
+      if (phase == Phase.V_COL || phase == Phase.C_COL) {
+        row[p] = levels.pins[p].in;
+        early[p] = tooSoon(delays.races.get(p), p, phase);
       }
-      if (plays[p] && delays.races.containsKey(p)) {
-        boolean rows = phase == Phase.V_ROW || phase == Phase.C_ROW;
-        if (phase == Phase.V_COL || phase == Phase.C_COL) {
-          row[p] = levels.pins[p].in;
-          early[p] = tooSoon(delays.races.get(p), p, phase);
-        }
-        early[p] &= !rows;
-        levels.touch(p);
-      }
+      early[p] &= !rows;
+      levels.touch(p);
     }
   }
 

@@ -1,6 +1,8 @@
 package faultfinch.part;
 
 import faultfinch.signal.Bus;
+import faultfinch.signal.Phase;
+import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
@@ -12,7 +14,7 @@ import faultfinch.signal.State;
  * <p>A rise of CK latches the word at VA for the dots that come next, and DE and the cursor with
  * it. While AOFF is high, plain white is latched instead.
  */
-public final class AttributeMemory implements BusDevice {
+public final class AttributeMemory extends BusDevice {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -62,6 +64,8 @@ public final class AttributeMemory implements BusDevice {
   private static final long CURI = PINOUT.pin("CURI");
   private static final long AOFF = PINOUT.pin("AOFF");
   private static final long CK = PINOUT.pin("CK");
+  private static final long BUT_CK =
+      ~CK & PINOUT.pins().stream().mapToLong(Pin::mask).reduce(0, (a, b) -> a | b);
 
   @Override
   public BusAdapter adapter() {
@@ -95,6 +99,11 @@ public final class AttributeMemory implements BusDevice {
       int cursor = pins.high(CURI) ? 0x20 : 0;
       pins.hold(SHOWN, word | de | cursor);
     }
+  }
+
+  @Override
+  public long restsWhileHigh(Phase phase) {
+    return phase == Phase.C_END ? 0 : BUT_CK;
   }
 
   @Override

@@ -10,7 +10,7 @@ import faultfinch.signal.State;
  * Sixteen character cells in one module. A cell takes the data pins while CS/ and WE/ are low; EN
  * low darkens the glass and keeps the cells, RES/ low blanks them.
  */
-public final class CharDisplay implements Part {
+public final class CharDisplay extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -69,6 +69,11 @@ public final class CharDisplay implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

@@ -6,7 +6,7 @@ import faultfinch.signal.Pins;
  * A part that takes one step where its clock pin rises and depends on nothing else that moves by
  * itself, so that many steps can be taken at once. The contract test holds the jump to the steps.
  */
-public interface Counting extends Part {
+public interface Counting {
 
   /**
    * Takes steps, as many as asked, or fewer if one of the watched outputs moves: then it stops

@@ -13,7 +13,7 @@ import faultfinch.signal.State;
  * <p>Between two rises of CK, which come in V-latch, the parts of the cycle stand for the dot
  * clock: C-row, C-col with C-end, V-row, V-col with V-latch show one dot each.
  */
-public final class DotShifter implements Part {
+public final class DotShifter extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -13,7 +13,7 @@ import faultfinch.signal.State;
  * <p>A strobed row is refreshed, but what has run out by then is lost: its cells fall to the value
  * they rest at, low in the lower half of the rows, high in the upper.
  */
-public final class Dram4164 implements RowMemory {
+public final class Dram4164 extends RowMemory {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -17,7 +17,7 @@ import java.util.List;
  * and high and the bytes are sent; a status is received: 0 good, 1 no room on the disc, 2 too long
  * for one file). Asked for more than that it does not answer.
  */
-public final class Drive implements Part {
+public final class Drive extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -148,6 +148,11 @@ public final class Drive implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

@@ -10,7 +10,7 @@ import faultfinch.signal.Pins;
  * <p>The filter's sound is worked out by who listens. What a net carries from phase to phase is the
  * level its output rests at, which the loop holds equal to the level at IN1.
  */
-public final class DualAmplifier implements Part {
+public final class DualAmplifier extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import java.util.List;
 
 /** A passive part that joins nets: resistor, switch, diode, fuse, capacitor. */
-public final class Element implements Part {
+public final class Element extends Part {
 
   /** The kinds of element; each knows what it joins. */
   public enum Kind {

@@ -6,7 +6,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** An erasable ROM of 8,192 bytes. */
-public final class Eprom2764 implements Memory {
+public final class Eprom2764 extends Memory {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -21,7 +21,7 @@ import java.util.List;
  * wait for ACK/, take the bit if it receives; let the strobe go and wait until ACK/ is let go. It
  * waits as long as it takes. A write of register 0 or of bit 0 while it is busy does nothing.
  */
-public final class LinkController implements BusDevice {
+public final class LinkController extends BusDevice {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -198,7 +198,7 @@ public final class LinkController implements BusDevice {
     if (phase == Phase.C_END && falls && pins.high(RES)) {
       step(pins);
     }
-    BusDevice.super.commit(pins, phase);
+    super.commit(pins, phase);
   }
 
   private static void step(Pins pins) {

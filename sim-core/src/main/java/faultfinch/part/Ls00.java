@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-input NAND gates. */
-public final class Ls00 implements Part {
+public final class Ls00 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

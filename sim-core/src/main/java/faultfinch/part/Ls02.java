@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-input NOR gates. */
-public final class Ls02 implements Part {
+public final class Ls02 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

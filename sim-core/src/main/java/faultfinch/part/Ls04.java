@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Six inverters. */
-public final class Ls04 implements Part {
+public final class Ls04 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

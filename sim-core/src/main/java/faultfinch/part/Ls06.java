@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Six inverters that can only pull low. */
-public final class Ls06 implements Part {
+public final class Ls06 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-input AND gates. */
-public final class Ls08 implements Part {
+public final class Ls08 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

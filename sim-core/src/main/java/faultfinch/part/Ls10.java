@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Three three-input NAND gates. */
-public final class Ls10 implements Part {
+public final class Ls10 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

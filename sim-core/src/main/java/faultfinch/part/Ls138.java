@@ -5,7 +5,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** A decoder: one of eight outputs goes low while all three enables agree. */
-public final class Ls138 implements Part {
+public final class Ls138 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -5,7 +5,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** One of ten low: the output of the number on D, C, B, A pulls low, none for ten and above. */
-public final class Ls145 implements Part {
+public final class Ls145 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-way switches: each Y shows its A while S is low and its B while S is high. */
-public final class Ls157 implements Part {
+public final class Ls157 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Two four-input NAND gates. */
-public final class Ls20 implements Part {
+public final class Ls20 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

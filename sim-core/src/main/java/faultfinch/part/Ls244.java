@@ -5,7 +5,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Two four-bit buffers that let go of their outputs while their gate is high. */
-public final class Ls244 implements Part {
+public final class Ls244 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

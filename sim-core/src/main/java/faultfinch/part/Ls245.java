@@ -5,7 +5,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Eight two-way buffers: DIR high sends A to B, low sends B to A, G/ high parts the two sides. */
-public final class Ls245 implements Part {
+public final class Ls245 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

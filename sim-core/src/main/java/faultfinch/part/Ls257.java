@@ -7,7 +7,7 @@ import faultfinch.signal.Pins;
  * Four two-way switches that can let go: each Y shows its A while S is low, its B while S is high,
  * and nothing while G/ is high.
  */
-public final class Ls257 implements Part {
+public final class Ls257 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -10,7 +10,7 @@ import faultfinch.signal.State;
  * Eight latches written one at a time: while G/ is low the addressed Q follows D, and holds when G/
  * rises; CLR/ low clears the others.
  */
-public final class Ls259 implements Part {
+public final class Ls259 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -57,6 +57,11 @@ public final class Ls259 implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

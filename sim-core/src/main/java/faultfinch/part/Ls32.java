@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-input OR gates. */
-public final class Ls32 implements Part {
+public final class Ls32 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

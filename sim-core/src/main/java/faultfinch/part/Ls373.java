@@ -7,7 +7,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** Eight latches: Q follows D while LE is high and holds when it falls; OE/ high lets go of Q. */
-public final class Ls373 implements Part {
+public final class Ls373 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -50,6 +50,11 @@ public final class Ls373 implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

@@ -7,7 +7,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** Eight flip-flops: Q takes D where CLK rises; OE/ high lets go of Q and keeps what is stored. */
-public final class Ls374 implements Part {
+public final class Ls374 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

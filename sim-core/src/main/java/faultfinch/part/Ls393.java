@@ -7,7 +7,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** Two four-bit counters: each counts up where its CP/ falls; MR high holds it at zero. */
-public final class Ls393 implements Part {
+public final class Ls393 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -50,6 +50,11 @@ public final class Ls393 implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

@@ -6,7 +6,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** Two D flip-flops: Q takes D where the clock rises; PR/ and CLR/ overrule it. */
-public final class Ls74 implements Part {
+public final class Ls74 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -76,6 +76,11 @@ public final class Ls74 implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

@@ -4,7 +4,7 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 
 /** Four two-input exclusive-OR gates. */
-public final class Ls86 implements Part {
+public final class Ls86 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

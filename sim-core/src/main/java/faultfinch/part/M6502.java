@@ -10,7 +10,7 @@ import faultfinch.signal.State;
  * The pins of the processor; its instructions live in {@link faultfinch.part.mpu6502}, and the
  * machine puts what the core asks of the bus into the words below before it settles a phase.
  */
-public final class M6502 implements Part {
+public final class M6502 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -10,7 +10,7 @@ import faultfinch.signal.State;
  * half cycle, three bits a dot, from the fall of HS/ to the right, lines counted from the end of
  * VS/. The sampled moments are those in which a new dot stands at the socket.
  */
-public final class Monitor implements Part {
+public final class Monitor extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -98,6 +98,11 @@ public final class Monitor implements Part {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean asksForEdges() {
     return true;
   }
 

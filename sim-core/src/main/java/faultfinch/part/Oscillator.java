@@ -5,7 +5,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** A crystal in a can with its amplifier; the machine turns its level to find the clock rates. */
-public final class Oscillator implements Part {
+public final class Oscillator extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -14,7 +14,7 @@ import java.util.List;
  * starts), 4 control (bit 0 reload, bit 1 interrupt enable), 5 status (bit 7 interrupt, bit 0
  * expired; a read clears both), 6 tone (TO toggles every 16 x n cycles, 0 is off), 7 reads 0.
  */
-public final class PortTimer implements BusDevice {
+public final class PortTimer extends BusDevice {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -9,35 +9,35 @@ import faultfinch.signal.State;
  * address pins and stores nothing else, in the phases after it drives or stores the one bit at that
  * row and the column now on the same pins. The contract test holds it to that.
  */
-public interface RowMemory extends Part {
+public abstract class RowMemory extends Part {
 
   /** The bits it keeps; the column is the low part of the index. */
-  State bits();
+  public abstract State bits();
 
   /** The address pins. */
-  Bus address();
+  public abstract Bus address();
 
   /** Whether the pins strobe a row. */
-  boolean strobes(long in);
+  public abstract boolean strobes(long in);
 
   /** A row is strobed now: what has run out in it is lost, and its clock begins anew. */
-  void strobe(Pins pins, int row);
+  public abstract void strobe(Pins pins, int row);
 
   /**
    * Notes that a row was strobed at a time, unless it has been since; called after a time without a
    * clock for it.
    */
-  void strobed(Pins pins, int row, long nanoseconds);
+  public abstract void strobed(Pins pins, int row, long nanoseconds);
 
   /** Nanoseconds that every cell keeps at least what it holds. */
-  long keeps(Pins pins);
+  public abstract long keeps(Pins pins);
 
   /** Nanoseconds since power-on at which a row was last strobed, as far as has been noted. */
-  long strobedAt(Pins pins, int row);
+  public abstract long strobedAt(Pins pins, int row);
 
   /** Whether a cell without charge reads high. */
-  boolean restsHigh(int cell);
+  public abstract boolean restsHigh(int cell);
 
   /** The cell that lies beside a cell, so that writing to it can disturb this one. */
-  int beside(int cell);
+  public abstract int beside(int cell);
 }

@@ -7,7 +7,7 @@ import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 
 /** A static RAM of 2,048 bytes; it stores whatever its data pins read while CE/ and WE/ are low. */
-public final class Sram6116 implements Memory {
+public final class Sram6116 extends Memory {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -60,6 +60,11 @@ public final class Sram6116 implements Memory {
 
   @Override
   public boolean commitsEveryPhase() {
+    return true;
+  }
+
+  @Override
+  public boolean standsStill() {
     return true;
   }
 

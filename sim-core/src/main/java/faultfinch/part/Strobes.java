@@ -9,7 +9,7 @@ import faultfinch.signal.Pins;
  * picture latch, for the video half and for the processor half. While EN is low it makes none. MUX
  * is high while the row is on the address pins.
  */
-public final class Strobes implements Part {
+public final class Strobes extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -7,7 +7,7 @@ import java.util.List;
  * Four analogue switches: each joins its two terminals, either way round, while its control is
  * high.
  */
-public final class Switch4066 implements Part {
+public final class Switch4066 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

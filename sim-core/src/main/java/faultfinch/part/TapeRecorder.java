@@ -16,7 +16,7 @@ import java.nio.charset.StandardCharsets;
  * with a block of 48 bytes as {@code hum} writes one: 512 zeros, a one, the length, the bytes,
  * their sum; a turn of 0.5 ms is a zero, of 1 ms a one.
  */
-public final class TapeRecorder implements Part {
+public final class TapeRecorder extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

@@ -9,7 +9,7 @@ import faultfinch.signal.State;
  * The reset timer: OUT is high from power-on until the timing capacitor has charged, and again
  * while TRIG is low and as long after it: a key across the capacitor empties it.
  */
-public final class Timer555 implements Part {
+public final class Timer555 extends Part {
 
   static final Pinout PINOUT =
       Pinout.drawn(

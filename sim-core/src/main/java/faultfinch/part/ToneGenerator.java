@@ -20,7 +20,7 @@ import java.util.List;
  * from phase to phase, so SUM drives the level it rests at, and who listens works the sum out from
  * {@link Voices}: it swings by up to {@link #SWING_MILLIVOLTS} either way.
  */
-public final class ToneGenerator implements BusDevice {
+public final class ToneGenerator extends BusDevice {
 
   static final Pinout PINOUT =
       Pinout.drawn(

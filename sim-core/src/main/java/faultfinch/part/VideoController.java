@@ -20,7 +20,7 @@ import java.util.List;
  * the last row, 14 status (bit 7 that interrupt waits, a read clears it; bit 0 rows are shown), 15
  * reads 0.
  */
-public final class VideoController implements BusDevice, Counting {
+public final class VideoController extends BusDevice implements Counting {
 
   static final Pinout PINOUT =
       Pinout.drawn(

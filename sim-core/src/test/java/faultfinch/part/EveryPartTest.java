@@ -3,6 +3,7 @@ package faultfinch.part;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import faultfinch.signal.Bus;
 import faultfinch.signal.Output;
@@ -157,6 +158,49 @@ class EveryPartTest {
           assertTrue(bench.sameState(untouched), () -> names(row, pin));
         }
       }
+    }
+  }
+
+  /** What a machine leaves out: commits of a part that stood still, while nothing moves. */
+  @ParameterizedTest
+  @EnumSource
+  void commit_partThatStoodStill_storesNothingInAnyPhaseUntilAPinMoves(PartCatalog row) {
+    assumeTrue(row.part().standsStill());
+    SplittableRandom random = random(row, "still");
+    for (int trial = 0; trial < TRIALS; trial++) {
+      BenchPins bench = used(row.part(), random);
+      bench.commit(PHASES[random.nextInt(PHASES.length)]);
+      BenchPins stands = bench.copy();
+      bench.commit(PHASES[random.nextInt(PHASES.length)]);
+      if (bench.sameState(stands)) {
+        bench.passMicroseconds(random.nextInt(1_000_000));
+        bench.before(random.nextLong());
+        bench.commit(PHASES[random.nextInt(PHASES.length)]);
+        assertTrue(bench.sameState(stands));
+      }
+    }
+  }
+
+  /** What a machine does not note: edges of pins that are no clocks. */
+  @ParameterizedTest
+  @EnumSource
+  void commit_partThatAsksForNoEdges_storesTheSameWhateverPinsMovedBesideItsClocks(
+      PartCatalog row) {
+    assumeTrue(!row.part().asksForEdges());
+    SplittableRandom random = random(row, "edges");
+    Pinout pinout = row.part().pinout();
+    long clock = pinout.role(Pin.Role.CLOCK_RISES) | pinout.role(Pin.Role.CLOCK_FALLS);
+    for (int trial = 0; trial < TRIALS; trial++) {
+      BenchPins bench = used(row.part(), random);
+      Phase phase = PHASES[random.nextInt(PHASES.length)];
+      bench.commit(phase);
+      BenchPins quiet = bench.copy();
+      long moves = random.nextLong() & ~clock;
+      bench.set(bench.in() ^ moves);
+      bench.set(bench.in() ^ moves);
+      bench.commit(phase);
+      quiet.commit(phase);
+      assertTrue(bench.sameState(quiet));
     }
   }
 
@@ -481,12 +525,12 @@ class EveryPartTest {
     return rows(BusDevice.class);
   }
 
-  private static List<PartCatalog> rows(Class<? extends Part> kind) {
+  private static List<PartCatalog> rows(Class<?> kind) {
     return List.of(PartCatalog.values()).stream().filter(r -> kind.isInstance(r.part())).toList();
   }
 
   /** Notes the register calls in place of a device, behind the device's own adapter. */
-  private static final class Calls implements BusDevice {
+  private static final class Calls extends BusDevice {
     private final BusDevice device;
     private final List<String> made = new ArrayList<>();
 
@@ -567,6 +611,21 @@ class EveryPartTest {
   }
 
   /** A part with any levels on its pins, any state and any time. */
+  /** A part some phases after power-on. */
+  private static BenchPins used(Part part, SplittableRandom random) {
+    BenchPins bench = new BenchPins(part);
+    bench.powerOn(i -> random.nextLong());
+    for (int steps = random.nextInt(8); steps > 0; steps--) {
+      bench.set(random.nextLong());
+      bench.before(random.nextLong());
+      bench.passMicroseconds(random.nextInt(1_000_000));
+      bench.commit(PHASES[random.nextInt(PHASES.length)]);
+    }
+    bench.set(random.nextLong());
+    bench.before(random.nextLong());
+    return bench;
+  }
+
   private static BenchPins anywhere(Part part, SplittableRandom random) {
     BenchPins bench = new BenchPins(part);
     bench.scramble(random);
