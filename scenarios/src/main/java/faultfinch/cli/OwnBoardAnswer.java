@@ -12,6 +12,7 @@ import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.OwnBoard;
+import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.RepairAction;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -144,10 +145,12 @@ final class OwnBoardAnswer {
 
   private List<OwnBoard.Relative> relatives() {
     Set<String> shared = shared();
+    Set<String> run = runEverywhere();
     List<OwnBoard.Relative> relatives = new ArrayList<>();
     for (Held h : held) {
-      Belief belief = belief(h, h.expressed());
-      Belief alike = shared.equals(h.expressed()) ? belief : belief(h, shared);
+      Suspects suspects = h.known.diagnosis().suspects();
+      Suspects alike =
+          new Suspects(suspects.all().stream().filter(s -> run.contains(s.fault())).toList());
       Board model = h.known.board();
       Variants.Variant variant =
           variants.boards().stream()
@@ -155,12 +158,17 @@ final class OwnBoardAnswer {
               .findFirst()
               .orElseThrow();
       relatives.add(
-          new OwnBoard.Relative(model, variant, h.known.diagnosis().suspects(), belief, alike));
+          new OwnBoard.Relative(
+              model,
+              variant,
+              suspects,
+              belief(h, suspects, h.expressed()),
+              belief(h, alike, shared)));
     }
     return relatives;
   }
 
-  private static Belief belief(Held held, Set<String> said) {
+  private static Belief belief(Held held, Suspects suspects, Set<String> said) {
     Set<Observation> seen = new LinkedHashSet<>();
     for (Statement statement : held.noted.statements()) {
       if (statement instanceof Statement.Weighed w && said.contains(w.said())) {
@@ -169,9 +177,17 @@ final class OwnBoardAnswer {
     }
     return new Belief(
         held.known.dictionary(),
-        held.known.diagnosis().suspects(),
+        suspects,
         ErrorRates.ownBoard(),
         new Evidence(List.copyOf(seen), List.of(), List.of(), List.of()));
+  }
+
+  /** Faults whose run every one of them has; a board is no likelier for lack of the others. */
+  private Set<String> runEverywhere() {
+    Set<String> run = new LinkedHashSet<>();
+    held.get(0).known.diagnosis().suspects().all().forEach(s -> run.add(s.fault()));
+    held.forEach(h -> run.removeIf(f -> !h.known.diagnosis().suspects().contains(f)));
+    return run;
   }
 
   /** What can be expressed on every one of them. */
