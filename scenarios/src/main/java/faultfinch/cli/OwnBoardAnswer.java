@@ -163,7 +163,8 @@ final class OwnBoardAnswer {
               variant,
               suspects,
               belief(h, suspects, h.expressed()),
-              belief(h, alike, shared)));
+              belief(h, alike, shared),
+              h.known.weightRun()));
     }
     return relatives;
   }

@@ -36,9 +36,16 @@ public final class OwnBoard {
    * @param belief after all of the evidence that it can weigh
    * @param shared belief in those faults that were run on every one of them, after what every one
    *     of them can weigh; this alone tells them apart
+   * @param run share of what can go wrong with it that was run, 0 to 1: one of which less was run
+   *     has less to say
    */
   public record Relative(
-      Board board, Variants.Variant variant, Suspects suspects, Belief belief, Belief shared) {
+      Board board,
+      Variants.Variant variant,
+      Suspects suspects,
+      Belief belief,
+      Belief shared,
+      double run) {
 
     String duty(Suspect suspect) {
       String place = suspect.place();
@@ -121,7 +128,9 @@ public final class OwnBoard {
     for (int i = 0; i < weights.length; i++) {
       Relative relative = relatives.get(i);
       weights[i] =
-          differs(relative).size() * StrictMath.log(rates.tick()) + relative.shared.logEvidence();
+          StrictMath.log(relative.run)
+              + differs(relative).size() * StrictMath.log(rates.tick())
+              + relative.shared.logEvidence();
       best = Math.max(best, weights[i]);
     }
     double sum = 0;
