@@ -157,6 +157,44 @@ class OverlayTest {
         e.getMessage());
   }
 
+  /** The list of overlays stands in one line; what is wrong in the overlay in its line 1. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\"], \"here\": \"a\"}}, \"duties\":"
+            + " {}|two answers or more",
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\", \"b\"], \"here\": \"c\"}},"
+            + " \"duties\": {}|a or b",
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\", \"b\"], \"here\": \"a\","
+            + " \"concerns\": [\"rom\"]}}, \"duties\": {\"ram\": \"a RAM\"}|ram",
+        "\"ticks\": {}, \"duties\": {\"ram\": \" \"}|a text that is not empty"
+      })
+  void listOfOverlays_notRight_isSaidWithWhatWouldBe(String rest, String right) throws IOException {
+    Files.writeString(
+        folder.resolve("overlays/overlays.json"),
+        "{\"format\": 1, " + rest + ", \"overlays\": [\"x\"]}");
+    Files.writeString(folder.resolve("overlays/x.json"), HEAD + "\"takes\": []}");
+    BadInput e =
+        assertThrows(BadInput.class, () -> BoardReader.variants(folder.resolve("board.json")));
+    assertTrue(
+        e.getMessage().startsWith(folder.resolve("overlays/overlays.json") + ":1:"),
+        e.getMessage());
+    assertTrue(e.getMessage().endsWith(", right would be " + right), e.getMessage());
+  }
+
+  @Test
+  void overlay_ofATickThatIsNotListed_isRefused() throws IOException {
+    Files.writeString(
+        folder.resolve("overlays/x.json"),
+        HEAD.replace("\"ticks\": {}", "\"ticks\": {\"sockets\": \"none\"}") + "\"takes\": []}");
+    BadInput e =
+        assertThrows(BadInput.class, () -> BoardReader.variants(folder.resolve("board.json")));
+    assertTrue(e.getMessage().contains("x.json:1:"), e.getMessage());
+    assertTrue(e.getMessage().contains("unknown tick 'sockets'"), e.getMessage());
+  }
+
   @Test
   void overlay_notListed_isRefusedWithThoseThatAre() {
     BadInput e =
