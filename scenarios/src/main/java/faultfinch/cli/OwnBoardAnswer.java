@@ -88,7 +88,7 @@ final class OwnBoardAnswer {
       if (part.isPresent()) {
         refused.put(said.getValue(), part.get());
       } else {
-        held.forEach(h -> note(h.noted, said));
+        held.forEach(h -> note(h, said));
       }
     }
     board = new OwnBoard(relatives(), variants.ticks(), ticked, ErrorRates.ownBoard());
@@ -123,12 +123,30 @@ final class OwnBoardAnswer {
     return new OwnBoardAnswer(given, terminal, ready);
   }
 
-  private static void note(Noted noted, Map.Entry<String, String> said) {
+  private void note(Held h, Map.Entry<String, String> said) {
+    String says = asCalledThere(said.getValue(), h.known.board());
     switch (said.getKey()) {
-      case SAW -> noted.and(Entry.saw(said.getValue()));
-      case TOLD -> noted.and(Entry.told(said.getValue()));
-      default -> noted.stands(said.getValue());
+      case SAW -> h.noted.and(Entry.saw(says));
+      case TOLD -> h.noted.and(Entry.told(says));
+      default -> h.noted.stands(says);
     }
+  }
+
+  /** Where one part of a model board does what is spoken of, its own name for it. */
+  private String asCalledThere(String says, Board model) {
+    for (Map.Entry<String, String> duty : variants.duties().entrySet()) {
+      String words = duty.getValue().replaceFirst("^(a|an|the) ", "");
+      int at = says.toLowerCase(Locale.ROOT).indexOf(words.toLowerCase(Locale.ROOT));
+      List<String> roles =
+          model.parts().stream()
+              .filter(p -> duty.getKey().equals(model.duties().get(p.ref())))
+              .map(PlacedPart::role)
+              .toList();
+      if (at >= 0 && roles.size() == 1) {
+        return says.substring(0, at) + roles.get(0) + says.substring(at + words.length());
+      }
+    }
+    return says;
   }
 
   /** A part that is named by its number on a model board; D0 and A7 are lines on any board. */

@@ -94,6 +94,14 @@ class OwnBoardAnswerTest {
     assertTrue(lines[2].startsWith("Not: \"it smells of fish\": "), lines[2]);
   }
 
+  /** Tamarisk calls its sound chip a tone generator; there is one, U34. */
+  @Test
+  void aPartNamedByWhatItDoes_isTheOneOfTheModelBoard() {
+    String said = rank("--own", "--saw", "the sound chip is hot");
+    assertTrue(said.startsWith("Of 1 things said, 1 can be"), said);
+    assertTrue(said.contains("is taken as: finger U34 = hot"), said);
+  }
+
   @Test
   void answers_areRolesOnTheModelBoardAndPromiseNoPulls() {
     String said = rank("--own", "--saw", "screen is black");
