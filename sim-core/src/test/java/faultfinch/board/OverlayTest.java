@@ -107,6 +107,16 @@ class OverlayTest {
   }
 
   @Test
+  void fits_aPartElsewhere_leavesItsTracksUnlaid() throws IOException {
+    // R1 stands at [39.5, 37]; its pins have tracks to other parts.
+    Board sorrel = BoardReader.shipped("sorrel");
+    Board laid = laid("\"fits\": {\"R1\": {\"at\": [41, 37]}}");
+    assertEquals(41, laid.part("R1").orElseThrow().x());
+    assertTrue(laid.tracks().stream().noneMatch(t -> t.segment().text().contains("R1.")));
+    assertTrue(sorrel.tracks().stream().anyMatch(t -> t.segment().text().contains("R1.")));
+  }
+
+  @Test
   void addedPart_onLaidTracks_thoseAreLaidNoLonger() throws IOException {
     // Pad 1 of U20 is put where the first track of D0 begins, which is under U1.
     Board sorrel = BoardReader.shipped("sorrel");
