@@ -12,6 +12,7 @@ import faultfinch.diagnosis.ErrorRates;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.OwnBoard;
+import faultfinch.diagnosis.Suspects;
 import faultfinch.fault.RepairAction;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -87,7 +88,7 @@ final class OwnBoardAnswer {
       if (part.isPresent()) {
         refused.put(said.getValue(), part.get());
       } else {
-        held.forEach(h -> note(h.noted, said));
+        held.forEach(h -> note(h, said));
       }
     }
     board = new OwnBoard(relatives(), variants.ticks(), ticked, ErrorRates.ownBoard());
@@ -122,12 +123,30 @@ final class OwnBoardAnswer {
     return new OwnBoardAnswer(given, terminal, ready);
   }
 
-  private static void note(Noted noted, Map.Entry<String, String> said) {
+  private void note(Held h, Map.Entry<String, String> said) {
+    String says = asCalledThere(said.getValue(), h.known.board());
     switch (said.getKey()) {
-      case SAW -> noted.and(Entry.saw(said.getValue()));
-      case TOLD -> noted.and(Entry.told(said.getValue()));
-      default -> noted.stands(said.getValue());
+      case SAW -> h.noted.and(Entry.saw(says));
+      case TOLD -> h.noted.and(Entry.told(says));
+      default -> h.noted.stands(says);
     }
+  }
+
+  /** Where one part of a model board does what is spoken of, its own name for it. */
+  private String asCalledThere(String says, Board model) {
+    for (Map.Entry<String, String> duty : variants.duties().entrySet()) {
+      String words = duty.getValue().replaceFirst("^(a|an|the) ", "");
+      int at = says.toLowerCase(Locale.ROOT).indexOf(words.toLowerCase(Locale.ROOT));
+      List<String> roles =
+          model.parts().stream()
+              .filter(p -> duty.getKey().equals(model.duties().get(p.ref())))
+              .map(PlacedPart::role)
+              .toList();
+      if (at >= 0 && roles.size() == 1) {
+        return says.substring(0, at) + roles.get(0) + says.substring(at + words.length());
+      }
+    }
+    return says;
   }
 
   /** A part that is named by its number on a model board; D0 and A7 are lines on any board. */
@@ -144,10 +163,12 @@ final class OwnBoardAnswer {
 
   private List<OwnBoard.Relative> relatives() {
     Set<String> shared = shared();
+    Set<String> run = runEverywhere();
     List<OwnBoard.Relative> relatives = new ArrayList<>();
     for (Held h : held) {
-      Belief belief = belief(h, h.expressed());
-      Belief alike = shared.equals(h.expressed()) ? belief : belief(h, shared);
+      Suspects suspects = h.known.diagnosis().suspects();
+      Suspects alike =
+          new Suspects(suspects.all().stream().filter(s -> run.contains(s.fault())).toList());
       Board model = h.known.board();
       Variants.Variant variant =
           variants.boards().stream()
@@ -155,12 +176,18 @@ final class OwnBoardAnswer {
               .findFirst()
               .orElseThrow();
       relatives.add(
-          new OwnBoard.Relative(model, variant, h.known.diagnosis().suspects(), belief, alike));
+          new OwnBoard.Relative(
+              model,
+              variant,
+              suspects,
+              belief(h, suspects, h.expressed()),
+              belief(h, alike, shared),
+              h.known.weightRun()));
     }
     return relatives;
   }
 
-  private static Belief belief(Held held, Set<String> said) {
+  private static Belief belief(Held held, Suspects suspects, Set<String> said) {
     Evidence all = held.noted.evidence();
     Set<Observation> seen = new LinkedHashSet<>();
     for (Statement statement : held.noted.statements()) {
@@ -170,10 +197,18 @@ final class OwnBoardAnswer {
     }
     return new Belief(
         held.known.dictionary(),
-        held.known.diagnosis().suspects(),
+        suspects,
         ErrorRates.ownBoard(),
         new Evidence(
             List.copyOf(seen), all.missed(), all.done(), List.of(), all.hints(), all.histories()));
+  }
+
+  /** Faults whose run every one of them has; a board is no likelier for lack of the others. */
+  private Set<String> runEverywhere() {
+    Set<String> run = new LinkedHashSet<>();
+    held.get(0).known.diagnosis().suspects().all().forEach(s -> run.add(s.fault()));
+    held.forEach(h -> run.removeIf(f -> !h.known.diagnosis().suspects().contains(f)));
+    return run;
   }
 
   /** What can be expressed on every one of them. */

@@ -94,6 +94,14 @@ class OwnBoardAnswerTest {
     assertTrue(lines[2].startsWith("Not: \"it smells of fish\": "), lines[2]);
   }
 
+  /** Tamarisk calls its sound chip a tone generator; there is one, U34. */
+  @Test
+  void aPartNamedByWhatItDoes_isTheOneOfTheModelBoard() {
+    String said = rank("--own", "--saw", "the sound chip is hot");
+    assertTrue(said.startsWith("Of 1 things said, 1 can be"), said);
+    assertTrue(said.contains("is taken as: finger U34 = hot"), said);
+  }
+
   @Test
   void answers_areRolesOnTheModelBoardAndPromiseNoPulls() {
     String said = rank("--own", "--saw", "screen is black");
@@ -115,11 +123,13 @@ class OwnBoardAnswerTest {
     assertEquals(1, json.get("expressed").size());
   }
 
-  /** 0.8 for the tick; nothing was seen, so nothing else parts the two. */
+  /** 0.8 for the tick, and of each the share that was run; nothing was seen that parts the two. */
   @Test
   void tick_thatDiffers_countsFourFifths() throws IOException {
     JsonNode boards = json("--own", "--like", "sockets = none").get("boards");
-    assertEquals(0.8 / 1.8, boards.get(0).get("weight").doubleValue(), 1e-9);
+    double differs = 0.8 * boards.get(0).get("weightRun").doubleValue();
+    double same = boards.get(1).get("weightRun").doubleValue();
+    assertEquals(differs / (differs + same), boards.get(0).get("weight").doubleValue(), 1e-9);
     assertEquals("sockets", boards.get(0).get("differs").get(0).textValue());
     assertEquals(0, boards.get(1).get("differs").size());
   }

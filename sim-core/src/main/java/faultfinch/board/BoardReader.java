@@ -90,6 +90,13 @@ public final class BoardReader {
     return VariantsFile.in(folder).map(f -> f.variants(shipped(name))).orElse(Variants.NONE);
   }
 
+  /** The same of an author's board. */
+  public static Variants variants(Path boardJson) {
+    return VariantsFile.in(new OnDisk(boardJson))
+        .map(f -> f.variants(read(boardJson)))
+        .orElse(Variants.NONE);
+  }
+
   /** A file that comes with the program beside a board of this name, such as its dictionary. */
   public static Optional<InputStream> beside(String name, String file) {
     int laid = name.indexOf(LAID_OVER);

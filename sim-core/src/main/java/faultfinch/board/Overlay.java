@@ -90,18 +90,23 @@ final class Overlay {
             "unknown part '" + ref.text() + "'", NearNames.of(ref.text(), byRef.keySet()));
       }
     }
+    Map<String, Located> fits = new LinkedHashMap<>();
     for (Located.Entry fit : entries("fits")) {
       String ref = fit.key().text();
-      Located part = byRef.get(ref);
-      if (part == null || takes.contains(ref)) {
+      if (!byRef.containsKey(ref) || takes.contains(ref)) {
         Set<String> stay = new LinkedHashSet<>(byRef.keySet());
         stay.removeAll(takes);
         throw fit.key().wrong("unknown part '" + ref + "'", NearNames.of(ref, stay));
       }
-      byRef.put(ref, fitted(part, fit.value()));
+      fits.put(ref, fit.value());
     }
-    byRef.keySet().removeAll(takes);
-    List<Located> items = new ArrayList<>(byRef.values());
+    List<Located> items = new ArrayList<>();
+    for (Located part : board.items()) {
+      String ref = part.get("ref").text();
+      if (!takes.contains(ref)) {
+        items.add(fits.containsKey(ref) ? fitted(part, fits.get(ref)) : part);
+      }
+    }
     items.addAll(list("parts"));
     return board.of(items);
   }

@@ -92,9 +92,9 @@ final class RouteFile {
         Located text = texts.get(s.text());
         if (text != null) {
           Track track = track(net.name(), s, text);
-          check(track, places.get(s.from()), places.get(s.to()), text);
           double clear = track.width() / 2 + PAD_RADIUS;
-          if (in.stream().noneMatch(p -> track.distance(p.x(), p.y()) < clear)) {
+          boolean ends = begins(track, places.get(s.from())) && ends(track, places.get(s.to()));
+          if (ends && in.stream().noneMatch(p -> track.distance(p.x(), p.y()) < clear)) {
             tracks.add(track);
           }
         }
@@ -130,12 +130,22 @@ final class RouteFile {
   private static void check(Track track, PadPlace from, PadPlace to, Located text) {
     Track.Leg first = track.legs().get(0);
     Track.Leg last = track.legs().get(track.legs().size() - 1);
-    if (first.fromX() != from.x() || first.fromY() != from.y()) {
+    if (!begins(track, from)) {
       throw text.wrong("a track from " + point(first.fromX(), first.fromY()), at(from));
     }
-    if (last.toX() != to.x() || last.toY() != to.y()) {
+    if (!ends(track, to)) {
       throw text.wrong("a track to " + point(last.toX(), last.toY()), at(to));
     }
+  }
+
+  private static boolean begins(Track track, PadPlace from) {
+    Track.Leg first = track.legs().get(0);
+    return first.fromX() == from.x() && first.fromY() == from.y();
+  }
+
+  private static boolean ends(Track track, PadPlace to) {
+    Track.Leg last = track.legs().get(track.legs().size() - 1);
+    return last.toX() == to.x() && last.toY() == to.y();
   }
 
   private static String at(PadPlace place) {

@@ -1,6 +1,7 @@
 package faultfinch.diagnosis;
 
 import faultfinch.board.Board;
+import faultfinch.board.PlacedPart;
 import faultfinch.board.Tick;
 import faultfinch.board.Variants;
 import faultfinch.fault.RepairAction;
@@ -33,17 +34,27 @@ public final class OwnBoard {
    * One of our boards.
    *
    * @param belief after all of the evidence that it can weigh
-   * @param shared belief after what every one of them can weigh, which alone tells them apart
+   * @param shared belief in those faults that were run on every one of them, after what every one
+   *     of them can weigh; this alone tells them apart
+   * @param run share of what can go wrong with it that was run, 0 to 1: one of which less was run
+   *     has less to say
    */
   public record Relative(
-      Board board, Variants.Variant variant, Suspects suspects, Belief belief, Belief shared) {
+      Board board,
+      Variants.Variant variant,
+      Suspects suspects,
+      Belief belief,
+      Belief shared,
+      double run) {
 
     String duty(Suspect suspect) {
       String place = suspect.place();
-      boolean part = board.part(place).isPresent();
-      String role = part ? board.part(place).get().role() : TRACK;
+      String duty = board.duties().get(place);
+      if (duty != null) {
+        return duty;
+      }
       boolean net = board.net(place).isPresent();
-      return part ? board.duties().getOrDefault(place, role) : net ? TRACK : place;
+      return net ? TRACK : board.part(place).map(PlacedPart::role).orElse(place);
     }
   }
 
@@ -70,7 +81,35 @@ public final class OwnBoard {
     }
   }
 
+  /**
+   * What is believed of one of our boards, by duty; a duty for which nothing speaks is there too.
+   */
+  private static final class Held {
+    final Map<String, Double> shares = new LinkedHashMap<>();
+    final Map<String, List<String>> parts = new LinkedHashMap<>();
+    final Map<String, Map<RepairAction.Kind, Double>> repairs = new LinkedHashMap<>();
+
+    Held(Relative relative) {
+      relative.suspects.all().forEach(s -> shares.putIfAbsent(relative.duty(s), 0.0));
+      for (Share fault : relative.belief.faults()) {
+        Suspect suspect = relative.suspects.of(fault.what());
+        String duty = relative.duty(suspect);
+        shares.merge(duty, fault.belief(), Double::sum);
+        repairs
+            .computeIfAbsent(duty, d -> new EnumMap<>(RepairAction.Kind.class))
+            .merge(suspect.repair().kind(), fault.belief(), Double::sum);
+      }
+      for (Share place : relative.belief.places()) {
+        String duty = relative.board.duties().getOrDefault(place.what(), "");
+        if (!duty.isEmpty()) {
+          parts.computeIfAbsent(duty, d -> new ArrayList<>()).add(place.what());
+        }
+      }
+    }
+  }
+
   private final List<Relative> relatives;
+  private final List<Held> held;
   private final List<Tick> ticks;
   private final Map<String, String> answers;
   private final double[] weights;
@@ -81,6 +120,7 @@ public final class OwnBoard {
   public OwnBoard(
       List<Relative> relatives, List<Tick> ticks, Map<String, String> answers, ErrorRates rates) {
     this.relatives = List.copyOf(relatives);
+    held = relatives.stream().map(Held::new).toList();
     this.ticks = List.copyOf(ticks);
     this.answers = Map.copyOf(answers);
     weights = new double[relatives.size()];
@@ -88,7 +128,9 @@ public final class OwnBoard {
     for (int i = 0; i < weights.length; i++) {
       Relative relative = relatives.get(i);
       weights[i] =
-          differs(relative).size() * StrictMath.log(rates.tick()) + relative.shared.logEvidence();
+          StrictMath.log(relative.run)
+              + differs(relative).size() * StrictMath.log(rates.tick())
+              + relative.shared.logEvidence();
       best = Math.max(best, weights[i]);
     }
     double sum = 0;
@@ -139,53 +181,31 @@ public final class OwnBoard {
 
   /** Every duty, likeliest first; of equal ones that first whose part comes first on the boards. */
   public List<Role> roles() {
-    List<Map<String, Double>> shares = relatives.stream().map(OwnBoard::shares).toList();
     Set<String> duties = new LinkedHashSet<>();
-    shares.forEach(s -> duties.addAll(s.keySet()));
+    held.forEach(h -> duties.addAll(h.shares.keySet()));
     List<Role> roles = new ArrayList<>();
     for (String duty : duties) {
       double belief = 0;
       double having = 0;
       for (int i = 0; i < weights.length; i++) {
-        if (shares.get(i).containsKey(duty)) {
-          belief += weights[i] * shares.get(i).get(duty);
+        if (held.get(i).shares.containsKey(duty)) {
+          belief += weights[i] * held.get(i).shares.get(duty);
           having += weights[i];
         }
       }
       double fitted = having > 0 ? belief / having : 0;
-      roles.add(
-          new Role(duty, belief, fitted, parts(duty), repairs(duty), mayDiffer(duty, shares)));
+      roles.add(new Role(duty, belief, fitted, parts(duty), repairs(duty), mayDiffer(duty)));
     }
     roles.sort(Comparator.comparingDouble(Role::belief).reversed());
     return List.copyOf(roles);
   }
 
-  /** Belief by duty; a duty of which a board has a part is there even if nothing speaks for it. */
-  private static Map<String, Double> shares(Relative relative) {
-    Map<String, Double> shares = new LinkedHashMap<>();
-    relative.suspects.all().forEach(s -> shares.putIfAbsent(relative.duty(s), 0.0));
-    relative
-        .belief
-        .faults()
-        .forEach(
-            f ->
-                shares.merge(
-                    relative.duty(relative.suspects.of(f.what())), f.belief(), Double::sum));
-    return shares;
-  }
-
   private Map<String, List<String>> parts(String duty) {
     Map<String, List<String>> parts = new LinkedHashMap<>();
-    for (Relative relative : relatives) {
-      Set<String> there = new LinkedHashSet<>();
-      for (Share place : relative.belief.places()) {
-        if (relative.board.part(place.what()).isPresent()
-            && duty.equals(relative.board.duties().get(place.what()))) {
-          there.add(place.what());
-        }
-      }
+    for (int i = 0; i < weights.length; i++) {
+      List<String> there = held.get(i).parts.getOrDefault(duty, List.of());
       if (!there.isEmpty()) {
-        parts.put(relative.board.name(), List.copyOf(there));
+        parts.put(relatives.get(i).board.name(), there);
       }
     }
     return parts;
@@ -194,13 +214,11 @@ public final class OwnBoard {
   private Map<RepairAction.Kind, Double> repairs(String duty) {
     Map<RepairAction.Kind, Double> sums = new EnumMap<>(RepairAction.Kind.class);
     for (int i = 0; i < weights.length; i++) {
-      Relative relative = relatives.get(i);
-      for (Share fault : relative.belief.faults()) {
-        Suspect suspect = relative.suspects.of(fault.what());
-        if (relative.duty(suspect).equals(duty)) {
-          sums.merge(suspect.repair().kind(), weights[i] * fault.belief(), Double::sum);
-        }
-      }
+      double weight = weights[i];
+      held.get(i)
+          .repairs
+          .getOrDefault(duty, Map.of())
+          .forEach((kind, belief) -> sums.merge(kind, weight * belief, Double::sum));
     }
     Map<RepairAction.Kind, Double> sorted = new LinkedHashMap<>();
     sums.entrySet().stream()
@@ -213,10 +231,10 @@ public final class OwnBoard {
    * Ticks without an answer that any of the boards gives, if they concern this duty or the belief
    * in it is another with another answer.
    */
-  private List<Tick> mayDiffer(String duty, List<Map<String, Double>> shares) {
+  private List<Tick> mayDiffer(String duty) {
     return ticks.stream()
         .filter(t -> !settled(t))
-        .filter(t -> t.concerns().contains(duty) || rests(duty, t, shares))
+        .filter(t -> t.concerns().contains(duty) || rests(duty, t))
         .toList();
   }
 
@@ -226,7 +244,7 @@ public final class OwnBoard {
             .anyMatch(r -> answers.get(tick.name()).equals(r.variant.ticks().get(tick.name())));
   }
 
-  private boolean rests(String duty, Tick tick, List<Map<String, Double>> shares) {
+  private boolean rests(String duty, Tick tick) {
     double least = 1;
     double most = 0;
     for (String answer : tick.answers()) {
@@ -234,7 +252,7 @@ public final class OwnBoard {
       double having = 0;
       for (int i = 0; i < weights.length; i++) {
         if (answer.equals(relatives.get(i).variant.ticks().get(tick.name()))) {
-          belief += weights[i] * shares.get(i).getOrDefault(duty, 0.0);
+          belief += weights[i] * held.get(i).shares.getOrDefault(duty, 0.0);
           having += weights[i];
         }
       }

@@ -107,6 +107,16 @@ class OverlayTest {
   }
 
   @Test
+  void fits_aPartElsewhere_leavesItsTracksUnlaid() throws IOException {
+    // R1 stands at [39.5, 37]; its pins have tracks to other parts.
+    Board sorrel = BoardReader.shipped("sorrel");
+    Board laid = laid("\"fits\": {\"R1\": {\"at\": [41, 37]}}");
+    assertEquals(41, laid.part("R1").orElseThrow().x());
+    assertTrue(laid.tracks().stream().noneMatch(t -> t.segment().text().matches("(.*-)?R1\\..*")));
+    assertTrue(sorrel.tracks().stream().anyMatch(t -> t.segment().text().matches("(.*-)?R1\\..*")));
+  }
+
+  @Test
   void addedPart_onLaidTracks_thoseAreLaidNoLonger() throws IOException {
     // Pad 1 of U20 is put where the first track of D0 begins, which is under U1.
     Board sorrel = BoardReader.shipped("sorrel");
@@ -155,6 +165,44 @@ class OverlayTest {
             + ", right would be "
             + right,
         e.getMessage());
+  }
+
+  /** The list of overlays stands in one line; what is wrong in the overlay in its line 1. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\"], \"here\": \"a\"}}, \"duties\":"
+            + " {}|two answers or more",
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\", \"b\"], \"here\": \"c\"}},"
+            + " \"duties\": {}|a or b",
+        "\"ticks\": {\"t\": {\"asks\": \"T?\", \"answers\": [\"a\", \"b\"], \"here\": \"a\","
+            + " \"concerns\": [\"rom\"]}}, \"duties\": {\"ram\": \"a RAM\"}|ram",
+        "\"ticks\": {}, \"duties\": {\"ram\": \" \"}|a text that is not empty"
+      })
+  void listOfOverlays_notRight_isSaidWithWhatWouldBe(String rest, String right) throws IOException {
+    Files.writeString(
+        folder.resolve("overlays/overlays.json"),
+        "{\"format\": 1, " + rest + ", \"overlays\": [\"x\"]}");
+    Files.writeString(folder.resolve("overlays/x.json"), HEAD + "\"takes\": []}");
+    BadInput e =
+        assertThrows(BadInput.class, () -> BoardReader.variants(folder.resolve("board.json")));
+    assertTrue(
+        e.getMessage().startsWith(folder.resolve("overlays/overlays.json") + ":1:"),
+        e.getMessage());
+    assertTrue(e.getMessage().endsWith(", right would be " + right), e.getMessage());
+  }
+
+  @Test
+  void overlay_ofATickThatIsNotListed_isRefused() throws IOException {
+    Files.writeString(
+        folder.resolve("overlays/x.json"),
+        HEAD.replace("\"ticks\": {}", "\"ticks\": {\"sockets\": \"none\"}") + "\"takes\": []}");
+    BadInput e =
+        assertThrows(BadInput.class, () -> BoardReader.variants(folder.resolve("board.json")));
+    assertTrue(e.getMessage().contains("x.json:1:"), e.getMessage());
+    assertTrue(e.getMessage().contains("unknown tick 'sockets'"), e.getMessage());
   }
 
   @Test

@@ -27,10 +27,15 @@ class OwnBoardTest {
   private static final ErrorRates RATES = ErrorRates.ownBoard();
 
   private static OwnBoard.Relative relative(Board board, String banks, Toy toy, Evidence seen) {
+    return relative(board, banks, toy, seen, 1);
+  }
+
+  private static OwnBoard.Relative relative(
+      Board board, String banks, Toy toy, Evidence seen, double run) {
     Belief belief = new Belief(toy.dictionary(), toy.suspects(), RATES, seen);
     Variants.Variant variant =
         new Variants.Variant(board.name(), "", "", Map.of("banks", banks, "width", "one"));
-    return new OwnBoard.Relative(board, variant, toy.suspects(), belief, belief);
+    return new OwnBoard.Relative(board, variant, toy.suspects(), belief, belief, run);
   }
 
   private static Toy first() {
