@@ -134,7 +134,7 @@ final class Shortcuts {
   /** Goes on with what is known of a wiring that has come back. */
   void resume() {
     holders = holders();
-    if (gated()) {
+    if (gated() || judge.loopsMoved()) {
       forget();
     }
   }

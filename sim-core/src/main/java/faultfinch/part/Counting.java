@@ -23,4 +23,10 @@ public interface Counting extends Part {
    * registers stay.
    */
   long[] addressing(Pins pins);
+
+  /**
+   * The stored words on which all that it shows in this and all later steps depends, but for an
+   * interrupt and for what its registers are read as.
+   */
+  long[] picturing(Pins pins);
 }

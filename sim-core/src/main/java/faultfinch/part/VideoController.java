@@ -133,6 +133,11 @@ public final class VideoController implements BusDevice, Counting {
   }
 
   @Override
+  public long[] picturing(Pins pins) {
+    return COUNTERS.stream().filter(s -> s != WAITING).mapToLong(pins::state).toArray();
+  }
+
+  @Override
   public int look(Pins pins, int register) {
     if (register < STATUS) {
       return register(pins, register);
