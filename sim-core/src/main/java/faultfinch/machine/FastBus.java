@@ -322,11 +322,6 @@ final class FastBus extends CycleBus {
     return orbit != null && !shortcuts.refused();
   }
 
-  /** Runs whole instructions for so many cycles; what takes data does not stand right after. */
-  void skim(long cycles) {
-    run(core.cycle + cycles, Long.MAX_VALUE);
-  }
-
   private int slow(int address, boolean reads, int data, boolean sync) {
     if (!tabled()) {
       return plain(address, reads, data, sync);
@@ -540,6 +535,7 @@ final class FastBus extends CycleBus {
     if (clockwork) {
       follow(core.cycle + 1);
     }
+    shortcuts.forgetLoops();
     plainNow();
     slowMoved();
     overlook();
@@ -784,6 +780,11 @@ final class FastBus extends CycleBus {
   @Override
   void run(long until) {
     run(until, clockwork ? until - FRESH : Long.MAX_VALUE);
+  }
+
+  @Override
+  void pass(long until) {
+    run(until, Long.MAX_VALUE);
   }
 
   private void run(long until, long played) {

@@ -42,7 +42,7 @@ final class Judge {
     this.loops = new Loops(plain.levels, reach);
   }
 
-  /** Whether a loop stands otherwise than when it was last told not to be one. */
+  /** Whether a loop stands otherwise than when it was last told what it is. */
   boolean loopsMoved() {
     return loops.moved();
   }

@@ -23,6 +23,9 @@ final class Latched {
   /** The levels of pins that were told to be for ever. */
   private final Map<Integer, Boolean> told = new TreeMap<>();
 
+  /** Levels that pins cannot leave once they have come to them, which they had not when asked. */
+  private final Map<Integer, Boolean> awaited = new TreeMap<>();
+
   Latched(Levels levels) {
     this.levels = levels;
     this.c = levels.circuit;
@@ -35,18 +38,34 @@ final class Latched {
     for (long left = c.nodeFollows[node] & ~c.readMask[p]; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
       int own = own(node, c.netOf[c.pinBase[p] + bit]);
-      if (own >= 0 && stands(node, bit, own)) {
-        told.put(c.pinBase[p] + bit, reads(p, bit));
+      boolean high = reads(p, bit);
+      if (own >= 0 && stands(node, bit, own, high)) {
+        told.put(c.pinBase[p] + bit, high);
         latched |= 1L << bit;
+      } else if (own >= 0 && stands(node, bit, own, !high)) {
+        awaited.put(c.pinBase[p] + bit, !high);
       }
     }
     return latched;
   }
 
-  /** Whether pins read otherwise than what was told: another wiring was in between. */
+  /**
+   * Whether what was told has to be asked anew: another wiring was in between, or a loop has come
+   * to a level that it cannot leave.
+   */
   boolean moved() {
-    return told.entrySet().stream()
-        .anyMatch(e -> reads(c.partOf[e.getKey()], c.bitOf[e.getKey()]) != e.getValue());
+    boolean moved = false;
+    for (Map.Entry<Integer, Boolean> e : told.entrySet()) {
+      moved |= reads(c.partOf[e.getKey()], c.bitOf[e.getKey()]) != e.getValue();
+    }
+    for (Map.Entry<Integer, Boolean> e : awaited.entrySet()) {
+      moved |= reads(c.partOf[e.getKey()], c.bitOf[e.getKey()]) == e.getValue();
+    }
+    if (moved) {
+      told.clear();
+      awaited.clear();
+    }
+    return moved;
   }
 
   private boolean reads(int p, int bit) {
@@ -67,7 +86,7 @@ final class Latched {
     return own;
   }
 
-  private boolean stands(int node, int bit, int own) {
+  private boolean stands(int node, int bit, int own, boolean high) {
     int p = c.nodePart[node];
     int pin = c.pinBase[p] + bit;
     int net = c.netOf[pin];
@@ -86,7 +105,6 @@ final class Latched {
     for (int gate : c.loadSwitch[net]) {
       plain &= gate < 0;
     }
-    boolean high = reads(p, bit);
     return plain
         && known.computeIfAbsent(2 * pin + (high ? 1 : 0), k -> keeps(node, bit, own, high));
   }

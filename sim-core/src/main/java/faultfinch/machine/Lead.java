@@ -188,7 +188,7 @@ public final class Lead {
       bus().overlookedBy(by);
     }
     long from = machine.cycles();
-    bus().skim(cycles);
+    bus().pass(from + cycles);
     if (!bus().runsFree()) {
       overlooked.get().spoil();
     }

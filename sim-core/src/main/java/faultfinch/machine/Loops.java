@@ -16,7 +16,7 @@ final class Loops {
     this.latched = new Latched(levels);
   }
 
-  /** Whether a loop no longer stands as it did when it was told not to be closed. */
+  /** Whether a loop stands otherwise than when it was last told what it is. */
   boolean moved() {
     return latched.moved();
   }

@@ -15,7 +15,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
@@ -214,7 +216,9 @@ public final class Watching {
     for (int ms = SAMPLE_MS; ms <= endMilliseconds(board); ms += SAMPLE_MS) {
       add(plan, ms * MILLISECOND, m -> sample());
     }
+    Set<Long> listens = new TreeSet<>();
     for (int ms = 0; ms <= endMilliseconds(board) && speaker.isPresent(); ms += Speaker.SAMPLE_MS) {
+      listens.add(ms * MILLISECOND);
       add(plan, ms * MILLISECOND, speaker.get()::look);
     }
     if (hasScreen()) {
@@ -241,7 +245,11 @@ public final class Watching {
     stops.forEach((at, what) -> add(plan, at, what));
     plan.forEach(
         (at, all) -> {
-          machine.runTo(at);
+          if (all.size() == 1 && listens.contains(at)) {
+            machine.passTo(at);
+          } else {
+            machine.runTo(at);
+          }
           all.forEach(what -> what.accept(machine));
         });
   }
