@@ -137,13 +137,16 @@ public final class Survey {
   public List<Run> runs(List<Setup> alike) {
     Run[] runs = new Run[alike.size()];
     List<Integer> left = new ArrayList<>();
+    boolean asking = many;
     for (int i = 0; i < runs.length; i++) {
-      Optional<Run> spared = many ? spared(alike.get(i)) : Optional.empty();
+      Optional<Run> spared = asking ? spared(alike.get(i)) : Optional.empty();
       if (spared.isPresent()) {
         runs[i] = spared.get();
       } else {
         left.add(i);
       }
+      // If the first does otherwise than the healthy board, so do they all.
+      asking &= i > 0 || spared.isPresent();
     }
     List<Run> shared = left.isEmpty() ? List.of() : shared(left.stream().map(alike::get).toList());
     for (int i = 0; i < left.size(); i++) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * Pictures shared between runs: a line of a frame that was played once need not be played again on
- * any board of the kind whose picture half is the healthy one's.
+ * any board whose picture half is the healthy one's.
  */
 public final class Frames {
   /** Nothing is shared; every frame is played. */
@@ -37,13 +37,14 @@ public final class Frames {
     return new Frames(PictureHalf.of(new PlainCycle(plain.circuit, levels, store), bus.reach()));
   }
 
+  /** Whether a board draws what the healthy one would, so that it shares lines with others. */
+  boolean sharedBy(Machine machine) {
+    return machine.bus() instanceof FastBus
+        && half.filter(h -> h.same(machine.plain().circuit)).isPresent();
+  }
+
   /** The lead of a board's picture, for a look of one frame or two. */
   public Lead lead(Machine machine) {
-    boolean shares =
-        half.isPresent()
-            && machine.bus() instanceof FastBus
-            && machine.plain().circuit.delays.isEmpty()
-            && half.get().same(machine.plain().circuit);
-    return shares ? new Lead(machine, half.get(), lines) : new Lead(machine);
+    return sharedBy(machine) ? new Lead(machine, half.orElseThrow(), lines) : new Lead(machine);
   }
 }

@@ -386,7 +386,7 @@ final class PictureHalf {
       if (clocks[p] || halves[p]) {
         long[] words;
         if (c.parts[p] instanceof Counting part) {
-          words = joined(part.picturing(plain.levels.pins[p]), cells(plain, p));
+          words = part.picturing(plain.levels.pins[p]);
         } else {
           int from = c.wordBase[p];
           int to = from + c.parts[p].pinout().words().size();
@@ -396,12 +396,6 @@ final class PictureHalf {
       }
     }
     return state;
-  }
-
-  private long[] cells(PlainCycle plain, int p) {
-    return IntStream.range(0, c.parts[p].pinout().cellCount())
-        .mapToLong(at -> plain.levels.pins[p].found(at))
-        .toArray();
   }
 
   private static long[] joined(long[] one, long[] other) {

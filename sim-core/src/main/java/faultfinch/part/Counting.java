@@ -25,8 +25,8 @@ public interface Counting extends Part {
   long[] addressing(Pins pins);
 
   /**
-   * The stored words on which all that it shows in this and all later steps depends, but for an
-   * interrupt and for what its registers are read as.
+   * What is stored of that on which all that it shows in this and all later steps depends, while
+   * its registers stay; an interrupt is left out, and what its registers are read as.
    */
   long[] picturing(Pins pins);
 }

@@ -6,6 +6,8 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Walks over the cells of the picture: cell address, line of the glyph, syncs and cursor. Every
@@ -134,7 +136,18 @@ public final class VideoController implements BusDevice, Counting {
 
   @Override
   public long[] picturing(Pins pins) {
-    return COUNTERS.stream().filter(s -> s != WAITING).mapToLong(pins::state).toArray();
+    int look = register(pins, LOOK);
+    boolean cursor = (look & 2) != 0;
+    boolean blinks = cursor && (look & 4) != 0;
+    LongStream counters =
+        COUNTERS.stream()
+            .filter(s -> s != WAITING && (s != FRAMES || blinks))
+            .mapToLong(pins::state);
+    LongStream registers =
+        IntStream.range(0, REGISTERS.count())
+            .filter(at -> cursor || at != CURSOR && at != CURSOR + 1)
+            .mapToLong(at -> register(pins, at));
+    return LongStream.concat(counters, registers).toArray();
   }
 
   @Override
