@@ -3,6 +3,7 @@ package faultfinch.bench;
 import faultfinch.bench.Reading.Words;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
+import faultfinch.machine.Frames;
 import faultfinch.machine.Heat;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
@@ -45,6 +46,9 @@ public final class Survey {
 
   private final Heat healthyHeat;
   private final boolean many;
+
+  /** Pictures that boards of a seed share. */
+  private final Map<Long, Frames> frames = new HashMap<>();
 
   /** Healthy boards that were followed, by seed. */
   private final Map<Long, Followed> followed = new HashMap<>();
@@ -133,13 +137,16 @@ public final class Survey {
   public List<Run> runs(List<Setup> alike) {
     Run[] runs = new Run[alike.size()];
     List<Integer> left = new ArrayList<>();
+    boolean asking = many;
     for (int i = 0; i < runs.length; i++) {
-      Optional<Run> spared = many ? spared(alike.get(i)) : Optional.empty();
+      Optional<Run> spared = asking ? spared(alike.get(i)) : Optional.empty();
       if (spared.isPresent()) {
         runs[i] = spared.get();
       } else {
         left.add(i);
       }
+      // If the first does otherwise than the healthy board, so do they all.
+      asking &= i > 0 || spared.isPresent();
     }
     List<Run> shared = left.isEmpty() ? List.of() : shared(left.stream().map(alike::get).toList());
     for (int i = 0; i < left.size(); i++) {
@@ -192,6 +199,12 @@ public final class Survey {
         });
   }
 
+  private synchronized Frames frames(long seed) {
+    return many
+        ? frames.computeIfAbsent(seed, k -> Frames.of(board, k, schedule.idle()))
+        : Frames.NONE;
+  }
+
   private record Followed(Witness witness, Moments moments) {}
 
   /** Where a run stood when a window began. */
@@ -233,7 +246,7 @@ public final class Survey {
           moments.ifPresent(m -> m.note(machine, true));
           looking.idle(machine);
         });
-    Watching watching = Watching.ofAllKeys(on, stops);
+    Watching watching = Watching.ofAllKeys(on, frames(setup.seed()), stops);
     Machine machine = looking.machine.orElseThrow();
     moments.ifPresent(
         m -> {

@@ -124,6 +124,9 @@ final class FastBus extends CycleBus {
   /** From this cycle on all is played, so that what takes data stands right at the end of a run. */
   private long takersFrom = Long.MAX_VALUE;
 
+  /** Who watches what the processor does to a picture that is not played; null if nobody does. */
+  private Overlooked overlooked;
+
   FastBus(Machine machine) {
     super(machine);
     Arrays.fill(none, NOT_KNOWN);
@@ -215,7 +218,7 @@ final class FastBus extends CycleBus {
     boolean direct = tabled();
     fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
-    writeAt = direct ? tables.writeAt : none;
+    writeAt = direct && overlooked == null ? tables.writeAt : none;
     and = shortcuts.and();
     or = shortcuts.or();
   }
@@ -306,10 +309,31 @@ final class FastBus extends CycleBus {
     int e = writeAt[address];
     if (e < 0) {
       slow(address, false, value, false);
+      overlook();
       return;
     }
     cells[e & CELL_MASK] = (byte) ((value & and[e >>> CELL_BITS]) | or[e >>> CELL_BITS]);
     last = address | value << 16;
+  }
+
+  private void overlook() {
+    if (overlooked != null) {
+      overlooked.look();
+    }
+  }
+
+  /** Has the processor watched, or no longer if this is null. */
+  void overlookedBy(Overlooked by) {
+    overlooked = by;
+    if (orbit != null) {
+      orbit.watchPicture(by != null);
+    }
+    choose();
+  }
+
+  /** Whether what runs by itself goes a known way and most cycles need not be played. */
+  boolean runsFree() {
+    return orbit != null && !shortcuts.refused();
   }
 
   private int slow(int address, boolean reads, int data, boolean sync) {
@@ -498,6 +522,7 @@ final class FastBus extends CycleBus {
       processor.sample(cpuIn(), core, core.cycle);
       machine.look();
       slowMoved();
+      overlook();
       settling = Math.max(settling, STIRRED);
       plainNow();
     }
@@ -524,8 +549,10 @@ final class FastBus extends CycleBus {
     if (clockwork) {
       follow(core.cycle + 1);
     }
+    shortcuts.forgetLoops();
     plainNow();
     slowMoved();
+    overlook();
     stand(address, value);
     return value;
   }
@@ -534,6 +561,9 @@ final class FastBus extends CycleBus {
   private void follow(long cycle) {
     if (orbit != null && orbit.holds(cycle, shortcuts.reach().clockwork)) {
       orbit.standAt(cycle);
+      if (overlooked != null && orbit.disturbed()) {
+        overlooked.spoil();
+      }
       if (orbit.current()) {
         return;
       }
@@ -569,6 +599,9 @@ final class FastBus extends CycleBus {
   }
 
   private void loseOrbit() {
+    if (overlooked != null) {
+      overlooked.spoil();
+    }
     noteRows();
     plain.levels.refreshed = null;
     orbit = null;
@@ -733,6 +766,7 @@ final class FastBus extends CycleBus {
       plain.events();
       levels.settle();
       slowVersion++;
+      overlook();
       levels.now = event + 1;
       machine.look();
       foresee();
@@ -758,7 +792,16 @@ final class FastBus extends CycleBus {
 
   @Override
   void run(long until) {
-    takersFrom = clockwork ? until - FRESH : Long.MAX_VALUE;
+    run(until, clockwork ? until - FRESH : Long.MAX_VALUE);
+  }
+
+  @Override
+  void pass(long until) {
+    run(until, Long.MAX_VALUE);
+  }
+
+  private void run(long until, long played) {
+    takersFrom = played;
     while (core.cycle < until) {
       catchUp(core.cycle);
       plainNow();

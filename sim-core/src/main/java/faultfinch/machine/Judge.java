@@ -39,7 +39,12 @@ final class Judge {
     this.answers = new Answers(plain, reach, influence, classes, this.drivers);
     this.lineNets = c.cpu < 0 ? new int[0] : new HeldLines(c).nets();
     this.tellers = tellers();
-    this.loops = new Loops(c, reach);
+    this.loops = new Loops(plain.levels, reach);
+  }
+
+  /** Whether a loop stands otherwise than when it was last told what it is. */
+  boolean loopsMoved() {
+    return loops.moved();
   }
 
   /**

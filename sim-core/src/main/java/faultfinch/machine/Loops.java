@@ -3,15 +3,22 @@ package faultfinch.machine;
 /**
  * Whether outputs that actually drive feed themselves: then the levels depend on the phase before.
  * An output that lets go follows only what enables it. Over a slow net none feeds itself: an access
- * that moves one is played.
+ * that moves one is played. Nor does one whose own net cannot move any more.
  */
 final class Loops {
   private final Circuit c;
   private final Reach reach;
+  private final Latched latched;
 
-  Loops(Circuit c, Reach reach) {
-    this.c = c;
+  Loops(Levels levels, Reach reach) {
+    this.c = levels.circuit;
     this.reach = reach;
+    this.latched = new Latched(levels);
+  }
+
+  /** Whether a loop stands otherwise than when it was last told what it is. */
+  boolean moved() {
+    return latched.moved();
   }
 
   boolean closed(long[] driven) {
@@ -37,7 +44,7 @@ final class Loops {
     boolean drives = (driven[p] & c.nodePins[node]) != 0;
     for (int other = c.islandFrom[node]; other < c.islandTo[node]; other++) {
       long on = drives || c.nodeEnables[node] == 0 ? c.nodeFollows[node] : c.nodeEnables[node];
-      if (feeds(other, p, on) && closed(other, driven, seen)) {
+      if (feeds(other, p, on & ~latched.of(node)) && closed(other, driven, seen)) {
         return true;
       }
     }

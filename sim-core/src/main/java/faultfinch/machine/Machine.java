@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 
 /**
@@ -328,6 +329,15 @@ public final class Machine {
 
   /** Runs until at least this many nanoseconds after power-on, to the next instruction boundary. */
   public void runTo(long nanoseconds) {
+    runTo(nanoseconds, until -> bus.run(until));
+  }
+
+  /** The same for who asks for nothing then but what the processor's registers of parts hold. */
+  public void passTo(long nanoseconds) {
+    runTo(nanoseconds, until -> bus.pass(until));
+  }
+
+  private void runTo(long nanoseconds, LongConsumer run) {
     while (core.cycle < levels.cycleAfter(nanoseconds)) {
       long until = levels.cycleAfter(nanoseconds);
       if (processorHertz == 0) {
@@ -336,7 +346,7 @@ public final class Machine {
         look();
         core.cycle = levels.now;
       } else {
-        bus.run(until);
+        run.accept(until);
       }
     }
   }

@@ -50,6 +50,11 @@ final class Orbit {
   /** Whether the counting parts show the addresses that their steps alone would have led to. */
   private boolean current = true;
 
+  /** Whether somebody relies on the picture going on as it did. */
+  private boolean watched;
+
+  private boolean disturbed;
+
   /** What each counting part stored at that cycle. */
   private final long[][] wordsThen;
 
@@ -303,21 +308,35 @@ final class Orbit {
   void standAt(long cycle) {
     boolean alike = true;
     current = true;
-    for (int k = 0; k < counters.length && (countedUntil >= 0 || schedule != null); k++) {
+    boolean asked = countedUntil >= 0 || schedule != null || watched;
+    for (int k = 0; k < counters.length && asked; k++) {
       Counting part = (Counting) c.parts[counters[k]];
       PartPins pins = plain.levels.pins[counters[k]];
       long[] real = wordsOf(k);
       long[] shows = part.addressing(pins);
+      long[] pictures = part.picturing(pins);
       boolean cells = Arrays.equals(cellsOf(k), cellsThen[k]);
       System.arraycopy(wordsThen[k], 0, plain.store.words(), c.wordBase[counters[k]], real.length);
       advance(k, steps(k, cycle) - steps(k, at), 0);
       alike &= cells && Arrays.equals(real, wordsOf(k));
       current &= cells && Arrays.equals(shows, part.addressing(pins));
+      disturbed |= !cells || !Arrays.equals(pictures, part.picturing(pins));
       System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
     }
     countedUntil = alike ? countedUntil : -1;
     at = cycle;
     remember();
+  }
+
+  /** Tells from now on whether the picture went on as it did. */
+  void watchPicture(boolean watch) {
+    watched = watch;
+    disturbed = false;
+  }
+
+  /** Whether a counting part was told to show something else, since this is watched. */
+  boolean disturbed() {
+    return disturbed;
   }
 
   private void remember() {

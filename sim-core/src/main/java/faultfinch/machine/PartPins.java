@@ -150,6 +150,11 @@ final class PartPins implements Pins {
   public int cell(State cells, int index) {
     int at = cells.offset() + index;
     levels.recorder.looked(part, at);
+    return found(at);
+  }
+
+  /** What is found in a cell of all that the part has. */
+  int found(int at) {
     int value = (store.cells()[cellBase + at] & cellMask) >>> cellShift;
     int i = stuckAt.length == 0 ? -1 : Arrays.binarySearch(stuckAt, at);
     return i < 0 ? value : (value & ~stuckClear[i]) | stuckSet[i];

@@ -134,7 +134,14 @@ final class Shortcuts {
   /** Goes on with what is known of a wiring that has come back. */
   void resume() {
     holders = holders();
-    if (gated()) {
+    if (judge.loopsMoved() || gated()) {
+      forget();
+    }
+  }
+
+  /** Drops what is known if a loop stands otherwise than when that was asked. */
+  void forgetLoops() {
+    if (judge.loopsMoved()) {
       forget();
     }
   }

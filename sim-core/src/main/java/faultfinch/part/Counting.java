@@ -23,4 +23,10 @@ public interface Counting {
    * registers stay.
    */
   long[] addressing(Pins pins);
+
+  /**
+   * What is stored of that on which all that it shows in this and all later steps depends, while
+   * its registers stay; an interrupt is left out, and what its registers are read as.
+   */
+  long[] picturing(Pins pins);
 }

@@ -6,6 +6,8 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Walks over the cells of the picture: cell address, line of the glyph, syncs and cursor. Every
@@ -130,6 +132,22 @@ public final class VideoController extends BusDevice implements Counting {
   @Override
   public long[] addressing(Pins pins) {
     return ADDRESSING.stream().mapToLong(pins::state).toArray();
+  }
+
+  @Override
+  public long[] picturing(Pins pins) {
+    int look = register(pins, LOOK);
+    boolean cursor = (look & 2) != 0;
+    boolean blinks = cursor && (look & 4) != 0;
+    LongStream counters =
+        COUNTERS.stream()
+            .filter(s -> s != WAITING && (s != FRAMES || blinks))
+            .mapToLong(pins::state);
+    LongStream registers =
+        IntStream.range(0, REGISTERS.count())
+            .filter(at -> cursor || at != CURSOR && at != CURSOR + 1)
+            .mapToLong(at -> register(pins, at));
+    return LongStream.concat(counters, registers).toArray();
   }
 
   @Override

@@ -4,6 +4,8 @@ import faultfinch.board.Board;
 import faultfinch.board.Firmware;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.machine.Frames;
+import faultfinch.machine.Lead;
 import faultfinch.machine.Machine;
 import faultfinch.part.Monitor;
 import faultfinch.part.PartCatalog;
@@ -85,6 +87,11 @@ public final class Screen {
    * a whole frame. Where none comes it looks as long all the same.
    */
   public static Screen look(Machine machine) {
+    return look(machine, Frames.NONE);
+  }
+
+  /** The same, lines shared with other boards not played. */
+  public static Screen look(Machine machine, Frames shared) {
     String ref = of(machine.board()).orElseThrow();
     int frames = 0;
     if (machine.processorHertz() > 0) {
@@ -94,13 +101,15 @@ public final class Screen {
       }
       long ended = frame(machine, ref);
       long left = (long) (FRAME_US * machine.processorHertz() / 1e6);
+      Lead lead = shared.lead(machine);
       for (; frames < 2 && left > 0; left -= CYCLES_A_LOOK) {
-        machine.play(CYCLES_A_LOOK, (phase, ns) -> {});
+        lead.pass(CYCLES_A_LOOK, left <= CYCLES_A_LOOK);
         if (frame(machine, ref) != ended) {
           ended = frame(machine, ref);
           frames++;
         }
       }
+      lead.end();
     }
     byte[] dots = new byte[WIDTH * HEIGHT];
     for (int i = 0; i < Monitor.CELLS.count(); i++) {

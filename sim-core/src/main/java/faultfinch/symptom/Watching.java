@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.KeyPress;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.machine.Frames;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import faultfinch.machine.SoundNet;
@@ -14,7 +15,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
@@ -58,13 +61,19 @@ public final class Watching {
   private Optional<Screen> screen = Optional.empty();
   private Optional<Screen> typed = Optional.empty();
   private final Looks looks;
+  private final Frames frames;
   private final List<Screen> afterKeys = new ArrayList<>();
   private final List<Glass> glasses = new ArrayList<>();
   private final List<Boolean> lit = new ArrayList<>();
 
   private Watching(Machine machine, Looks looks) {
+    this(machine, looks, Frames.NONE);
+  }
+
+  private Watching(Machine machine, Looks looks, Frames frames) {
     this.machine = machine;
     this.looks = looks;
+    this.frames = frames;
     board = machine.board();
     display = board.firstOf(PartCatalog.CHAR_DISPLAY).map(PlacedPart::ref);
     lamp = board.firstOf(PartCatalog.LED).map(PlacedPart::ref);
@@ -77,6 +86,7 @@ public final class Watching {
   private Watching(Watching seen, Machine machine) {
     this.machine = machine;
     looks = seen.looks;
+    frames = seen.frames;
     board = machine.board();
     display = seen.display;
     lamp = seen.lamp;
@@ -141,9 +151,14 @@ public final class Watching {
     return watching;
   }
 
-  /** The same with one more look at the set when all keys were pressed, which plays two frames. */
-  public static Watching ofAllKeys(Machine machine, Map<Long, Consumer<Machine>> stops) {
-    Watching watching = new Watching(machine, Looks.AFTER_ALL_KEYS);
+  /**
+   * The same with one more look at the set when all keys were pressed.
+   *
+   * @param frames pictures shared with other runs
+   */
+  public static Watching ofAllKeys(
+      Machine machine, Frames frames, Map<Long, Consumer<Machine>> stops) {
+    Watching watching = new Watching(machine, Looks.AFTER_ALL_KEYS, frames);
     watching.run(stops);
     return watching;
   }
@@ -201,12 +216,14 @@ public final class Watching {
     for (int ms = SAMPLE_MS; ms <= endMilliseconds(board); ms += SAMPLE_MS) {
       add(plan, ms * MILLISECOND, m -> sample());
     }
+    Set<Long> listens = new TreeSet<>();
     for (int ms = 0; ms <= endMilliseconds(board) && speaker.isPresent(); ms += Speaker.SAMPLE_MS) {
+      listens.add(ms * MILLISECOND);
       add(plan, ms * MILLISECOND, speaker.get()::look);
     }
     if (hasScreen()) {
       long at = (readyMilliseconds(board) - Screen.LOOK_MS) * MILLISECOND;
-      add(plan, at, m -> screen = Optional.of(Screen.look(m)));
+      add(plan, at, m -> screen = Optional.of(Screen.look(m, frames)));
     }
     for (KeyPress k : board.exercise()) {
       long at = k.atMilliseconds() * MILLISECOND;
@@ -219,16 +236,20 @@ public final class Watching {
     for (int i = 0; i < presses.size(); i++) {
       boolean last = i + 1 == presses.size();
       int to = last ? endMilliseconds(board) : presses.get(i + 1).atMilliseconds();
-      add(plan, (to - Screen.LOOK_MS) * MILLISECOND, m -> afterKeys.add(Screen.look(m)));
+      add(plan, (to - Screen.LOOK_MS) * MILLISECOND, m -> afterKeys.add(Screen.look(m, frames)));
     }
     if (looks == Looks.AFTER_ALL_KEYS && hasScreen() && !board.exercise().isEmpty()) {
       long at = (endMilliseconds(board) - Screen.LOOK_MS) * MILLISECOND;
-      add(plan, at, m -> typed = Optional.of(Screen.look(m)));
+      add(plan, at, m -> typed = Optional.of(Screen.look(m, frames)));
     }
     stops.forEach((at, what) -> add(plan, at, what));
     plan.forEach(
         (at, all) -> {
-          machine.runTo(at);
+          if (all.size() == 1 && listens.contains(at)) {
+            machine.passTo(at);
+          } else {
+            machine.runTo(at);
+          }
           all.forEach(what -> what.accept(machine));
         });
   }
