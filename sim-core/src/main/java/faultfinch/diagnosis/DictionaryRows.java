@@ -12,6 +12,8 @@ import java.util.function.Predicate;
 
 /** Rows from running the board, with cold starts and its bench ROM as far as they are asked for. */
 public final class DictionaryRows implements RowSource {
+  private static final long FACTOR = 31;
+
   private final SurveyRows looks;
   private final List<RowSource> more = new ArrayList<>();
 
@@ -48,7 +50,12 @@ public final class DictionaryRows implements RowSource {
   public Row row(List<Fault> faults, long boardSeed) {
     Row row = looks.row(faults, boardSeed);
     SortedMap<String, String> shows = new TreeMap<>(row.shows());
-    more.forEach(source -> shows.putAll(source.row(faults, boardSeed).shows()));
-    return new Row(shows, row.trail());
+    long trail = row.trail();
+    for (RowSource source : more) {
+      Row beside = source.row(faults, boardSeed);
+      shows.putAll(beside.shows());
+      trail = FACTOR * trail + beside.trail();
+    }
+    return new Row(shows, trail);
   }
 }

@@ -43,7 +43,7 @@ class SorrelDictionaryTest {
   @Test
   void sampleOfRows_runAfresh_isAsShipped() {
     FaultDictionary dictionary = shipped();
-    RowSource rows = new SurveyRows(SORREL);
+    RowSource rows = DictionaryRows.of(SORREL, dictionary);
     long healthy = rows.row(List.of(), DictionaryBuild.BOARD_SEEDS.get(0)).trail();
     List<String> wrong = new ArrayList<>();
     for (Fault fault : new Draw(FaultUniverse.of(SORREL), SAMPLE_SEED).overKinds(SAMPLE)) {
