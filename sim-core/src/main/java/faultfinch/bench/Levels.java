@@ -72,9 +72,9 @@ final class Levels {
           time[0] += length;
           trail.phase(machine);
           for (int net = 0; net < nets; net++) {
-            int mv = machine.millivolts(net);
-            volts[net] += (double) mv * length;
-            seen[net] |= flag(machine, net, mv);
+            int carries = machine.carries(net);
+            volts[net] += (double) (carries >> 2) * length;
+            seen[net] |= flag(carries);
           }
         });
     trail.end(machine);
@@ -93,14 +93,13 @@ final class Levels {
     }
   }
 
-  private static int flag(Machine machine, int net, int mv) {
-    if (machine.oscillating(net)) {
-      return RESTLESS;
-    }
-    if (machine.floating(net)) {
-      return 0;
-    }
-    return mv < MID_FROM ? LOW : mv > MID_TO ? HIGH : MID;
+  private static int flag(int carries) {
+    int millivolts = carries >> 2;
+    return switch (carries & 3) {
+      case 0 -> millivolts < MID_FROM ? LOW : millivolts > MID_TO ? HIGH : MID;
+      case 1 -> 0;
+      default -> RESTLESS;
+    };
   }
 
   private Point point(Pad pad, boolean atPad) {

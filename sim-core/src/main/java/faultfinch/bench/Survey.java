@@ -200,9 +200,15 @@ public final class Survey {
   }
 
   private synchronized Frames frames(long seed) {
-    return many
-        ? frames.computeIfAbsent(seed, k -> Frames.of(board, k, schedule.idle()))
-        : Frames.NONE;
+    return many ? frames.computeIfAbsent(seed, this::learnt) : Frames.NONE;
+  }
+
+  /** Frames that know what the healthy board draws. */
+  private Frames learnt(long seed) {
+    Frames learnt = Frames.of(board, seed, schedule.idle());
+    Machine healthy = new Machine(Setup.healthy(board, seed), Watching.KIND);
+    Watching.ofAllKeys(healthy, learnt, Map.of());
+    return learnt;
   }
 
   private record Followed(Witness witness, Moments moments) {}

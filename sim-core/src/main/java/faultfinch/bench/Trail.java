@@ -103,9 +103,7 @@ final class Trail {
   void phase(Machine machine) {
     long all = 0;
     for (int i = 0; i < nets.length; i++) {
-      int net = nets[i];
-      int how = machine.floating(net) ? 1 : machine.oscillating(net) ? 2 : 0;
-      all += weights[i] * (machine.millivolts(net) << 2 | how);
+      all += weights[i] * machine.carries(nets[i]);
     }
     add(all);
     for (int i = 0; i < inputPoints.length; i++) {

@@ -188,7 +188,10 @@ public final class Lead {
       bus().overlookedBy(by);
     }
     long from = machine.cycles();
+    // Some cycles are played all the same, and the set reads what then stands on the lead.
+    SetReading.Kept before = with.set().kept();
     bus().pass(from + cycles);
+    with.set().put(before);
     if (!bus().runsFree()) {
       overlooked.get().spoil();
     }
@@ -247,6 +250,13 @@ public final class Lead {
     }
     with.set().put(new SetReading(plain, with.half().monitor).kept());
     levels.settle();
+    for (int p = 0; p < c.parts.length; p++) {
+      if (bus().reach().clockwork.takers[p]) {
+        // An edge that the cycle left is seen with the next.
+        levels.pins[p].rose = plain.plain().levels.pins[p].rose;
+        levels.pins[p].fell = plain.plain().levels.pins[p].fell;
+      }
+    }
     ahead.clear();
     underWay = Optional.empty();
     stale = false;

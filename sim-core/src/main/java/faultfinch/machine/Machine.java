@@ -613,6 +613,15 @@ public final class Machine {
     return levels.mv[point];
   }
 
+  /**
+   * What a net carries in the phase now settled, by its number: four times its millivolts, and 1 if
+   * nothing drives it, 2 if it does not come to rest.
+   */
+  public int carries(int point) {
+    byte kind = levels.kind[point];
+    return levels.mv[point] << 2 | (kind == Levels.DRIVEN ? 0 : kind == Levels.OSCILLATES ? 2 : 1);
+  }
+
   /** Whether nothing drives a net, by its number. */
   public boolean floating(int point) {
     return levels.kind[point] == Levels.FLOATS || levels.kind[point] == Levels.FLOATS_ON_LS;

@@ -55,6 +55,13 @@ class TabledFaultsTest {
     assertTabled(fault);
   }
 
+  /** A gate that holds its own input low, once it is, against all that drives it otherwise. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U27.2B-U27.2Y: bridge", "U27.1B-U27.1Y: bridge"})
+  void loopThatCannotLeaveItsLevel_isTabled(String fault) {
+    assertTabled(fault);
+  }
+
   /** What the picture half left on a row line is strobed as a row, and every row is strobed. */
   @ParameterizedTest
   @ValueSource(strings = {"U15.1Y: open leg", "U16.G/: reads high"})

@@ -161,6 +161,14 @@ final class BenchPins implements Pins {
     return taken;
   }
 
+  /** What it stores of that on which it depends what a part that counts shows. */
+  long[] picturing() {
+    verb = Verb.COMMIT;
+    long[] picturing = ((Counting) part).picturing(this);
+    verb = Verb.NONE;
+    return picturing;
+  }
+
   /** Levels after the last settling; a pin that lets go shows high. */
   long shown() {
     return levels | ~driven;
@@ -181,6 +189,17 @@ final class BenchPins implements Pins {
       for (int i = 0; i < array.count(); i++) {
         cells[array.offset() + i] = (byte) (random.nextInt() & ((1 << array.width()) - 1));
       }
+    }
+  }
+
+  /** Stores something else in one word or one cell. */
+  void scrambleOne(SplittableRandom random) {
+    int at = random.nextInt(words.length + cells.length);
+    if (at < words.length) {
+      State word = part.pinout().words().get(at);
+      words[word.offset()] = random.nextLong() & (-1L >>> (64 - word.width()));
+    } else {
+      cells[at - words.length] = (byte) random.nextInt();
     }
   }
 

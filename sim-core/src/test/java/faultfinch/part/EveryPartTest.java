@@ -1,5 +1,6 @@
 package faultfinch.part;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +13,7 @@ import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -511,6 +513,44 @@ class EveryPartTest {
       assertTrue(jumps.sameState(steps));
     }
     assertTrue(stopped > 0, "something watched moves");
+  }
+
+  /** What is no part of that on which its picture depends moves nothing but an interrupt. */
+  @ParameterizedTest
+  @MethodSource("counting")
+  void counting_samePicturing_showsTheSameFromThereOn(PartCatalog row) {
+    Pinout pinout = row.part().pinout();
+    long clock = pinout.role(Pin.Role.CLOCK_RISES);
+    long shows =
+        pinout.pins().stream()
+            .filter(p -> p.drives() && !p.openCollector() && p.role() != Pin.Role.DATA)
+            .mapToLong(Pin::mask)
+            .reduce(0, (a, b) -> a | b);
+    SplittableRandom random = random(row, "picturing");
+    int held = 0;
+    for (int trial = 0; trial < 4 * TRIALS; trial++) {
+      BenchPins one = anywhere(row.part(), random);
+      one.set(one.in() & ~clock);
+      one.commit(Phase.V_ROW);
+      BenchPins other = one.copy();
+      other.scrambleOne(random);
+      if (one.sameState(other) || !Arrays.equals(one.picturing(), other.picturing())) {
+        continue;
+      }
+      held++;
+      for (int step = 0; step < 500; step++) {
+        for (BenchPins bench : List.of(one, other)) {
+          bench.set(bench.in() | clock);
+          bench.commit(Phase.C_ROW);
+          bench.set(bench.in() & ~clock);
+          bench.commit(Phase.V_ROW);
+          bench.settle();
+        }
+        assertEquals(one.shown() & shows, other.shown() & shows);
+        assertArrayEquals(one.picturing(), other.picturing());
+      }
+    }
+    assertTrue(held > 0, "something stored does not matter");
   }
 
   static List<PartCatalog> counting() {
