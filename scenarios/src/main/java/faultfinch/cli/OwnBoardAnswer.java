@@ -43,6 +43,7 @@ final class OwnBoardAnswer {
   private static final int WIDTH = 110;
   private static final int PARTS_SHOWN = 4;
   private static final double SHOWN = 0.1;
+  private static final double NOTHING = 1e-9;
 
   /** A model board and what was said, as far as it can be expressed there. */
   private record Held(Known known, Noted noted) {
@@ -277,7 +278,7 @@ final class OwnBoardAnswer {
       columns.row(
           String.valueOf(i + 1),
           Figures.perCent(role.belief(), words),
-          role.parts().size() == held.size() || role.parts().isEmpty()
+          role.fitted() - role.belief() < NOTHING
               ? words.say("own.everywhere")
               : Figures.perCent(role.fitted(), words),
           called(role),
@@ -340,8 +341,7 @@ final class OwnBoardAnswer {
     List<String> due = new ArrayList<>();
     repairs(role)
         .forEach(
-            (what, belief) -> {
-              double share = belief / role.belief();
+            (what, share) -> {
               if (share >= SHOWN) {
                 due.add(words.say("own.share", what, Figures.perCent(share, words)));
               }

@@ -25,10 +25,15 @@ public final class OwnBoard {
   /** What a place that is no part counts as. */
   static final String TRACK = "track";
 
+  private static final Set<String> EVERYWHERE = Set.of(TRACK, "brick", "lead");
+
   /** A belief so much larger with one answer than with another rests on the answer. */
   private static final double RESTS = 2;
 
   private static final double SMALL = 0.02;
+
+  /** A board of which less was run does not tell what a belief rests on. */
+  private static final double MUCH = 0.5;
 
   /**
    * One of our boards.
@@ -61,10 +66,10 @@ public final class OwnBoard {
   /**
    * What a part does, and what is believed of all parts that do it.
    *
-   * @param belief that the fault is there, over all boards
-   * @param fitted the same over those boards that have such a part
+   * @param belief that the fault is there, be there such a part or not
+   * @param fitted the same if there is one
    * @param parts that do it, by board, the likeliest first
-   * @param repairs belief by what is due there
+   * @param repairs what is due there, each with its share of the belief
    * @param mayDiffer ticks not answered that it rests on
    */
   public record Role(
@@ -179,25 +184,50 @@ public final class OwnBoard {
     return sum;
   }
 
-  /** Every duty, likeliest first; of equal ones that first whose part comes first on the boards. */
+  /**
+   * Every duty, likeliest first; of equal ones that first whose part comes first on the boards.
+   * What was run of none of a board's parts of that duty says nothing of it: the average is over
+   * those boards that have such runs, and all beliefs with what is outside are 1.
+   */
   public List<Role> roles() {
     Set<String> duties = new LinkedHashSet<>();
     held.forEach(h -> duties.addAll(h.shares.keySet()));
-    List<Role> roles = new ArrayList<>();
+    Map<String, Double> fitted = new LinkedHashMap<>();
+    Map<String, Double> beliefs = new LinkedHashMap<>();
+    double sum = 0;
     for (String duty : duties) {
       double belief = 0;
+      double run = 0;
       double having = 0;
       for (int i = 0; i < weights.length; i++) {
-        if (held.get(i).shares.containsKey(duty)) {
-          belief += weights[i] * held.get(i).shares.get(duty);
-          having += weights[i];
-        }
+        boolean ran = held.get(i).shares.containsKey(duty);
+        belief += ran ? weights[i] * held.get(i).shares.get(duty) : 0;
+        run += ran ? weights[i] : 0;
+        having += ran || has(relatives.get(i), duty) ? weights[i] : 0;
       }
-      double fitted = having > 0 ? belief / having : 0;
-      roles.add(new Role(duty, belief, fitted, parts(duty), repairs(duty), mayDiffer(duty)));
+      fitted.put(duty, belief / run);
+      beliefs.put(duty, having * belief / run);
+      sum += beliefs.get(duty);
+    }
+    double scale = (1 - outside()) / sum;
+    List<Role> roles = new ArrayList<>();
+    for (String duty : duties) {
+      roles.add(
+          new Role(
+              duty,
+              scale * beliefs.get(duty),
+              scale * fitted.get(duty),
+              parts(duty),
+              repairs(duty),
+              mayDiffer(duty)));
     }
     roles.sort(Comparator.comparingDouble(Role::belief).reversed());
     return List.copyOf(roles);
+  }
+
+  /** Tracks, brick and lead every board has. */
+  private static boolean has(Relative relative, String duty) {
+    return EVERYWHERE.contains(duty) || relative.board.duties().containsValue(duty);
   }
 
   private Map<String, List<String>> parts(String duty) {
@@ -220,6 +250,8 @@ public final class OwnBoard {
           .getOrDefault(duty, Map.of())
           .forEach((kind, belief) -> sums.merge(kind, weight * belief, Double::sum));
     }
+    double all = sums.values().stream().mapToDouble(Double::doubleValue).sum();
+    sums.replaceAll((kind, belief) -> all > 0 ? belief / all : 0);
     Map<RepairAction.Kind, Double> sorted = new LinkedHashMap<>();
     sums.entrySet().stream()
         .sorted(Map.Entry.<RepairAction.Kind, Double>comparingByValue().reversed())
@@ -251,7 +283,11 @@ public final class OwnBoard {
       double belief = 0;
       double having = 0;
       for (int i = 0; i < weights.length; i++) {
-        if (answer.equals(relatives.get(i).variant.ticks().get(tick.name()))) {
+        Relative relative = relatives.get(i);
+        boolean ran = held.get(i).shares.containsKey(duty) || !has(relative, duty);
+        if (relative.run >= MUCH
+            && ran
+            && answer.equals(relative.variant.ticks().get(tick.name()))) {
           belief += weights[i] * held.get(i).shares.getOrDefault(duty, 0.0);
           having += weights[i];
         }

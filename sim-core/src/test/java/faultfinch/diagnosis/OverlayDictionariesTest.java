@@ -34,11 +34,26 @@ class OverlayDictionariesTest {
   private static final long SAMPLE_SEED = 5;
   private static final long BOARD_SEED = DictionaryBuild.BOARD_SEEDS.get(0);
 
-  /** Half of what goes wrong stands in the likeliest 250 of 5,700 groups. */
-  private static final double LEAST_WEIGHT = 0.3;
+  /** A third of what goes wrong stands in the likeliest 25 of 5,700 groups. */
+  private static final double LEAST_WEIGHT = 0.15;
+
+  /** With fewer boards of their own runs an answer would be that of the board beneath. */
+  private static final int LEAST_BOARDS = 4;
 
   static Stream<String> overlaid() {
     return BoardReader.shippedVariants().stream().filter(n -> n.startsWith("tamarisk+"));
+  }
+
+  /** Those of which a dictionary comes with the program; of the others one is built when asked. */
+  static Stream<String> known() {
+    return overlaid().filter(n -> ShippedDictionaries.of(BoardReader.shipped(n)).isPresent());
+  }
+
+  @Test
+  void known_areTheSolderedAndMostOfThoseThatRunOtherwise() {
+    List<String> all = known().toList();
+    assertTrue(all.contains(SHARING));
+    assertTrue(all.size() > LEAST_BOARDS, all::toString);
   }
 
   private static FaultDictionary shipped(Board board) {
@@ -47,7 +62,7 @@ class OverlayDictionariesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("overlaid")
+  @MethodSource("known")
   void shippedDictionary_isOfJustThisBoardAndHoldsTheLikeliest(String name) throws IOException {
     Board board = BoardReader.shipped(name);
     Suspects all = Suspects.of(FaultUniverse.of(board));
@@ -85,7 +100,7 @@ class OverlayDictionariesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("overlaid")
+  @MethodSource("known")
   @Timeout(value = 10, unit = TimeUnit.MINUTES)
   void sampleOfRows_runAfreshEachAlone_isAsShipped(String name) {
     Board board = BoardReader.shipped(name);

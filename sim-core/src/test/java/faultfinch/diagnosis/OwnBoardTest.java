@@ -104,6 +104,34 @@ class OwnBoardTest {
     assertEquals(List.of(RepairAction.Kind.EXCHANGE), List.copyOf(latch.repairs().keySet()));
   }
 
+  /**
+   * Of the second board no RAM was run: latch 0.75 / 3, bank latch 0.75 x 2 / 3. Averages: latch
+   * (0.375 + 0.25) / 2, RAM 0.375 of the first alone, though both have it, bank latch 0.5, which
+   * one in two has: 0.3125 + 0.375 + 0.25 = 0.9375, and they must come to 0.75.
+   */
+  @Test
+  void role_thatWasNotRunOnABoardThatHasIt_isAveragedOverTheOthers() {
+    Toy half =
+        new Toy()
+            .look("screen", 1)
+            .fault("a", "U29", 1, "screen", "garbage")
+            .fault("c", "U45", 2, "screen", "dark");
+    OwnBoard board =
+        new OwnBoard(
+            List.of(
+                relative(PLAIN, "among others", first(), Evidence.NONE),
+                relative(LATCHED, "own", half, Evidence.NONE)),
+            List.of(BANKS, WIDTH),
+            Map.of(),
+            RATES);
+    double scale = 0.75 / 0.9375;
+    assertEquals(0.3125 * scale, role(board, "latch").belief(), EXACT);
+    assertEquals(0.375 * scale, role(board, "ram").belief(), EXACT);
+    assertEquals(0.375 * scale, role(board, "ram").fitted(), EXACT);
+    assertEquals(0.25 * scale, role(board, "bank-latch").belief(), EXACT);
+    assertEquals(0.5 * scale, role(board, "bank-latch").fitted(), EXACT);
+  }
+
   @Test
   void beliefs_ofAllRolesWithTheOutside_areOne() {
     OwnBoard board = own(Map.of(), Evidence.of(Observation.bench("screen", "dark")));
