@@ -9,65 +9,39 @@ final class Drivers {
     int millivolts(int pin, boolean high);
   }
 
-  /** Words of a seat. */
-  static final int WORDS = 8;
-
-  /** The pins that are the part's only one on a net that stands for itself. */
-  static final int APART = 0;
+  /** Per part the pins that are the part's only one on a net that stands for itself. */
+  final long[] apart;
 
   /** Of those, the pins that all readers read as driven while nobody else drives their nets. */
-  static final int PLAIN = 1;
+  final long[] plain;
 
-  /** Of the pins apart, those that let go where they would drive high. */
-  static final int COLLECTORS = 2;
+  /** Per part the pins apart that let go where they would drive high. */
+  final long[] collectors;
 
-  /** The pins that a fault drives, and how. */
-  static final int FORCED = 3;
+  /** By pin apart its net's millivolts with this pin alone on it. */
+  final int[] lowMv;
 
-  static final int FORCED_TO = 4;
-
-  /** The number of its first pin. */
-  static final int BASE = 5;
-
-  /** Figures of a lead. */
-  static final int FIGURES = 4;
-
-  /** Its net, that one's millivolts with this pin alone on it, and its place in the key. */
-  static final int NET = 0;
-
-  static final int LOW_MV = 1;
-  static final int HIGH_MV = 2;
-  static final int SHIFT = 3;
-
-  /** What there is to know of a part, and of a pin, in words that lie together. */
-  final long[] seats;
-
-  final int[] leads;
-
+  final int[] highMv;
   private final Circuit circuit;
 
   /** Drivers of a circuit's nets. */
-  Drivers(Circuit circuit, Listeners listeners, NetVolts volts, Alone alone) {
+  Drivers(Circuit circuit, Listeners listeners, Alone alone) {
     this.circuit = circuit;
     int parts = circuit.parts.length;
-    seats = new long[WORDS * parts];
-    leads = new int[FIGURES * circuit.netOf.length];
+    apart = new long[parts];
+    plain = new long[parts];
+    collectors = new long[parts];
+    lowMv = new int[circuit.netOf.length];
+    highMv = new int[circuit.netOf.length];
     for (int p = 0; p < parts; p++) {
-      int seat = WORDS * p;
-      seats[seat + BASE] = circuit.pinBase[p];
-      seats[seat + FORCED] = circuit.forceMask[p];
-      seats[seat + FORCED_TO] = circuit.forceBits[p];
-      seats[seat + APART] = apart(p);
-      for (long left = seats[seat + APART]; left != 0; left &= left - 1) {
+      apart[p] = apart(p);
+      for (long left = apart[p]; left != 0; left &= left - 1) {
         int bit = Long.numberOfTrailingZeros(left);
         int pin = circuit.pinBase[p] + bit;
-        int lead = FIGURES * pin;
-        leads[lead + NET] = circuit.netOf[pin];
-        leads[lead + LOW_MV] = alone.millivolts(pin, false);
-        leads[lead + HIGH_MV] = alone.millivolts(pin, true);
-        leads[lead + SHIFT] = volts.shift(pin);
-        seats[seat + COLLECTORS] |= circuit.collector[pin] ? 1L << bit : 0;
-        seats[seat + PLAIN] |= plain(pin, listeners) ? 1L << bit : 0;
+        lowMv[pin] = alone.millivolts(pin, false);
+        highMv[pin] = alone.millivolts(pin, true);
+        collectors[p] |= circuit.collector[pin] ? 1L << bit : 0;
+        plain[p] |= plain(pin, listeners) ? 1L << bit : 0;
       }
     }
   }
@@ -95,7 +69,7 @@ final class Drivers {
     int net = circuit.netOf[pin];
     boolean switched = Arrays.stream(circuit.loadSwitch[net]).anyMatch(gate -> gate >= 0);
     return !switched
-        && listeners.all(net, leads[FIGURES * pin + LOW_MV]) == Listeners.LOW
-        && listeners.all(net, leads[FIGURES * pin + HIGH_MV]) == Listeners.HIGH;
+        && listeners.all(net, lowMv[pin]) == Listeners.LOW
+        && listeners.all(net, highMv[pin]) == Listeners.HIGH;
   }
 }

@@ -90,15 +90,17 @@ final class Levels {
   private final boolean[] oscillating;
   private boolean anyOscillates;
   private final boolean[] closed;
+  private final Sums sums;
   private final NetVolts volts;
   private final Listeners listeners;
-  private final long[] seats;
-  private final int[] leads;
+  private final Drivers drivers;
+  private final int[] netOf;
   private final Part[] parts;
 
   /** Levels of a circuit at power-on: nothing held, everything to settle. */
   Levels(Circuit circuit, Store store, double cycleNs) {
     this.circuit = circuit;
+    this.netOf = circuit.netOf;
     this.cycleNs = cycleNs;
     this.solver = new NetSolver(circuit);
     this.mv = new int[circuit.netCount];
@@ -121,7 +123,8 @@ final class Levels {
     for (int p = 0; p < outputs.length; p++) {
       outputs[p] = new NodeSet(circuit.nodesOf[p]);
     }
-    this.volts = new NetVolts(circuit, this::solve);
+    this.sums = new Sums(this, closed);
+    this.volts = new NetVolts(circuit, sums::solve);
     this.overruled = new long[circuit.parts.length];
     this.pins = new PartPins[circuit.parts.length];
     for (int p = 0; p < pins.length; p++) {
@@ -129,9 +132,7 @@ final class Levels {
     }
     this.listeners = new Listeners(circuit, pins, marks);
     this.parts = circuit.parts;
-    Drivers drivers = new Drivers(circuit, listeners, volts, this::alone);
-    this.seats = drivers.seats;
-    this.leads = drivers.leads;
+    this.drivers = new Drivers(circuit, listeners, sums::alone);
     timing = circuit.delays.map(d -> new Timing(this, d)).orElse(null);
     begin();
   }
@@ -503,52 +504,41 @@ final class Levels {
       long o = overruled[p] & on;
       levels = (levels & ~o) | (overrule == 0 ? 0 : o);
     }
-    int seat = Drivers.WORDS * p;
-    long forced = seats[seat + Drivers.FORCED] & mask;
+    long forced = circuit.forceMask[p] & mask;
     on |= forced;
-    levels = (levels & ~forced) | (seats[seat + Drivers.FORCED_TO] & forced);
+    levels = (levels & ~forced) | (circuit.forceBits[p] & forced);
     long changed = ((driven[p] ^ on) | (bits[p] ^ levels)) & mask;
     if (changed != 0) {
       driven[p] = (driven[p] & ~mask) | on;
       bits[p] = (bits[p] & ~mask) | levels;
-      carry(seat, changed, on, levels);
+      carry(p, changed, on, levels);
     }
   }
 
   /** These pins of a part drive something else: so do their nets, and so read those on them. */
-  private void carry(int seat, long changed, long on, long levels) {
-    int base = (int) seats[seat + Drivers.BASE];
-    long apart = seats[seat + Drivers.APART];
+  private void carry(int p, long changed, long on, long levels) {
+    int base = circuit.pinBase[p];
+    long apart = drivers.apart[p];
     if ((changed & ~apart) != 0) {
       carryJoined(base, changed & ~apart, on, levels);
     }
-    long pulls = on & ~(levels & seats[seat + Drivers.COLLECTORS]);
-    long plain = anyOscillates ? 0 : seats[seat + Drivers.PLAIN];
-    boolean lets = !anyOscillates;
+    long pulls = on & ~(levels & drivers.collectors[p]);
+    long plain = anyOscillates ? 0 : drivers.plain[p];
     for (long left = changed & apart; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
-      int lead = Drivers.FIGURES * (base + bit);
-      int net = leads[lead + Drivers.NET];
+      int pin = base + bit;
+      int net = netOf[pin];
       int level = (int) (levels >>> bit) & 1;
       int state = (pulls >>> bit & 1) == 0 ? 0 : 2 + level;
-      int now = volts.drives(net, leads[lead + Drivers.SHIFT], state);
+      int now = volts.drives(pin, net, state);
       if (now == NetVolts.ALONE && state != 0 && (plain >>> bit & 1) != 0) {
-        mv[net] = leads[lead + Drivers.LOW_MV + level];
+        mv[net] = level == 0 ? drivers.lowMv[pin] : drivers.highMv[pin];
         kind[net] = DRIVEN;
         listeners.tell(net, level, marks, counted);
-      } else if (now == NetVolts.ALONE && state == 0 && lets && floatsHigh(net)) {
-        mv[net] = LS_FLOAT_MV;
-        kind[net] = FLOATS_ON_LS;
-        listeners.tell(net, Listeners.HIGH, marks, counted);
       } else if (now != NetVolts.SAME) {
         tell(net, renewed(net));
       }
     }
-  }
-
-  /** Whether all readers of a net read high while nothing drives it. */
-  private boolean floatsHigh(int net) {
-    return listeners.floatsHigh[net] && volts.undriven(net) == NetSolver.FLOATING;
   }
 
   /** The same for pins of one part that may share a net or a group. */
@@ -558,22 +548,13 @@ final class Levels {
     for (long left = changed; left != 0; left &= left - 1) {
       int bit = Long.numberOfTrailingZeros(left);
       int pin = base + bit;
-      int state = driveState(pin, on >>> bit, levels >>> bit);
-      boolean moves = volts.drives(circuit.netOf[pin], volts.shift(pin), state) != NetVolts.SAME;
+      int state = sums.state(pin, on >>> bit, levels >>> bit);
+      boolean moves = volts.drives(pin, circuit.netOf[pin], state) != NetVolts.SAME;
       moved |= moves ? 1L << bit : 0;
     }
     for (long left = moved; left != 0; left &= left - 1) {
       update(circuit.netOf[base + Long.numberOfTrailingZeros(left)]);
     }
-  }
-
-  /** Millivolts of a net that nothing drives but this pin. */
-  private int alone(int pin, boolean high) {
-    double each = 1.0 / (high ? circuit.highOhm[pin] : circuit.lowOhm[pin]);
-    int mv = high ? circuit.highMv[pin] : circuit.lowMv[pin];
-    int net = circuit.netOf[pin];
-    double[] sums = loaded(net, each, each * mv);
-    return solver.single(net, sums[0], sums[1]);
   }
 
   /** Whether an output drives nothing and, by an enable pin, goes on driving nothing. */
@@ -607,58 +588,9 @@ final class Levels {
     }
   }
 
-  /** 0 lets go, 2 drives low, 3 drives high. */
-  private int driveState(int pin) {
-    int p = circuit.partOf[pin];
-    int bit = circuit.bitOf[pin];
-    return driveState(pin, driven[p] >>> bit, bits[p] >>> bit);
-  }
-
-  /** The same of a pin that drives, if at all, the level of the lowest bit. */
-  private int driveState(int pin, long on, long level) {
-    if ((on & 1) == 0) {
-      return 0;
-    }
-    return (level & 1) == 0 ? 2 : circuit.collector[pin] ? 0 : 3;
-  }
-
-  private int solve(int net) {
-    double[] sums = sums(net);
-    return solver.single(net, sums[0], sums[1]);
-  }
-
-  private double[] sums(int net) {
-    double g = 0;
-    double gv = 0;
-    for (int pin : circuit.drivers[net]) {
-      int state = driveState(pin);
-      if (state != 0) {
-        double each = 1.0 / (state == 3 ? circuit.highOhm[pin] : circuit.lowOhm[pin]);
-        g += each;
-        gv += each * (state == 3 ? circuit.highMv[pin] : circuit.lowMv[pin]);
-      }
-    }
-    return loaded(net, g, gv);
-  }
-
-  /** Conductance of a net and what it adds up to, with the loads that are joined to it. */
-  private double[] loaded(int net, double driven, double drivenTo) {
-    double g = driven;
-    double gv = drivenTo;
-    for (int i = 0; i < circuit.loadMv[net].length; i++) {
-      if (!loads(net, i)) {
-        continue;
-      }
-      g += 1.0 / circuit.loadOhm[net][i];
-      gv += (double) circuit.loadMv[net][i] / circuit.loadOhm[net][i];
-    }
-    return new double[] {g, gv};
-  }
-
   /** Whether a load of a net is joined to it: its switch, if it has one, is closed. */
   boolean loads(int net, int load) {
-    int gate = circuit.loadSwitch[net][load];
-    return gate < 0 || closed[gate];
+    return sums.loads(net, load);
   }
 
   private void updateGroup(Coupling group) {
@@ -666,9 +598,9 @@ final class Levels {
     double[] g = new double[n];
     double[] gv = new double[n];
     for (int i = 0; i < n; i++) {
-      double[] sums = sums(group.nets()[i]);
-      g[i] = sums[0];
-      gv[i] = sums[1];
+      double[] acting = sums.of(group.nets()[i]);
+      g[i] = acting[0];
+      gv[i] = acting[1];
     }
     int[] volts = solver.coupled(group, g, gv, closed(group));
     for (int i = 0; i < n; i++) {
@@ -879,6 +811,7 @@ final class Levels {
     private final long[] fell;
     private final boolean[] oscillating;
     private final long[] keys;
+    private final byte[] heard;
     private long now;
     private long nextExpiry;
     private Phase phase;
@@ -891,6 +824,7 @@ final class Levels {
       releasedAt = new long[nets];
       oscillating = new boolean[nets];
       keys = new long[nets];
+      heard = new byte[nets];
       driven = new long[parts];
       bits = new long[parts];
       in = new long[parts];
@@ -908,6 +842,7 @@ final class Levels {
     System.arraycopy(bits, 0, copy.bits, 0, bits.length);
     System.arraycopy(oscillating, 0, copy.oscillating, 0, oscillating.length);
     volts.save(copy.keys);
+    listeners.save(copy.heard);
     for (int p = 0; p < pins.length; p++) {
       copy.in[p] = pins[p].in;
       copy.before[p] = pins[p].before;
@@ -928,6 +863,7 @@ final class Levels {
     System.arraycopy(copy.oscillating, 0, oscillating, 0, oscillating.length);
     anyOscillates = true;
     volts.load(copy.keys);
+    listeners.load(copy.heard);
     for (int p = 0; p < pins.length; p++) {
       pins[p].stored = true;
       pins[p].in = copy.in[p];
@@ -940,7 +876,6 @@ final class Levels {
     phase = copy.phase;
     Arrays.fill(dirty, 0);
     Arrays.fill(asleep, 0);
-    listeners.forget();
     marks.anyEdge();
   }
 }

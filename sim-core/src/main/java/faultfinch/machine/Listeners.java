@@ -29,7 +29,7 @@ final class Listeners {
   private final int[] highFrom;
 
   /** Whether every pin reads a net high that floats with an LS input on it. */
-  final boolean[] floatsHigh;
+  private final boolean[] floatsHigh;
 
   /** By net where its readers begin and where those end whose part may ask for edges. */
   private final int[] span;
@@ -67,25 +67,33 @@ final class Listeners {
     for (int net = 0; net < nets; net++) {
       List<Integer> free = join(net);
       span[2 * net] = all.size();
-      free.stream().filter(pin -> marks.asksForEdges(circuit.partOf[pin])).forEach(all::add);
+      add(all, free, true, marks);
       span[2 * net + 1] = all.size();
-      free.stream().filter(pin -> !marks.asksForEdges(circuit.partOf[pin])).forEach(all::add);
+      add(all, free, false, marks);
       for (int pin : free) {
         marks.following(pin, follows, stride * net);
       }
-      for (int level = LOW; level <= HIGH; level++) {
-        NodeSet woken = NodeSet.woken(circuit, free, level == HIGH);
-        wakes[level][net] = woken.isEmpty() ? null : woken;
-      }
+      wakes[LOW][net] = NodeSet.woken(circuit, free, false).orElse(null);
+      wakes[HIGH][net] = NodeSet.woken(circuit, free, true).orElse(null);
     }
     span[2 * nets] = all.size();
-    pins = all.stream().mapToInt(Integer::intValue).toArray();
-    who = all.stream().map(pin -> parts[circuit.partOf[pin]]).toArray(PartPins[]::new);
+    pins = new int[all.size()];
+    who = new PartPins[pins.length];
     bit = new byte[pins.length];
-    for (int i = 0; i < bit.length; i++) {
+    for (int i = 0; i < pins.length; i++) {
+      pins[i] = all.get(i);
+      who[i] = parts[circuit.partOf[pins[i]]];
       bit[i] = (byte) circuit.bitOf[pins[i]];
     }
     forget();
+  }
+
+  private void add(List<Integer> to, List<Integer> pins, boolean asking, Marks marks) {
+    for (int pin : pins) {
+      if (marks.asksForEdges(circuit.partOf[pin]) == asking) {
+        to.add(pin);
+      }
+    }
   }
 
   private List<Integer> join(int net) {
@@ -129,6 +137,16 @@ final class Listeners {
   /** The pins of a net were told each by itself. */
   void forget(int net) {
     heard[net] = EACH;
+  }
+
+  /** Writes down what the readers of each net read. */
+  void save(byte[] copy) {
+    System.arraycopy(heard, 0, copy, 0, heard.length);
+  }
+
+  /** The readers read again what they read then. */
+  void load(byte[] copy) {
+    System.arraycopy(copy, 0, heard, 0, heard.length);
   }
 
   /** What pins read has been changed by others. */

@@ -23,7 +23,12 @@ final class Marks {
   /** Living parts with a clock, ascending. */
   final int[] clocked;
 
+  private static final int[] NONE = {};
+
   private final Circuit circuit;
+
+  /** By part the pins that silence any of its outputs. */
+  private final long[] silencers;
 
   /** By part its place among the clocked ones, or -1. */
   private final int[] clock;
@@ -38,6 +43,10 @@ final class Marks {
     int size = words + (clocked.length + 63) / 64;
     all = new long[(size + SIDE_BY_SIDE - 1) / SIDE_BY_SIDE * SIDE_BY_SIDE];
     asleep = new long[words];
+    silencers = new long[circuit.parts.length];
+    for (int node = 0; node < circuit.nodePart.length; node++) {
+      silencers[circuit.nodePart[node]] |= circuit.silentHigh[node] | circuit.silentLow[node];
+    }
     clock = new int[circuit.parts.length];
     Arrays.fill(clock, -1);
     for (int i = 0; i < clocked.length; i++) {
@@ -72,7 +81,7 @@ final class Marks {
     following(pin, all, 0);
     int part = circuit.partOf[pin];
     long bit = 1L << circuit.bitOf[pin];
-    for (int node : circuit.nodesOf[part]) {
+    for (int node : (silencers[part] & bit) == 0 ? NONE : circuit.nodesOf[part]) {
       if (((circuit.silentHigh[node] | circuit.silentLow[node]) & bit) != 0) {
         asleep[node >> 6] &= ~(1L << node);
       }

@@ -81,19 +81,11 @@ final class NetVolts {
     }
   }
 
-  /** Where a driving pin's state stands in the key of its net. */
-  int shift(int pin) {
-    return shift[pin];
-  }
-
-  /**
-   * The driving pin of a net with this place in its key does this now; says what that makes of the
-   * net.
-   */
-  int drives(int net, int shift, int state) {
+  /** A driving pin of a net does this now; says what that makes of the net. */
+  int drives(int pin, int net, int state) {
     long was = key[net];
-    long own = (long) state << shift;
-    long now = was & ~(3L << shift) | own;
+    long own = (long) state << shift[pin];
+    long now = was & ~(3L << shift[pin]) | own;
     key[net] = now;
     if (notes != null) {
       notes.note(net, now);

@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Output nodes of a circuit that are marked for settling together, as words of marks. */
 final class NodeSet {
@@ -54,16 +55,21 @@ final class NodeSet {
     }
   }
 
-  /** The nodes that any of these pins silences no longer when it reads this. */
-  static NodeSet woken(Circuit circuit, List<Integer> pins, boolean high) {
+  /** The nodes that any of these pins silences no longer when it reads this; empty if none. */
+  static Optional<NodeSet> woken(Circuit circuit, List<Integer> pins, boolean high) {
     long[] silent = high ? circuit.silentLow : circuit.silentHigh;
-    return new NodeSet(
-        pins.stream()
-            .flatMapToInt(
-                pin ->
-                    Arrays.stream(circuit.nodesOf[circuit.partOf[pin]])
-                        .filter(n -> (silent[n] >>> circuit.bitOf[pin] & 1) != 0))
-            .toArray());
+    boolean[] seen = new boolean[circuit.nodePart.length];
+    int[] found = new int[seen.length];
+    int n = 0;
+    for (int pin : pins) {
+      for (int node : circuit.nodesOf[circuit.partOf[pin]]) {
+        if ((silent[node] >>> circuit.bitOf[pin] & 1) != 0 && !seen[node]) {
+          seen[node] = true;
+          found[n++] = node;
+        }
+      }
+    }
+    return n == 0 ? Optional.empty() : Optional.of(new NodeSet(Arrays.copyOf(found, n)));
   }
 
   /** Words that marks of a circuit's nodes take; one where there is no node. */
