@@ -303,6 +303,14 @@ final class OwnBoardAnswer {
       shares.add(words.say("own.board", r.board().name(), Figures.perCent(board.weight(r), words)));
     }
     terminal.say("own.boards", String.join(", ", shares));
+    List<String> not =
+        variants.boards().stream()
+            .map(Variants.Variant::name)
+            .filter(n -> held.stream().noneMatch(h -> h.known.board().name().equals(n)))
+            .toList();
+    if (!not.isEmpty()) {
+      terminal.say("own.not-held", String.join(", ", not));
+    }
     double least = held.stream().mapToDouble(h -> h.known.weightRun()).min().orElse(0);
     double best = held.stream().mapToDouble(h -> h.known.weightRun()).max().orElse(0);
     if (least < 1) {

@@ -108,6 +108,7 @@ class OwnBoardAnswerTest {
     assertTrue(said.contains("on the model board"), said);
     assertTrue(said.contains("no count of pulls is promised"), said);
     assertTrue(said.contains("Held against tamarisk 5"), said);
+    assertTrue(said.contains("Not held against tamarisk+one-regulator, "), said);
     assertTrue(said.contains("the video controller"), said);
   }
 
