@@ -97,7 +97,12 @@ public final class Lead {
       machine.play(cycles, (phase, ns) -> {});
       return;
     }
+    if (overlooked.isEmpty()) {
+      watch(shared.get());
+    }
+    boolean relied = stale;
     if (!last && known(shared.get(), cycles)) {
+      relied = true;
       skim(shared.get(), cycles);
     } else {
       play(shared.get(), cycles);
@@ -109,8 +114,26 @@ public final class Lead {
     }
     overlooked.ifPresent(o -> o.passed(now));
     if (overlooked.filter(Overlooked::spoilt).isPresent()) {
-      goBack(shared.get());
+      if (relied) {
+        goBack(shared.get());
+      }
+      forget(shared.get());
     }
+  }
+
+  /** Has the processor watched anew. */
+  private void watch(Shared with) {
+    Levels levels = machine.plain().levels;
+    Overlooked by = new Overlooked(levels, with.half().slowNets(levels.circuit));
+    overlooked = Optional.of(by);
+    bus().overlookedBy(by);
+  }
+
+  /** What was known of the lines under way no longer holds. */
+  private void forget(Shared with) {
+    ahead.clear();
+    underWay = Optional.empty();
+    watch(with);
   }
 
   /** The look is over: nobody watches the processor any more. */
@@ -128,9 +151,8 @@ public final class Lead {
   /** Whether the next cycles are of known lines and end no frame, and what comes then is known. */
   private boolean known(Shared with, long cycles) {
     Levels levels = machine.plain().levels;
-    boolean stands = stale || with.half().standsIn(levels);
     boolean far = stale && passes.size() >= ASIDE;
-    if (far || ahead.isEmpty() || !stands || !bus().runsFree() || bus().replays()) {
+    if (far || ahead.isEmpty() || !bus().runsFree() || bus().replays()) {
       return false;
     }
     long from = machine.cycles();
@@ -154,11 +176,7 @@ public final class Lead {
 
   private void expect(Known known) {
     ahead.add(known);
-    overlooked.ifPresent(o -> expect(o, known));
-  }
-
-  private static void expect(Overlooked by, Known known) {
-    by.expect(known.until(), known.line().fetched(), known.line().found());
+    overlooked.orElseThrow().expect(known.until(), known.line().fetched(), known.line().found());
   }
 
   private boolean knows(long cycle) {
@@ -179,13 +197,6 @@ public final class Lead {
     if (!stale) {
       aside = Optional.of(machine.moment());
       passes.clear();
-    }
-    if (overlooked.isEmpty()) {
-      Levels levels = machine.plain().levels;
-      Overlooked by = new Overlooked(levels, with.half().slowNets(levels.circuit));
-      ahead.forEach(known -> expect(by, known));
-      overlooked = Optional.of(by);
-      bus().overlookedBy(by);
     }
     long from = machine.cycles();
     // Some cycles are played all the same, and the set reads what then stands on the lead.
@@ -236,7 +247,6 @@ public final class Lead {
       throw new IllegalStateException(
           "two machines at cycle " + plain.cycles() + " and " + machine.cycles());
     }
-    end();
     machine.rest();
     Circuit c = machine.plain().circuit;
     Levels levels = machine.plain().levels;
@@ -257,8 +267,6 @@ public final class Lead {
         levels.pins[p].fell = plain.plain().levels.pins[p].fell;
       }
     }
-    ahead.clear();
-    underWay = Optional.empty();
     stale = false;
     lineFrom = with.set().lineFrom();
     began = machine.cycles();
@@ -302,6 +310,12 @@ public final class Lead {
 
     /** A line begins with this cycle. */
     private void begins(long cycle) {
+      boolean spoilt = overlooked.orElseThrow().spoilt();
+      if (spoilt || !bus().runsFree() || !with.half().standsIn(levels)) {
+        // What the line begins with does not tell all of it.
+        underWay = Optional.empty();
+        return;
+      }
       PictureLines.Start start = with.lines().start(with.half().state(plain));
       underWay.ifPresent(line -> line.ends(cycle, with.lines(), start));
       underWay = Optional.empty();
@@ -310,8 +324,7 @@ public final class Lead {
       }
       Known last = ahead.peekLast();
       if (last != null && (cycle != last.until() || last.line().next() != start)) {
-        ahead.clear();
-        overlooked.ifPresent(Overlooked::spoil);
+        overlooked.orElseThrow().spoil();
         return;
       }
       Optional<PictureLines.Line> line = with.lines().find(start, levels);
