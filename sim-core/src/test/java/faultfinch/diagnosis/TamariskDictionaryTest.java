@@ -28,6 +28,7 @@ class TamariskDictionaryTest {
 
   /** Stages without a board run by its bench ROM: looks, starts, currents. */
   private static final int LOOKS = 3;
+
   private static final int SWEEP_SAMPLE = 400;
 
   /** So many are drawn for one that is in the dictionary and is held against a fresh run. */
