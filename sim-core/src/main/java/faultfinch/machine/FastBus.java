@@ -579,6 +579,7 @@ final class FastBus extends CycleBus {
     if (found != null) {
       ways.put(plain, found);
       orbit = found;
+      orbit.begin(cycle);
       orbit.watchPicture(overlooked != null);
       plain.levels.refreshed = found.strobed();
       patience = LOOKED_AGAIN;

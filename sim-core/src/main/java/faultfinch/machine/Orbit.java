@@ -50,6 +50,9 @@ final class Orbit {
   /** Whether the counting parts show the addresses that their steps alone would have led to. */
   private boolean current = true;
 
+  /** Whether they ever did not: what goes on as before since then is another frame. */
+  private boolean outdated;
+
   /** Whether somebody relies on the picture going on as it did. */
   private boolean watched;
 
@@ -213,14 +216,21 @@ final class Orbit {
     }
   }
 
+  /** This way is taken up at a cycle. */
+  void begin(long cycle) {
+    if (schedule != null) {
+      schedule.begin(cycle);
+    }
+  }
+
   /** Whether the picture strobes a row of a memory in time, so that it cannot run out. */
   boolean pictured(int part, int row) {
     return schedule != null && schedule.strobes(part, row);
   }
 
-  /** Whether the frame is as it was written down, if it was. */
+  /** Whether the frame is as it was written down, if it was; once it was not it never is again. */
   boolean current() {
-    return schedule == null || current;
+    return schedule == null || current && !outdated;
   }
 
   private static int[] keyedOf(Levels levels, Clockwork clockwork) {
@@ -324,6 +334,7 @@ final class Orbit {
       System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
     }
     countedUntil = alike ? countedUntil : -1;
+    outdated |= !current;
     at = cycle;
     remember();
   }

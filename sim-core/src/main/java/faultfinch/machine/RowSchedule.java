@@ -32,6 +32,9 @@ final class RowSchedule {
   private long notedAt;
   private final long notedEvery;
 
+  /** Until then some row may not have been strobed yet since the frame was taken up. */
+  private long wholeFrom;
+
   private RowSchedule(Circuit c, long start, int frame, int[][][] times, long notedEvery) {
     this.c = c;
     this.start = start;
@@ -69,9 +72,15 @@ final class RowSchedule {
     }
     long[] first = addressing(copy, counters);
     List<int[]> strobed = new ArrayList<>();
-    do {
+    boolean left = false;
+    boolean there = true;
+    // It has to go on before it can come back: a slot lasts several cycles. What does not go on for
+    // a round stands.
+    while (strobed.size() < LONGEST && !(there && (left || strobed.size() >= round))) {
       strobed.add(turn(copy, 0, always));
-    } while (strobed.size() < LONGEST && !Arrays.equals(first, addressing(copy, counters)));
+      there = Arrays.equals(first, addressing(copy, counters));
+      left |= !there;
+    }
     if (strobed.size() == LONGEST) {
       return Optional.empty();
     }
@@ -173,9 +182,17 @@ final class RowSchedule {
     return times[part] != null && times[part][row] != null;
   }
 
+  /**
+   * The frame is taken up at this cycle. A row may have stood almost as long as a cell keeps, so
+   * that until each was strobed once none may seem older than it is.
+   */
+  void begin(long cycle) {
+    wholeFrom = cycle + frame;
+  }
+
   /** Notes in the memories when their rows were last strobed before this cycle, if it is time. */
   void note(PlainCycle plain, long cycle, boolean now) {
-    if (!now && cycle < notedAt + notedEvery) {
+    if (!now && cycle >= wholeFrom && cycle < notedAt + notedEvery) {
       return;
     }
     notedAt = cycle;

@@ -106,7 +106,9 @@ class OverlayDictionariesTest {
     Board board = BoardReader.shipped(name);
     FaultDictionary dictionary = shipped(board);
     FaultUniverse universe = FaultUniverse.of(board);
-    RowSource rows = new SurveyRows(board);
+    RowSource rows =
+        new DictionaryRows(
+            board, look -> BenchRom.named(look).isEmpty() && dictionary.look(look).isPresent());
     Row healthy = rows.row(List.of(), BOARD_SEED);
     List<Fault> drawn =
         new Draw(universe, SAMPLE_SEED)
