@@ -24,6 +24,7 @@ final class Amounts {
               + "(?= |$)");
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
+  private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d+(?= |$)");
   private static final Pattern STEP =
       Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
   private static final double FINE_BELOW = 2;
@@ -86,6 +87,14 @@ final class Amounts {
     }
     double give = give(kind, value, ends(before, "about"));
     return Optional.of(new Amount(kind, value - give, value + give, single.group()));
+  }
+
+  /** The first figure with a point and no unit, which at a pin are volts. */
+  Optional<Amount> bare(String text) {
+    Matcher bare = BARE.matcher(text);
+    return bare.find()
+        ? find(text.substring(0, bare.end()) + " v" + text.substring(bare.end()))
+        : Optional.empty();
   }
 
   private boolean ends(String before, String key) {

@@ -154,11 +154,13 @@ final class Circumstances {
   }
 
   /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */
-  private String plain(String phrase) {
+  String plain(String phrase) {
     String text = phrase.strip().replaceAll("[.!?]+(?= |$)", "").replace('\u2019', '\'');
     text =
         text.replaceAll(
-            "(?i)(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)", "$1 $2");
+            "(?i)(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
+                + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)",
+            "$1 $2");
     for (Map.Entry<String, String> e : vocabulary.pairs("plain").entrySet()) {
       text =
           text.replaceAll(

@@ -57,6 +57,13 @@ enum Comparison {
       return PictureText.of(outcome).isFilled();
     }
   },
+  /** Filled, and with nothing but lit cells. */
+  SOLID("solid") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).isSolid();
+    }
+  },
   EVERY_SECOND_COLUMN("every-second-column") {
     @Override
     boolean holds(String outcome, Normal normal) {
@@ -122,6 +129,27 @@ enum Comparison {
       Matcher is = PAGES.matcher(outcome);
       Matcher should = PAGES.matcher(normal.same());
       return is.find() && should.find() && is.group(1).equals(should.group(1));
+    }
+  },
+  /** The block behind the prompt is not there. */
+  NO_CURSOR("no-cursor") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).lacksCursorOf(PictureText.of(normal.same()));
+    }
+  },
+  /** No word of the first row is there. */
+  NO_TITLE("no-title") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return !PictureText.of(outcome).hasWordOfTitleOf(PictureText.of(normal.same()));
+    }
+  },
+  /** No long row of lit cells is there. */
+  NO_STRIP("no-strip") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).hasNoStrip();
     }
   },
   /** Fewer notes sound than on a healthy board, but some. */

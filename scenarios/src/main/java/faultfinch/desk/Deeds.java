@@ -123,6 +123,12 @@ final class Deeds {
         : Result.NOT_SAID;
   }
 
+  /** Whether a phrase behind a deed says that something is as it was before. */
+  boolean isTheSame(String phrase) {
+    return Vocabulary.in(phrase.toLowerCase(Locale.ROOT).strip(), vocabulary.words("tried.same"))
+        .isPresent();
+  }
+
   /** Whether a phrase says what came of something, and nothing else. */
   boolean isResult(String phrase) {
     String small = phrase.toLowerCase(Locale.ROOT).strip();

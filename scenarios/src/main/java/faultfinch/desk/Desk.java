@@ -18,7 +18,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
@@ -48,6 +47,7 @@ public final class Desk {
   private final Vocabulary vocabulary;
   private final Circumstances circumstances;
   private final Deeds deeds;
+  private final GoodBoard goodBoard;
   private final Stand complete;
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
@@ -65,6 +65,9 @@ public final class Desk {
   private Conditions conditions = Conditions.USUAL;
   private String spokenOf = "";
 
+  /** What the piece under way does not hold for. */
+  private String excepted = "";
+
   /** For a board of which these looks can be weighed; nothing is noted yet. */
   public Desk(Board board, Lookbook lookbook) {
     this(board, lookbook, Map.of());
@@ -79,6 +82,7 @@ public final class Desk {
     vocabulary = Vocabulary.shipped();
     deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
+    goodBoard = new GoodBoard(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     out.forEach(
         (parts, looks) ->
@@ -156,11 +160,12 @@ public final class Desk {
 
   /** Whether a whole entry tells of something done to a part and what came of it. */
   private boolean tried(String says) {
-    Optional<Deeds.Deed> deed = deeds.of(says);
+    Optional<Deeds.Deed> deed = deeds.of(circumstances.plain(says));
     if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
       return false;
     }
-    if (pieces(says).stream().filter(p -> deeds.of(p).isPresent()).count() > 1) {
+    if (pieces(says).stream().filter(p -> deeds.of(circumstances.plain(p)).isPresent()).count()
+        > 1) {
       return false;
     }
     settle();
@@ -170,13 +175,16 @@ public final class Desk {
 
   /** Whether a piece is something done to a part, or what came of the piece before. */
   private boolean deed(String piece) {
-    if (open.isPresent() && deeds.isResult(piece)) {
-      Deeds.Deed before = open.get();
-      open = Optional.empty();
-      came(openSaid + ", " + piece, before.came(deeds.result(piece)));
+    if (open.isPresent() && deeds.isResult(circumstances.plain(piece))) {
+      closed(piece, deeds.result(circumstances.plain(piece)));
       return true;
     }
-    Optional<Deeds.Deed> deed = deeds.of(piece);
+    if (open.isPresent() && deeds.isTheSame(circumstances.plain(piece))) {
+      // "new U34, still mute": nothing came of it, and the piece may be a look besides.
+      closed(piece, Deeds.Result.NOTHING);
+      return stand().phrases.read(circumstances.plain(piece)).findings().isEmpty();
+    }
+    Optional<Deeds.Deed> deed = deeds.of(circumstances.plain(piece));
     boolean known = deed.isPresent() && deed.get().result() != Deeds.Result.NOT_SAID;
     if (deed.isEmpty() || !known && !deed.get().kind().lasts()) {
       return false;
@@ -189,6 +197,12 @@ public final class Desk {
       openSaid = piece;
     }
     return true;
+  }
+
+  private void closed(String piece, Deeds.Result result) {
+    Deeds.Deed before = open.orElseThrow();
+    open = Optional.empty();
+    came(openSaid + ", " + piece, before.came(result));
   }
 
   /** A repair of which nothing more is said was done; what follows was seen after it. */
@@ -263,19 +277,8 @@ public final class Desk {
     return new Evidence(seen, missed, done, List.of(), hints, histories);
   }
 
-  /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
-  private static final Pattern LISTED =
-      Pattern.compile(
-          "(?<=(?:^| )[A-Za-z]{0,2}\\d{0,2}), (?=[A-Za-z]{0,2}\\d{0,2}(?:,| and | or ))");
-
-  private static List<String> pieces(String says) {
-    List<String> pieces = new ArrayList<>();
-    for (String piece : LISTED.matcher(says).replaceAll(" and ").split("[,;](?= )|(?i) but ")) {
-      if (!piece.isBlank()) {
-        pieces.add(piece.strip());
-      }
-    }
-    return pieces.isEmpty() ? List.of(says) : pieces;
+  private List<String> pieces(String says) {
+    return Pieces.of(stand().phrases.colours(says));
   }
 
   private void note(Entry entry, String piece) {
@@ -283,7 +286,12 @@ public final class Desk {
       return;
     }
     settle();
-    Circumstances.Bared bared = circumstances.of(piece, conditions, entry.doubt());
+    String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.without(piece);
+    if (here.isEmpty()) {
+      keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
+      return;
+    }
+    Circumstances.Bared bared = circumstances.of(here, conditions, entry.doubt());
     boolean changed = !bared.when().equals(conditions);
     conditions = bared.when();
     if (bared.bare()) {
@@ -299,30 +307,34 @@ public final class Desk {
     if (canonical(entry, bared.text(), bared.doubt())) {
       return;
     }
+    Optional<Pieces.Except> except = Pieces.except(bared.text());
+    if (except.isPresent()) {
+      excepted = except.get().not();
+      note(under(entry, bared), except.get().says());
+      excepted = "";
+      return;
+    }
+    Optional<List<String>> halves = halves(bared.text());
+    if (halves.isPresent()) {
+      halves.get().forEach(half -> note(under(entry, bared), half));
+      return;
+    }
     String text = bared.text().replace(BETWEEN, " ");
     Phrases.Read read = stand().phrases.read(text);
-    if (read.findings().isEmpty() && !spokenOf.isEmpty()) {
+    boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
+    if (alone && !spokenOf.isEmpty()) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
-    if (read.findings().isEmpty()) {
-      Optional<List<String>> halves = halves(bared.text());
-      if (halves.isPresent()) {
-        Entry as =
-            new Entry(entry.says(), entry.who(), bared.doubt(), Optional.empty(), entry.where());
-        halves.get().forEach(half -> note(as, half));
-        return;
-      }
-    }
-    spokenOf =
-        read.findings().isEmpty()
-            ? spokenOf
-            : SUBJECTS.getOrDefault(read.findings().get(0).look(), "");
+    spokenOf = read.findings().isEmpty() ? spokenOf : subject(read.findings().get(0).look());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases.isOfTheRest(bared.text());
     for (Phrases.Finding finding : read.findings()) {
+      if (stand().phrases.isOf(finding, excepted)) {
+        continue;
+      }
       if (rest && seen.stream().anyMatch(o -> o.look().equals(finding.look()))) {
         continue;
       }
@@ -336,14 +348,31 @@ public final class Desk {
     }
   }
 
-  /** Both sides of an "and", if each says something by itself. */
+  /** What a piece without a subject goes on of: the same look, or the same pin. */
+  private static String subject(String look) {
+    String[] words = look.split(" ");
+    boolean pin = words.length > 1 && words[1].contains(".");
+    return pin ? words[1] : SUBJECTS.getOrDefault(look, "");
+  }
+
+  /** A part of an entry, as surely as the piece it is of. */
+  private static Entry under(Entry entry, Circumstances.Bared piece) {
+    return new Entry(entry.says(), entry.who(), piece.doubt(), Optional.empty(), entry.where());
+  }
+
+  /** Both sides of an "and", if each says something by itself, and of another look. */
   private Optional<List<String>> halves(String text) {
-    String[] halves = text.split("(?i) and ", 2);
-    return halves.length == 2
-            && !stand().phrases.read(halves[0]).findings().isEmpty()
-            && !stand().phrases.read(halves[1]).findings().isEmpty()
-        ? Optional.of(List.of(halves))
-        : Optional.empty();
+    return Pieces.halves(text).filter(halves -> areApart(halves.get(0), halves.get(1)));
+  }
+
+  private boolean areApart(String one, String other) {
+    List<Phrases.Finding> findings = stand().phrases.read(one).findings();
+    List<Phrases.Finding> others = stand().phrases.read(other).findings();
+    return !findings.isEmpty()
+        && !others.isEmpty()
+        && findings.stream()
+            .map(Phrases.Finding::look)
+            .noneMatch(look -> others.stream().anyMatch(f -> f.look().equals(look)));
   }
 
   /** An entry as the program itself writes it: a look, a colon, what it showed. */

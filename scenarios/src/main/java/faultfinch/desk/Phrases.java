@@ -6,6 +6,7 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,7 +23,7 @@ import java.util.regex.Pattern;
  * of look; what it cannot place it says why.
  */
 final class Phrases {
-  private static final Set<String> KINDS =
+  static final Set<String> KINDS =
       Set.of(
           "screen",
           "listen",
@@ -45,8 +46,8 @@ final class Phrases {
   private static final Pattern TRACK =
       Pattern.compile("([A-Z]+\\d+\\.\\S+?) ?(?:TO|AND|-) ?([A-Z]+\\d+\\.\\S+)");
 
-  private static final String SCREEN = "screen";
-  private static final String TYPED = "typed";
+  static final String SCREEN = "screen";
+  static final String TYPED = "typed";
   private static final String KEY = "key";
   private static final String NOTHING = "nothing";
 
@@ -87,6 +88,9 @@ final class Phrases {
   private final Amounts amounts;
   private final LookPlaces lookPlaces;
   private final BenchWords benchWords;
+  private final Copied copied;
+  private final Keystrokes keystrokes;
+  private final Inks inks;
   private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
@@ -96,6 +100,9 @@ final class Phrases {
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
     benchWords = new BenchWords(lookbook, vocabulary);
+    copied = new Copied(lookbook, vocabulary);
+    keystrokes = new Keystrokes(lookbook, vocabulary);
+    inks = new Inks(lookbook, vocabulary);
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
@@ -113,7 +120,9 @@ final class Phrases {
         return report(report);
       }
     }
-    Optional<Read> known = track(text).or(() -> round(small)).or(() -> copied(text));
+    boolean atPins = !places.find(text, false).lines().isEmpty();
+    Optional<Read> known =
+        track(text).or(() -> round(small)).or(() -> copied(text)).or(() -> onGlass(text, atPins));
     if (known.isPresent()) {
       return known.get();
     }
@@ -121,12 +130,19 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     Set<String> subjects = subjects(small);
-    boolean atPins = !places.find(text, false).lines().isEmpty();
+    if (atPins && subjects.contains("probe") && !small.contains("lamp")) {
+      // The light is that of the probe.
+      subjects.remove("lamp");
+    }
+    boolean measured = atPins || subjects.stream().anyMatch(LookPlaces.AT_PINS::contains);
     List<Said> said = new ArrayList<>();
     String rest = small;
     for (Vocabulary.Way way : ways) {
       String kind = way.meaning().kind();
-      boolean elsewhere = atPins && LookPlaces.OWNERS.contains(kind) && !subjects.contains(kind);
+      boolean elsewhere =
+          (measured || subjects.contains("bench"))
+              && LookPlaces.OWNERS.contains(kind)
+              && !subjects.contains(kind);
       if (!way.beside() && !elsewhere && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
         rest = take(way, rest, said);
         subjects.add(kind);
@@ -149,14 +165,45 @@ final class Phrases {
         open = take(way, open, said);
       }
     }
-    Optional<Amounts.Amount> amount = amounts.find(open);
+    String figures = open;
+    Optional<Amounts.Amount> amount =
+        amounts.find(open).or(() -> atPins ? amounts.bare(figures) : Optional.empty());
     if (said.isEmpty() && amount.isEmpty()) {
       Read whole = report(small, text, place, subjects);
       if (!whole.findings.isEmpty() || whole.trouble.isPresent()) {
         return whole;
       }
     }
-    return findings(text, said, amount, place, kinds);
+    boolean whole = isOfTheWhole(open);
+    return findings(text, said, amount, place, kinds, whole);
+  }
+
+  /** Whether what is left of a phrase names nothing, so that all of the board can be meant. */
+  private boolean isOfTheWhole(String left) {
+    List<String> little = vocabulary.words("of-the-whole");
+    return Arrays.stream(left.split("[ ,:]+")).allMatch(w -> w.equals("|") || little.contains(w));
+  }
+
+  /** Words or letters that stand on a set, or should; of pins only what is in quotes is any. */
+  private Optional<Read> onGlass(String text, boolean atPins) {
+    if (atPins && !copied.isQuoted(text)) {
+      return Optional.empty();
+    }
+    return copied
+        .find(text)
+        .or(() -> keystrokes.find(text))
+        .or(() -> inks.find(text))
+        .map(f -> new Read(List.of(f), Optional.empty()));
+  }
+
+  /** A text in which no comma parts colours. */
+  String colours(String text) {
+    return inks.joined(text);
+  }
+
+  /** Whether a finding is of a kind of look that some words name. */
+  boolean isOf(Finding finding, String words) {
+    return subjects(words.toLowerCase(Locale.ROOT)).contains(finding.look.split(" ", 2)[0]);
   }
 
   /** Whether a phrase is of all that was not spoken of. */
@@ -308,7 +355,7 @@ final class Phrases {
           .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
           .findFirst()
           .map(w -> said(w.meaning(), false))
-          .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting)))
+          .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting), false))
           .orElseThrow();
     }
     if (place.isNowhere()) {
@@ -352,7 +399,8 @@ final class Phrases {
       List<Said> said,
       Optional<Amounts.Amount> amount,
       Place place,
-      Set<String> kinds) {
+      Set<String> kinds,
+      boolean whole) {
     Map<String, List<Said>> byKind = new LinkedHashMap<>();
     Set<String> named =
         said.stream()
@@ -391,7 +439,7 @@ final class Phrases {
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
     }
-    if (byKind.isEmpty() && !said.isEmpty() && place.isNowhere() && unheard.isEmpty()) {
+    if (whole && byKind.isEmpty() && !said.isEmpty() && place.isNowhere() && unheard.isEmpty()) {
       Read one = finding(text, "screen", all(said), true, place, false);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);

@@ -24,6 +24,7 @@ record PictureText(List<String> rows, List<String> inks) {
 
   private static final String BETWEEN = " \\| ";
   private static final char LIT = '#';
+  private static final String STRIP = "########";
 
   /** Columns by which a garbled row can stand beside where it should: its blanks may be lit. */
   private static final int ASIDE = 2;
@@ -64,6 +65,26 @@ record PictureText(List<String> rows, List<String> inks) {
         .anyMatch(w -> all.contains(w.group()));
   }
 
+  boolean hasWordOfTitleOf(PictureText other) {
+    return isShown()
+        && other.isShown()
+        && hasWordOf(new PictureText(other.rows.subList(0, 1), inks));
+  }
+
+  /** Whether the last row ends before the block that stands there in the right picture. */
+  boolean lacksCursorOf(PictureText right) {
+    if (!isShown() || !right.isShown()) {
+      return false;
+    }
+    String last = right.rows.get(right.rows.size() - 1);
+    String prompt = last.substring(0, Math.max(0, last.length() - 1)).strip();
+    return last.endsWith(String.valueOf(LIT)) && rows.get(rows.size() - 1).equals(prompt);
+  }
+
+  boolean hasNoStrip() {
+    return rows.stream().noneMatch(r -> r.contains(STRIP));
+  }
+
   /** Whether what is lit fills nearly all of the columns that a healthy row reaches over. */
   boolean isFilled() {
     int wide = rows.stream().mapToInt(String::length).max().orElse(0);
@@ -73,9 +94,18 @@ record PictureText(List<String> rows, List<String> inks) {
 
   /** Whether nearly all that is lit is no letter, on a glass that is not filled. */
   boolean hasNoLetters() {
+    return isShown() && isAllLit() && !isFilled();
+  }
+
+  /** Whether the glass is filled, and nearly all of it is no letter. */
+  boolean isSolid() {
+    return isFilled() && isAllLit();
+  }
+
+  private boolean isAllLit() {
     long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
     long hashes = rows.stream().flatMapToInt(String::chars).filter(c -> c == LIT).count();
-    return isShown() && hashes >= MOST * lit && !isFilled();
+    return hashes >= MOST * lit;
   }
 
   /**

@@ -21,9 +21,18 @@ import java.util.regex.Pattern;
 /** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
 final class Places {
   private static final Pattern PIN_BEHIND =
-      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| pin | )([^ ]+)(?= |$)");
+      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | )([^ ]+)(?= |$)");
   private static final Pattern PIN_BEFORE =
-      Pattern.compile("(?<= |^)pin ([^ ]+) (?:of|on|at) (?:the )?([a-z]+\\d+)(?= |$)");
+      Pattern.compile(
+          "(?<= |^)(?:(?:pin|pad|leg) )?([^ ]+)(?: (?:pin|pad|leg))? (?:of|on|at|off|from) "
+              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
+  private static final Pattern PINS_BEFORE =
+      Pattern.compile(
+          "(?<= |^)(?:pins )?([^ ]+) (?:and|or|&) ([^ ]+)(?: both)? (?:of|on|at|off|from) "
+              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
+  private static final Pattern PINS_BEHIND =
+      Pattern.compile(
+          "(?<= |^)([a-z]+\\d+)(?:\\.| pins | )([^ ]+) (?:and|or|&) (?:pin )?([^ ]+)(?= |$)");
   private static final Set<String> KEYS = Set.of("key", "keys");
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
@@ -70,7 +79,7 @@ final class Places {
   Place find(String typed, boolean feels) {
     String text = typed.toLowerCase(Locale.ROOT);
     Set<String> capitals = new LinkedHashSet<>(List.of(typed.split(" ")));
-    Optional<Place> pin = pin(text);
+    Optional<Place> pin = pins(text).or(() -> pin(text));
     if (pin.isPresent()) {
       return pin.get();
     }
@@ -183,12 +192,41 @@ final class Places {
     return lines;
   }
 
+  /** Two pins of one part: "D1 and D6 of U34", "U22 Q3 and Q7". */
+  private Optional<Place> pins(String text) {
+    Matcher before = PINS_BEFORE.matcher(text);
+    if (before.find()) {
+      Optional<Place> both = both(before.group(3), before.group(1), before.group(2), before);
+      if (both.isPresent()) {
+        return both;
+      }
+    }
+    Matcher behind = PINS_BEHIND.matcher(text);
+    return behind.find()
+        ? both(behind.group(1), behind.group(2), behind.group(3), behind)
+        : Optional.empty();
+  }
+
+  private Optional<Place> both(String ref, String one, String other, Matcher words) {
+    Optional<Pad> first = pad(ref, one);
+    Optional<Pad> second = pad(ref, other);
+    return first.isEmpty() || second.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Place(
+                List.of(),
+                List.of(List.of(first.get()), List.of(second.get())),
+                Place.Quantity.EVERY,
+                List.of(words.group())));
+  }
+
   private Optional<Place> pin(String text) {
     Matcher before = PIN_BEFORE.matcher(text);
-    if (before.find()) {
+    for (int from = 0; before.find(from); from = before.start() + 1) {
       Optional<Pad> pad = pad(before.group(2), before.group(1));
       if (pad.isPresent()) {
-        return pad.map(p -> at(p, before.group()));
+        String words = before.group();
+        return pad.map(p -> at(p, words));
       }
     }
     Matcher behind = PIN_BEHIND.matcher(text);

@@ -70,6 +70,8 @@ public sealed interface Statement {
   enum Why {
     /** No look, place or outcome was found in the words. */
     NOT_UNDERSTOOD,
+    /** It is of a good board, or of this one before it failed. */
+    OF_A_GOOD_BOARD,
     /** There is a look and no place on this board for it. */
     NO_PLACE,
     /** It differs between healthy boards. */

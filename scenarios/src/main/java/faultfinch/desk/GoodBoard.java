@@ -1,0 +1,63 @@
+package faultfinch.desk;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Takes out of a phrase what is said of a good board beside the one on the bench: "0.1 V where I
+ * expect 3 V", "should be high", "two tones instead of the chord". What a good board shows is
+ * known.
+ */
+final class GoodBoard {
+  /** "3.8 V not 0.1 V", "1.8 V where 5 should be". */
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?i)(?<=\\d ?m?[va]?) (?:not|where|when) (?:about )?-?\\d[\\d.]*(?: ?m?[va])?"
+              + "(?: (?:should|ought|is|was|would)\\b.*)?$");
+
+  /** "3.8 where half of that is usual", "1.4 where 3.8 belongs". */
+  private static final Pattern WHERE =
+      Pattern.compile(
+          "(?i)(?<=.) (?:where|when|while) .*\\b"
+              + "(?:usual|usually|belongs|normal|normally|expected|right|should|ought)\\b.*$");
+
+  /** "0.2 is right", "3.4 V would be normal". */
+  private static final Pattern IS_RIGHT =
+      Pattern.compile(
+          "(?i)(?:about )?-?\\d[\\d.]* (?:is|would be|being) (?:right|normal|correct|expected|usual)");
+
+  private final Vocabulary vocabulary;
+
+  GoodBoard(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** The rest of a phrase; nothing if all of it is of a good board. */
+  String without(String phrase) {
+    String small = phrase.toLowerCase(Locale.ROOT).strip();
+    boolean begins =
+        vocabulary.words("good-board.begins").stream()
+            .anyMatch(w -> (small + " ").startsWith(w + " "));
+    if (begins || IS_RIGHT.matcher(small).matches()) {
+      return "";
+    }
+    int end = phrase.length();
+    for (String words : vocabulary.words("good-board.from")) {
+      int at = (" " + phrase.toLowerCase(Locale.ROOT) + " ").indexOf(" " + words + " ");
+      end = at > 0 ? Math.min(end, at) : end;
+    }
+    String here = WHERE.matcher(phrase.substring(0, end)).replaceAll("");
+    return FIGURE.matcher(here).replaceAll("").strip();
+  }
+
+  /** Whether a phrase tells how the board was before it failed: "it used to play a chord". */
+  boolean isOfBefore(String phrase) {
+    return isSaid(phrase, "before-it-failed");
+  }
+
+  private boolean isSaid(String phrase, String key) {
+    List<String> words = vocabulary.words(key);
+    return Vocabulary.in(phrase.toLowerCase(Locale.ROOT), words).isPresent();
+  }
+}

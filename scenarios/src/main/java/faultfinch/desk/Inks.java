@@ -1,0 +1,91 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.Sight;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Which colours are said to be on a set, or not: "only yellow, cyan and white", "no red or blue".
+ */
+final class Inks {
+  private static final String JOINT = "(?:,? and |,? or |, | & | )";
+
+  private final Lookbook lookbook;
+  private final Map<String, String> names;
+  private final Pattern only;
+  private final Pattern none;
+  private final Pattern joint;
+
+  Inks(Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    names = vocabulary.pairs("inks");
+    String ink = "(?:" + String.join("|", names.keySet()) + ")";
+    String list = "((?:any )?" + ink + "(?:" + JOINT + ink + ")+)";
+    only = Pattern.compile("(?:" + String.join("|", vocabulary.words("inks.only")) + ") " + list);
+    none = Pattern.compile("(?:" + String.join("|", vocabulary.words("inks.none")) + ") " + list);
+    joint = Pattern.compile(ink + "(?:,(?= " + ink + "))");
+  }
+
+  /** Two colours and more in a row, so that no comma parts them. */
+  String joined(String text) {
+    Matcher m = joint.matcher(text.toLowerCase(Locale.ROOT));
+    StringBuilder joined = new StringBuilder(text);
+    int gone = 0;
+    while (m.find()) {
+      joined.replace(m.end() - 1 - gone, m.end() - gone, "");
+      gone++;
+    }
+    return joined.toString();
+  }
+
+  /** What a phrase says of two colours or more; empty if it says nothing, or none shows it. */
+  Optional<Phrases.Finding> find(String text) {
+    if (!lookbook.looks().contains(Phrases.SCREEN)) {
+      return Optional.empty();
+    }
+    String small = text.toLowerCase(Locale.ROOT);
+    Matcher left = only.matcher(small);
+    if (left.find()) {
+      Set<String> said = inks(left.group(1));
+      return finding(text, shown -> shown.equals(said))
+          .or(() -> finding(text, shown -> !shown.isEmpty() && said.containsAll(shown)));
+    }
+    Matcher gone = none.matcher(small);
+    if (gone.find()) {
+      Set<String> said = inks(gone.group(1));
+      return finding(text, shown -> !shown.isEmpty() && shown.stream().noneMatch(said::contains));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Phrases.Finding> finding(String text, Predicate<Set<String>> holds) {
+    List<String> meant =
+        lookbook.outcomes(Phrases.SCREEN).stream()
+            .filter(o -> holds.test(new LinkedHashSet<>(PictureText.of(o).inks())))
+            .toList();
+    return meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                Phrases.SCREEN, text, List.of(new Sight(List.of(Phrases.SCREEN), meant)), true));
+  }
+
+  private Set<String> inks(String list) {
+    Set<String> inks = new LinkedHashSet<>();
+    String rest = " " + list.replace(",", " ") + " ";
+    for (Map.Entry<String, String> name : names.entrySet()) {
+      if (rest.contains(" " + name.getKey() + " ")) {
+        inks.add(name.getValue());
+        rest = rest.replace(" " + name.getKey() + " ", " ");
+      }
+    }
+    return inks;
+  }
+}

@@ -1,0 +1,101 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.regex.Pattern;
+
+/** What is said of single letters on a set: they do not come, or come by themselves. */
+final class Keystrokes {
+  private static final Set<String> NAMED =
+      Set.of("letter", "letters", "key", "keys", "figure", "digit", "number");
+  private static final Set<String> JOINED = Set.of("and", "or", "&");
+
+  /** A letter that is a word too counts only where it is called a letter. */
+  private static final Set<String> WORDS = Set.of("a", "i");
+
+  private static final Pattern MARKS = Pattern.compile("^[\"'(]+|[\"',;:!?)]+$");
+
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+
+  Keystrokes(Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+  }
+
+  /** What a phrase, as typed, says of letters; empty if it is nothing of the sort. */
+  Optional<Phrases.Finding> find(String text) {
+    if (!lookbook.looks().contains(Phrases.TYPED) || !lookbook.looks().contains(Phrases.SCREEN)) {
+      return Optional.empty();
+    }
+    String small = text.toLowerCase(Locale.ROOT);
+    Set<String> letters = letters(text);
+    if (letters.isEmpty()) {
+      return Optional.empty();
+    }
+    if (Vocabulary.in(small, vocabulary.words("typed.self")).isPresent()) {
+      return finding(Phrases.SCREEN, text, letters, (echo, right) -> echo);
+    }
+    return Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent()
+        ? finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right)
+        : Optional.empty();
+  }
+
+  /** Outcomes in which each letter is as it was said to be; those of the typed word, if it must. */
+  private Optional<Phrases.Finding> finding(
+      String look, String text, Set<String> letters, BiPredicate<Boolean, Boolean> holds) {
+    String start = lookbook.outcomes(Phrases.SCREEN).get(0);
+    Comparison.Normal normal =
+        new Comparison.Normal(lookbook.outcomes(Phrases.TYPED).get(0), start);
+    String word = Comparison.echo(normal.same(), normal);
+    List<String> said = new ArrayList<>(letters);
+    if (look.equals(Phrases.TYPED)) {
+      said.removeIf(letter -> !word.contains(letter));
+    }
+    List<String> meant =
+        lookbook.outcomes(look).stream()
+            .filter(
+                o -> {
+                  String echo = Comparison.echo(o, normal);
+                  return said.stream()
+                      .allMatch(l -> holds.test(echo.contains(l), word.contains(l)));
+                })
+            .toList();
+    return said.isEmpty() || meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
+  }
+
+  private Set<String> letters(String text) {
+    List<String> tokens = new ArrayList<>();
+    for (String token : text.split("[ ,]+")) {
+      String bare = MARKS.matcher(token).replaceAll("");
+      String named = vocabulary.pairs("letters").getOrDefault(bare, bare);
+      tokens.add(named.equals("A") ? named : named.toLowerCase(Locale.ROOT));
+    }
+    Set<String> letters = new LinkedHashSet<>();
+    for (int i = 0; i < tokens.size(); i++) {
+      String token = tokens.get(i);
+      String before = i == 0 ? "" : tokens.get(i - 1);
+      String behind = i + 1 == tokens.size() ? "" : tokens.get(i + 1);
+      boolean called =
+          NAMED.contains(before)
+              || NAMED.contains(behind)
+              || JOINED.contains(before) && i > 1 && tokens.get(i - 2).length() == 1
+              || before.equals("the") && token.equals("i");
+      boolean article = token.equals("a") && !NAMED.contains(before);
+      boolean letter = token.length() == 1 && !token.equals("&") && !article;
+      if (letter && (called || !WORDS.contains(token.toLowerCase(Locale.ROOT)))) {
+        letters.add(token.toLowerCase(Locale.ROOT));
+      }
+    }
+    return letters;
+  }
+}

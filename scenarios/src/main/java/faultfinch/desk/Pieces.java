@@ -1,0 +1,59 @@
+package faultfinch.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Parts what somebody says into pieces that each say one thing. Quotes stay whole. */
+final class Pieces {
+
+  /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
+  private static final Pattern LISTED =
+      Pattern.compile(
+          "(?<=(?:^| )[A-Za-z]{0,2}\\d{0,2}), (?=[A-Za-z]{0,2}\\d{0,2}(?:,| and | or ))");
+
+  private static final Pattern PARTED =
+      Pattern.compile(
+          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas) |! "
+              + "|(?<=[a-z]{3})\\. (?=[A-Z]))");
+
+  private static final Pattern EXCEPT =
+      Pattern.compile("(?i)(.+?),? (?:but for|except for|except|apart from|save for|bar) (.+)");
+
+  private Pieces() {}
+
+  /** What holds, and what it does not hold for: "all dead but for the lamp". */
+  record Except(String says, String not) {}
+
+  /** The pieces in their order; the whole if it has none. */
+  static List<String> of(String says) {
+    String text = LISTED.matcher(says).replaceAll(" and ");
+    List<String> pieces = new ArrayList<>();
+    Matcher m = PARTED.matcher(text);
+    int from = 0;
+    while (m.find()) {
+      if (m.group(1) != null) {
+        pieces.add(text.substring(from, m.start()).strip());
+        from = m.end();
+      }
+    }
+    pieces.add(text.substring(from).strip());
+    pieces.removeIf(String::isBlank);
+    return pieces.isEmpty() ? List.of(says) : pieces;
+  }
+
+  static Optional<Except> except(String piece) {
+    Matcher m = EXCEPT.matcher(piece);
+    return m.matches() ? Optional.of(new Except(m.group(1), m.group(2))) : Optional.empty();
+  }
+
+  /** Both sides of the first "and" outside of quotes; empty if there is none. */
+  static Optional<List<String>> halves(String piece) {
+    String[] halves = piece.split("(?i) and ", 2);
+    return halves.length < 2 || piece.contains("\"")
+        ? Optional.empty()
+        : Optional.of(List.of(halves));
+  }
+}

@@ -1,0 +1,155 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.ShippedDictionaries;
+import faultfinch.diagnosis.Sight;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Sentences as owners and technicians write them. Each is held against a fault that must show it
+ * and one that must not: which is which follows from the part, not from a run.
+ */
+class FreeWordsTest {
+  private static Board board;
+  private static FaultDictionary dictionary;
+
+  @BeforeAll
+  static void read() {
+    board = BoardReader.shipped("tamarisk");
+    dictionary = ShippedDictionaries.of(board).orElseThrow();
+  }
+
+  private static Desk noted(String... says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    for (String each : says) {
+      desk.note(Entry.saw(each));
+    }
+    return desk;
+  }
+
+  private static boolean shows(Observation said, String fault) {
+    int row = dictionary.row(fault);
+    return said.reach().sights().stream()
+        .allMatch(
+            s ->
+                s.looks().stream()
+                    .map(look -> dictionary.outcome(dictionary.look(look).orElseThrow(), row))
+                    .anyMatch(s.outcomes()::contains));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        // A key that is always closed comes before, between and after what is typed.
+        "q by itself on the command line       | screen | K13: stuck closed | K30: stuck closed",
+        "files turns into qiqeq                | typed  | K13: stuck closed | K30: stuck closed",
+        "my machine types j on its own         | screen | K19: stuck closed | K13: stuck closed",
+        "there is a star at the prompt before I even touch anything | screen | K52: stuck closed | K19: stuck closed",
+        "a figure 1 comes up by itself         | screen | K31: stuck closed | K43: stuck closed",
+        "the I key is dead                     | typed  | K11: open         | K13: stuck closed",
+        "typing files comes out as fles        | typed  | K11: open         | U32: defect link-dead",
+        // What the program says of itself.
+        "it says \"ROM 1 does not answer.\"    | typed  | U3.D2: open pin   | U32: defect link-dead",
+        "asking for files gets \"The drive did not answer.\" | typed | U32: defect link-dead | U3.D2: open pin",
+        "title reads Earrow Lane Works         | screen | U7.A7: reads low  | U4.A5: open pin",
+        "comes up saying 160 pages passed rather than 256 | screen | U28.CS: open pin | U7.A7: reads low",
+        // The third attribute bit stays high: what is left are the inks with blue in them.
+        "just blue, magenta, cyan and white    | screen | U26.INK2: open pin | K13: stuck closed",
+        "whole screen full of solid squares    | screen | U11.Q: open pin   | U6.Q: open leg",
+        // The video controller's interrupt is the blink.
+        "no cursor                             | screen | U1.IRQ/: open pin | K13: stuck closed",
+        "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
+        "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
+      })
+  void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
+      String says, String look, String shows, String other) {
+    List<Observation> seen = noted(says).evidence().seen();
+    assertTrue(seen.stream().anyMatch(o -> o.look().equals(look)), seen::toString);
+    assertTrue(seen.stream().allMatch(o -> shows(o, shows)), seen::toString);
+    assertFalse(seen.stream().allMatch(o -> shows(o, other)), seen::toString);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it used to play a chord",
+        "should be quiet low",
+        "couldn't find a single wrong voltage anywhere",
+        "I had the fuse out and the wire in it looks whole"
+      })
+  void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
+    Desk desk = noted(says);
+    assertEquals(List.of(), desk.evidence().seen());
+    assertEquals(1, desk.statements().size());
+  }
+
+  @Test
+  void exception_isNotHeldAgainstTheBoard() {
+    List<String> looks =
+        noted("completely dead except the lamp").evidence().seen().stream()
+            .map(Observation::look)
+            .toList();
+    assertEquals(List.of("screen", "listen"), looks);
+  }
+
+  @Test
+  void twoPinsOfAPart_areBothMeant() {
+    Observation both = noted("D1 and D6 of U34 nailed high").evidence().seen().get(0);
+    assertEquals(
+        List.of("probe U34.D1 at the pin", "probe U34.D6 at the pin"),
+        both.reach().sights().stream().map(s -> s.looks().get(0)).toList());
+    assertTrue(both.reach().every());
+  }
+
+  @Test
+  void pinNamedBeforeOrBehindItsPart_isTheSame() {
+    for (String says :
+        List.of(
+            "A4 of U1 stuck high",
+            "U1 pin A4 stuck high",
+            "pin A4 on the processor U1 stuck high")) {
+      List<Sight> sights = noted(says).evidence().seen().get(0).reach().sights();
+      assertEquals(List.of("probe U1.A4 at the pin"), sights.get(0).looks(), says);
+    }
+  }
+
+  @Test
+  void pinWhoseNameIsLikeAFigure_isNoCurrent() {
+    List<Observation> seen = noted("U33 4A has a full 5V").evidence().seen();
+    assertEquals("meter U33.4A", seen.get(0).look());
+  }
+
+  @Test
+  void pieceWithoutAPlace_goesOnOfThePinBefore() {
+    List<Observation> seen = noted("U3.CE/ does not move, stuck high").evidence().seen();
+    assertEquals(1, seen.size());
+    assertEquals(List.of("high"), seen.get(0).reach().sights().get(0).outcomes());
+  }
+
+  @Test
+  void figureWithoutAUnit_atAPinIsInVolts() {
+    assertEquals("meter U21.VA0", noted("VA0 of U21 0.1").evidence().seen().get(0).look());
+  }
+
+  @Test
+  void newPart_afterWhichItIsAsBefore_wasExchangedInVain() {
+    Desk desk = noted("no sound", "new U34 tried, still mute");
+    assertEquals(1, desk.evidence().missed().size());
+    assertEquals(
+        List.of("listen"), desk.evidence().seen().stream().map(Observation::look).toList());
+  }
+}
