@@ -127,7 +127,7 @@ final class JobCommand implements Command {
                         .words()
                         .say(
                             "rank.share",
-                            r.part(),
+                            r.called(terminal.words()),
                             Figures.perCent(r.belief(), terminal.words()))));
     JobFile.note(path, entry, believed, now());
     Said.print(noted, noted.statements().subList(before, noted.statements().size()), terminal);
@@ -216,7 +216,7 @@ final class JobCommand implements Command {
   }
 
   private static Ranking ranking(Known known, Evidence evidence) {
-    return new Ranking(known.diagnosis().belief(evidence), known.diagnosis().suspects(), ROWS);
+    return new Ranking(known.diagnosis().belief(evidence), known, ROWS);
   }
 
   /** Says what was lost of a line that was being written when the program was killed. */

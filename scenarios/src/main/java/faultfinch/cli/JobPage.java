@@ -59,7 +59,7 @@ final class JobPage {
                 findings.add(
                     words.say(
                         "job.sheet.finding",
-                        r.part(),
+                        r.called(words),
                         Figures.perCent(r.belief(), words),
                         r.repairs().get(0).what())));
     return words.say(

@@ -61,8 +61,7 @@ final class RankCommand implements Command {
     Known known = knowledge.apply(board, terminal);
     Noted noted = new Noted(known, words);
     Evidence evidence = noted.evidence(given, terminal);
-    Ranking ranking =
-        new Ranking(known.diagnosis().belief(evidence), known.diagnosis().suspects(), most);
+    Ranking ranking = new Ranking(known.diagnosis().belief(evidence), known, most);
     Optional<Pairs> pairs =
         given.has(PAIRS) ? Optional.of(Pairs.of(known, evidence, terminal)) : Optional.empty();
     if (given.has(JSON)) {

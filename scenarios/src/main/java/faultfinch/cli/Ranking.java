@@ -32,38 +32,69 @@ final class Ranking {
   private record Group(String what, double belief, List<Share> faults) {}
 
   /**
-   * One place of a board.
+   * One place of a board, or several alike.
    *
-   * @param part reference, track or lead
+   * @param parts with what is believed of each, the likeliest first: a reference, track or lead
    * @param repairs that are due there, the likeliest first
    * @param faults behind it, the likeliest first
    */
-  record Row(String part, double belief, List<Share> repairs, List<Share> faults) {
+  record Row(List<Share> parts, List<Share> repairs, List<Share> faults) {
     Row {
+      parts = List.copyOf(parts);
       repairs = List.copyOf(repairs);
       faults = List.copyOf(faults);
+    }
+
+    /** Several rows in one. */
+    static Row of(List<Row> rows) {
+      return new Row(
+          together(rows, Row::parts), together(rows, Row::repairs), together(rows, Row::faults));
+    }
+
+    private static List<Share> together(List<Row> rows, Function<Row, List<Share>> which) {
+      return rows.stream()
+          .flatMap(r -> which.apply(r).stream())
+          .sorted(Comparator.comparingDouble(Share::belief).reversed())
+          .toList();
+    }
+
+    /** The only part, or the likeliest. */
+    String part() {
+      return parts.get(0).what();
+    }
+
+    /** All the parts by name. */
+    String called(Words words) {
+      List<String> refs = parts.stream().map(Share::what).toList();
+      return refs.size() == 1 ? part() : words.say("rank.one-of-all", String.join(", ", refs));
+    }
+
+    double belief() {
+      return parts.stream().mapToDouble(Share::belief).sum();
     }
   }
 
   private final Belief belief;
   private final Suspects suspects;
   private final int most;
-  private final List<Row> rows = new ArrayList<>();
+  private final List<Row> places = new ArrayList<>();
+  private final List<Row> rows;
 
   /**
    * @param most rows
    */
-  Ranking(Belief belief, Suspects suspects, int most) {
+  Ranking(Belief belief, Known known, int most) {
     this.belief = belief;
-    this.suspects = suspects;
+    suspects = known.diagnosis().suspects();
     this.most = most;
-    for (Group at : first(grouped(belief.faults(), Suspect::place))) {
+    for (Group at : grouped(belief.faults(), Suspect::place)) {
       List<Share> repairs =
           grouped(at.faults, s -> s.repair().text()).stream()
               .map(g -> new Share(g.what, g.belief))
               .toList();
-      rows.add(new Row(at.what, at.belief, repairs, at.faults));
+      places.add(new Row(List.of(new Share(at.what, at.belief)), repairs, at.faults));
     }
+    rows = first(new Alike(known.board()).gathered(places));
   }
 
   private List<Group> grouped(List<Share> faults, Function<Suspect, String> by) {
@@ -110,14 +141,23 @@ final class Ranking {
       columns.row(
           String.valueOf(i + 1),
           Figures.perCent(row.belief(), words),
-          row.part(),
-          shares(row.repairs(), words));
+          row.parts().size() == 1 ? row.part() : words.say("rank.one-of", row.parts().size()),
+          row.parts().size() == 1 ? shares(row.repairs(), words) : alike(row, words));
       columns.row("", "", "", words.say("rank.for", shares(row.faults(), words)));
     }
     columns.print(terminal.out(), WIDTH);
     if (!heads) {
       besides(terminal);
     }
+  }
+
+  /** What is due at the likeliest of several, and how likely each of them is. */
+  private static String alike(Row row, Words words) {
+    List<String> each = new ArrayList<>();
+    for (Share part : row.parts()) {
+      each.add(words.say("rank.share", part.what(), Figures.perCent(part.belief(), words)));
+    }
+    return words.say("rank.alike", String.join(", ", each), row.repairs().get(0).what());
   }
 
   private void besides(Terminal terminal) {
@@ -142,7 +182,7 @@ final class Ranking {
     return String.join("; ", shown) + (more > 0 ? words.say("rank.more", more) : "");
   }
 
-  /** By repair as {@code candidates}, by part as {@code parts}. */
+  /** By repair as {@code candidates}, by part as {@code parts}, those alike as {@code alike}. */
   Map<String, Object> json() {
     Map<String, Object> json = new LinkedHashMap<>();
     List<Object> candidates = new ArrayList<>();
@@ -157,7 +197,7 @@ final class Ranking {
     }
     json.put("candidates", candidates);
     List<Object> parts = new ArrayList<>();
-    for (Row row : rows) {
+    for (Row row : first(places)) {
       List<Object> repairs = new ArrayList<>();
       row.repairs()
           .forEach(r -> repairs.add(JsonPage.object("repair", r.what(), "belief", r.belief())));
@@ -167,6 +207,14 @@ final class Ranking {
       parts.add(object);
     }
     json.put("parts", parts);
+    List<Object> alike = new ArrayList<>();
+    for (Row row : rows) {
+      if (row.parts().size() > 1) {
+        List<String> refs = row.parts().stream().map(Share::what).toList();
+        alike.add(JsonPage.object("parts", refs, "belief", row.belief()));
+      }
+    }
+    json.put("alike", alike);
     json.put("twoFaults", belief.two());
     json.put("outside", belief.outside());
     json.put("cured", belief.cured());
