@@ -25,6 +25,11 @@ final class Amounts {
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
   private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d+(?= |$)");
+  private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
+
+  /** So far off a pitch may be told. */
+  private static final double EAR = 0.02;
+
   private static final Pattern STEP =
       Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
   private static final double FINE_BELOW = 2;
@@ -53,6 +58,14 @@ final class Amounts {
       double[] right = span(kind, healthy).orElse(new double[] {from, to});
       double[] is = span(kind, outcome).orElse(right);
       return to < right[0] && is[1] <= right[0] || from > right[1] && is[0] >= right[1];
+    }
+
+    /** Whether a note of what is heard has this pitch. */
+    boolean isHeardIn(String outcome) {
+      return NOTE.matcher(outcome)
+          .results()
+          .mapToDouble(r -> Double.parseDouble(r.group()))
+          .anyMatch(hertz -> hertz > from * (1 - EAR) && hertz < to * (1 + EAR));
     }
 
     /** Whether an outcome of the look holds some of it. */

@@ -161,6 +161,9 @@ final class Circumstances {
             "(?i)(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
                 + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)",
             "$1 $2");
+    text =
+        text.replaceAll(
+            "(?i)\\bneither (?:a )?(?!high|low)(\\w+) nor (?:a )?(\\w+)(?= |$)", "no $1 and no $2");
     for (Map.Entry<String, String> e : vocabulary.pairs("plain").entrySet()) {
       text =
           text.replaceAll(

@@ -134,7 +134,7 @@ final class Copied {
               .anyMatch(w -> (" " + before).endsWith(" " + w));
       for (String token : List.of(raw, MARKS.matcher(raw).replaceAll(""))) {
         boolean own = token.length() >= SHORTEST_WORD && !ours().contains(token);
-        if (token.isEmpty() || right.contains(token) && !led || !own && !led) {
+        if (token.length() < 2 || right.contains(token) && !led || !own && !led) {
           continue;
         }
         List<String> just = glass.where(o -> glass.echoes.get(o).equals(token));

@@ -278,7 +278,9 @@ public final class Desk {
   }
 
   private List<String> pieces(String says) {
-    return Pieces.of(stand().phrases.colours(says));
+    return BenchWords.isOfBytes(says.toLowerCase(Locale.ROOT))
+        ? List.of(says)
+        : Pieces.of(stand().phrases.colours(says));
   }
 
   private void note(Entry entry, String piece) {

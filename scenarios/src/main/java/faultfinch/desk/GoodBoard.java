@@ -39,7 +39,7 @@ final class GoodBoard {
     boolean begins =
         vocabulary.words("good-board.begins").stream()
             .anyMatch(w -> (small + " ").startsWith(w + " "));
-    if (begins || IS_RIGHT.matcher(small).matches()) {
+    if (begins || isSaid(small, "good-board.in") || IS_RIGHT.matcher(small).matches()) {
       return "";
     }
     int end = phrase.length();

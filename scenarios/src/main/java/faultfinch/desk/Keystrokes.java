@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What is said of single letters on a set: they do not come, or come by themselves. */
@@ -20,6 +22,9 @@ final class Keystrokes {
   private static final Set<String> WORDS = Set.of("a", "i");
 
   private static final Pattern MARKS = Pattern.compile("^[\"'(]+|[\"',;:!?)]+$");
+
+  /** A comma, which parts the words of a list and cannot stand in it. */
+  private static final String COMMA = "COMMA";
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
@@ -75,9 +80,17 @@ final class Keystrokes {
 
   private Set<String> letters(String text) {
     List<String> tokens = new ArrayList<>();
-    for (String token : text.split("[ ,]+")) {
+    String spelt = " " + text + " ";
+    for (Map.Entry<String, String> name : vocabulary.pairs("letters").entrySet()) {
+      String letter = name.getValue().equals(COMMA) ? "," : name.getValue();
+      spelt =
+          spelt.replaceAll(
+              "(?i) " + name.getKey() + "(?=[ ,])", Matcher.quoteReplacement(" " + letter));
+    }
+    for (String token : spelt.strip().split(" +|(?<=[A-Za-z0-9]), ?")) {
+      String quoted = token.replaceAll("^[\"']|[\"']$", "");
       String bare = MARKS.matcher(token).replaceAll("");
-      String named = vocabulary.pairs("letters").getOrDefault(bare, bare);
+      String named = quoted.length() == 1 ? quoted : token.length() == 1 ? token : bare;
       tokens.add(named.equals("A") ? named : named.toLowerCase(Locale.ROOT));
     }
     Set<String> letters = new LinkedHashSet<>();

@@ -91,6 +91,7 @@ final class Phrases {
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final Inks inks;
+  private final Marks marks;
   private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
@@ -103,6 +104,7 @@ final class Phrases {
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
+    marks = new Marks(lookbook, vocabulary);
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
@@ -130,8 +132,8 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     Set<String> subjects = subjects(small);
-    if (atPins && subjects.contains("probe") && !small.contains("lamp")) {
-      // The light is that of the probe.
+    if (subjects.size() > 1 && !small.contains("lamp") && !small.contains("led")) {
+      // "Light" is said of probes and screens too.
       subjects.remove("lamp");
     }
     boolean measured = atPins || subjects.stream().anyMatch(LookPlaces.AT_PINS::contains);
@@ -193,6 +195,7 @@ final class Phrases {
         .find(text)
         .or(() -> keystrokes.find(text))
         .or(() -> inks.find(text))
+        .or(() -> marks.find(text))
         .map(f -> new Read(List.of(f), Optional.empty()));
   }
 
@@ -254,6 +257,15 @@ final class Phrases {
     for (String not : vocabulary.words("not")) {
       String denied = not + " " + way.words();
       if (Vocabulary.in(text, List.of(denied)).isPresent()) {
+        said.add(said(way.meaning(), true));
+        return Vocabulary.masked(text, denied);
+      }
+    }
+    // What is wrong may be that something is missing: "every second column missing".
+    boolean fault = way.meaning().shows().terms().contains("wrong");
+    for (String not : vocabulary.words("not-behind")) {
+      String denied = way.words() + " " + not;
+      if (!fault && Vocabulary.in(text, List.of(denied)).isPresent()) {
         said.add(said(way.meaning(), true));
         return Vocabulary.masked(text, denied);
       }
@@ -361,7 +373,13 @@ final class Phrases {
     if (place.isNowhere()) {
       for (Vocabulary.Group report : vocabulary.groups("report")) {
         if (Vocabulary.in(small, report.words()).isPresent()) {
-          return report(report);
+          Read all = report(report);
+          // "No sign of life on the screen" is not said of the lamp.
+          List<Finding> meant =
+              all.findings.stream()
+                  .filter(f -> subjects.isEmpty() || subjects.contains(f.look.split(" ", 2)[0]))
+                  .toList();
+          return new Read(meant, all.trouble);
         }
       }
     }
@@ -444,11 +462,11 @@ final class Phrases {
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
     }
-    if (amount.isPresent() && !named.contains(amount.get().kind())) {
-      String kind =
-          amount.get().kind().equals("counter") && kinds.contains("listen")
-              ? "listen"
-              : amount.get().kind();
+    boolean heard =
+        amount.filter(a -> a.kind().equals("counter")).isPresent() && kinds.contains("listen");
+    String measured = heard ? "listen" : amount.map(Amounts.Amount::kind).orElse("");
+    if (amount.isPresent() && !named.contains(measured)) {
+      String kind = measured;
       Read one = finding(text, kind, figures(amount.get(), kind, text, place), false, place, true);
       findings.addAll(one.findings);
       trouble = trouble.or(() -> one.trouble);
@@ -465,7 +483,9 @@ final class Phrases {
    */
   private BiPredicate<String, String> figures(
       Amounts.Amount amount, String kind, String text, Place place) {
-    BiPredicate<String, String> covers = (outcome, healthy) -> amount.covers(outcome);
+    BiPredicate<String, String> covers =
+        (outcome, healthy) ->
+            kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
     BiPredicate<String, String> side = amount::isOnTheSideOf;
     String small = text.toLowerCase(Locale.ROOT);
     List<String> looks =

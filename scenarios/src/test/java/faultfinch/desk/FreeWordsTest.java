@@ -70,6 +70,13 @@ class FreeWordsTest {
         // The third attribute bit stays high: what is left are the inks with blue in them.
         "just blue, magenta, cyan and white    | screen | U26.INK2: open pin | K13: stuck closed",
         "whole screen full of solid squares    | screen | U11.Q: open pin   | U6.Q: open leg",
+        // An open data pin of a memory turns blanks into one and the same sign.
+        "dollar signs wherever there ought to be a gap | screen | U6.Q: open leg | U11.Q: open pin",
+        "comma, colon and an open bracket are fine, but exclamation marks all over | screen | U4.GND: open joint | U6.Q: open leg",
+        "an apostrophe stands next to the prompt | screen | K56: stuck closed | K52: stuck closed",
+        "chord absent                          | listen | U1.RES/: open pin | K13: stuck closed",
+        "neither picture nor sound             | screen | U1.RES/: open pin | K13: stuck closed",
+        "tone of 196 Hz                        | listen | U9.WE/: open pin  | U34: defect voice-a-dead",
         // The video controller's interrupt is the blink.
         "no cursor                             | screen | U1.IRQ/: open pin | K13: stuck closed",
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
@@ -88,6 +95,8 @@ class FreeWordsTest {
       strings = {
         "it used to play a chord",
         "should be quiet low",
+        "about 2.4 V on a working board",
+        "half that when all is well",
         "couldn't find a single wrong voltage anywhere",
         "I had the fuse out and the wire in it looks whole"
       })
@@ -104,6 +113,22 @@ class FreeWordsTest {
             .map(Observation::look)
             .toList();
     assertEquals(List.of("screen", "listen"), looks);
+  }
+
+  @Test
+  void bytesOfTheBenchRom_areHeldTogether_acrossCommas() {
+    Desk desk = noted("bench ROM station 03: sent 0D, got 0C on page 01");
+    List<Observation> seen = desk.evidence().seen();
+    assertEquals(List.of("bench ROM"), seen.stream().map(Observation::look).toList());
+    for (String outcome : seen.get(0).reach().sights().get(0).outcomes()) {
+      assertTrue(outcome.contains("Station 03 wrote 0D, read 0C at page 01:"), outcome);
+    }
+  }
+
+  @Test
+  void lightOfAProbe_isNoLamp() {
+    List<Observation> seen = noted("the probe on U31 1G/ does not light at all").evidence().seen();
+    assertEquals("probe U31.1G/ at the pin", seen.get(0).look());
   }
 
   @Test
