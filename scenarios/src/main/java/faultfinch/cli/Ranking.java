@@ -20,6 +20,9 @@ final class Ranking {
   private static final int WIDTH = 100;
   private static final int SHOWN = 3;
 
+  /** Of many alike so many are named. */
+  private static final int NAMED = 8;
+
   /** What is less likely than this is told only if it is the likeliest. */
   private static final double TOLD_FROM = 0.005;
 
@@ -154,10 +157,15 @@ final class Ranking {
   /** What is due at the likeliest of several, and how likely each of them is. */
   private static String alike(Row row, Words words) {
     List<String> each = new ArrayList<>();
-    for (Share part : row.parts()) {
-      each.add(words.say("rank.share", part.what(), Figures.perCent(part.belief(), words)));
-    }
-    return words.say("rank.alike", String.join(", ", each), row.repairs().get(0).what());
+    row.parts().stream()
+        .limit(NAMED)
+        .forEach(
+            part ->
+                each.add(
+                    words.say("rank.share", part.what(), Figures.perCent(part.belief(), words))));
+    int more = row.parts().size() - each.size();
+    String named = String.join(", ", each) + (more > 0 ? words.say("rank.and-more", more) : "");
+    return words.say("rank.alike", named, row.repairs().get(0).what());
   }
 
   private void besides(Terminal terminal) {

@@ -161,6 +161,14 @@ final class Circumstances {
             "(?i)(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
                 + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)",
             "$1 $2");
+    for (Map.Entry<String, String> n : vocabulary.pairs("numbers").entrySet()) {
+      text =
+          text.replaceAll(
+              "(?i)(?<= |^)"
+                  + n.getKey()
+                  + " (?=(?:m?v|volts?|m?a|amps?|k?hz|hertz|k?ohms?)(?= |$))",
+              n.getValue() + " ");
+    }
     text =
         text.replaceAll(
             "(?i)\\bneither (?:a )?(?!high|low)(\\w+) nor (?:a )?(\\w+)(?= |$)", "no $1 and no $2");

@@ -29,6 +29,11 @@ final class Copied {
   private static final int SHORTEST_QUOTED = 3;
   private static final int SHORTEST_WORD = 3;
 
+  /** So long a word with signs between its letters is no chance. */
+  private static final int LONG = 6;
+
+  private static final Pattern NO_WORD = Pattern.compile("\\p{L}[^\\p{L}\\d .'/-]\\p{L}");
+
   /** So many words in a row are a sentence of a glass, even of our own words. */
   private static final int SENTENCE = 4;
 
@@ -178,6 +183,9 @@ final class Copied {
   private boolean isOdd(Glass glass, String word, int beside) {
     if (word.length() < SHORTEST_WORD || ours().contains(word)) {
       return false;
+    }
+    if (word.length() >= LONG && NO_WORD.matcher(word).find() && glass.has(word)) {
+      return !glass.texts.get(0).contains(word);
     }
     int times = glass.words.getOrDefault(word, 0);
     boolean figure = beside > 1 && word.chars().allMatch(Character::isDigit);

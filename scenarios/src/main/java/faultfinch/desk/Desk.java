@@ -48,6 +48,7 @@ public final class Desk {
   private final Circumstances circumstances;
   private final Deeds deeds;
   private final GoodBoard goodBoard;
+  private final Subjects subjects;
   private final Stand complete;
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
@@ -83,6 +84,7 @@ public final class Desk {
     deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
     goodBoard = new GoodBoard(vocabulary);
+    subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     out.forEach(
         (parts, looks) ->
@@ -280,7 +282,7 @@ public final class Desk {
   private List<String> pieces(String says) {
     return BenchWords.isOfBytes(says.toLowerCase(Locale.ROOT))
         ? List.of(says)
-        : Pieces.of(stand().phrases.colours(says));
+        : Pieces.of(stand().phrases.colours(subjects.apart(says)));
   }
 
   private void note(Entry entry, String piece) {
@@ -291,6 +293,10 @@ public final class Desk {
     String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.without(piece);
     if (here.isEmpty()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
+      return;
+    }
+    if (Vocabulary.in(piece.toLowerCase(Locale.ROOT), vocabulary.words("aside")).isPresent()) {
+      keep(piece, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, piece, List.of()));
       return;
     }
     Circumstances.Bared bared = circumstances.of(here, conditions, entry.doubt());

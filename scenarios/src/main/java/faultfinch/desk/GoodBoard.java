@@ -22,6 +22,11 @@ final class GoodBoard {
           "(?i)(?<=.) (?:where|when|while) .*\\b"
               + "(?:usual|usually|belongs|normal|normally|expected|right|should|ought)\\b.*$");
 
+  /** "normal 1.5". */
+  private static final Pattern NORMAL =
+      Pattern.compile(
+          "(?:normal|usual|good|healthy|expected|nominal)(?:ly)? (?:is |about |around |at )?-?\\d.*");
+
   /** "0.2 is right", "3.4 V would be normal". */
   private static final Pattern IS_RIGHT =
       Pattern.compile(
@@ -39,7 +44,10 @@ final class GoodBoard {
     boolean begins =
         vocabulary.words("good-board.begins").stream()
             .anyMatch(w -> (small + " ").startsWith(w + " "));
-    if (begins || isSaid(small, "good-board.in") || IS_RIGHT.matcher(small).matches()) {
+    if (begins
+        || isSaid(small, "good-board.in")
+        || IS_RIGHT.matcher(small).matches()
+        || NORMAL.matcher(small).matches()) {
       return "";
     }
     int end = phrase.length();

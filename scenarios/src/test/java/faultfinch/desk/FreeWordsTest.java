@@ -126,6 +126,27 @@ class FreeWordsTest {
   }
 
   @Test
+  void severalThings_ofWhichOneIsSaid_areEachMeant() {
+    List<String> looks =
+        noted("screen, keys and chord normal").evidence().seen().stream()
+            .map(Observation::look)
+            .toList();
+    assertEquals(List.of("screen", "typed", "listen"), looks);
+  }
+
+  @Test
+  void asideOfTheBenchRom_doesNotHoldForWhatFollows() {
+    Desk desk = noted("solid sheet of blocks, also with the bench ROM", "chord heard");
+    assertEquals(2, desk.evidence().seen().size());
+  }
+
+  @Test
+  void supplyThatIsMissingAtAPin_isNotRead_asThere() {
+    Observation none = noted("K65.2 without its 5 V").evidence().seen().get(0);
+    assertFalse(none.reach().sights().get(0).outcomes().contains("5 V"));
+  }
+
+  @Test
   void lightOfAProbe_isNoLamp() {
     List<Observation> seen = noted("the probe on U31 1G/ does not light at all").evidence().seen();
     assertEquals("probe U31.1G/ at the pin", seen.get(0).look());
