@@ -140,18 +140,9 @@ final class Advisor {
   }
 
   private static Map<String, Field> parts(Field field, Step step) {
-    Map<String, Field> parts = new LinkedHashMap<>();
-    if (step instanceof Step.Observe observe) {
-      for (int member : field.members()) {
-        String outcome = field.ground().outcome(observe.look(), member);
-        if (!parts.containsKey(outcome)) {
-          parts.put(outcome, field.seen(observe.look(), outcome));
-        }
-      }
-    } else {
-      parts.put(Route.NOT_CURED, field.missed(((Step.Act) step).action()));
-    }
-    return parts;
+    return step instanceof Step.Observe observe
+        ? field.parted(observe.look())
+        : Map.of(Route.NOT_CURED, field.missed(((Step.Act) step).action()));
   }
 
   private static List<Branch> outcomes(Field field, Step step) {

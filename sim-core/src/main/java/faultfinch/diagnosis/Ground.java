@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 
 /**
  * What a planner plays on: candidates without difference are one atom, looks without difference one
@@ -271,13 +273,22 @@ final class Ground {
     return actions;
   }
 
-  /** What an atom shows in a look, as the dictionary words it. */
-  String outcome(String look, int atom) {
-    return dictionary.outcome(dictionary.look(look).getAsInt(), atoms[atom].row);
+  /** What atoms show in a look, as the dictionary words it. */
+  IntFunction<String> shown(String look) {
+    int number = dictionary.look(look).getAsInt();
+    List<String> outcomes = dictionary.outcomes(number);
+    return atom -> outcomes.get(dictionary.cell(number, atoms[atom].row));
   }
 
-  /** Whether an atom shows this in a look. */
-  boolean shows(String look, int atom, String outcome) {
-    return dictionary.shows(dictionary.look(look).getAsInt(), atoms[atom].row, outcome);
+  /** Which atoms show this in a look: asked of each outcome once, for atoms are many. */
+  IntPredicate showing(String look, String outcome) {
+    int number = dictionary.look(look).getAsInt();
+    String named = dictionary.named(number, outcome);
+    List<String> outcomes = dictionary.outcomes(number);
+    boolean[] shows = new boolean[outcomes.size()];
+    for (int cell = 0; cell < shows.length; cell++) {
+      shows[cell] = outcomes.get(cell).equals(named);
+    }
+    return atom -> shows[dictionary.cell(number, atoms[atom].row)];
   }
 }
