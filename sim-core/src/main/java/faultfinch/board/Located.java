@@ -151,7 +151,12 @@ public final class Located {
 
   /** The value of a key that an object may have. */
   public Optional<Located> find(String key) {
-    return entries().stream().filter(e -> e.key().text.equals(key)).map(Entry::value).findFirst();
+    for (Entry entry : entries()) {
+      if (entry.key.text.equals(key)) {
+        return Optional.of(entry.value);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Checks that an object has all of the first keys and none that is in neither list. */
