@@ -94,7 +94,7 @@ public final class Prices {
 
   /** The price of a look. */
   public Price of(Look look) {
-    return of(Move.look(look));
+    return price(rows.get(Moves.LOOK.word() + ": " + look.kind().word()), false);
   }
 
   /** The price of a move. */
@@ -103,8 +103,11 @@ public final class Prices {
         move.kind() == Moves.LOOK
             ? Moves.LOOK.word() + ": " + move.asLook().kind().word()
             : move.kind().word();
-    Row row = rows.get(word);
-    int minutes = move.place().isEmpty() ? row.wholeMinutes() : row.minutes();
+    return price(rows.get(word), move.place().isEmpty());
+  }
+
+  private Price price(Row row, boolean whole) {
+    int minutes = whole ? row.wholeMinutes() : row.minutes();
     double damage = row.riskPerMille() * damageMinutes / MILLE;
     return new Price(minutes, row.pulls(), damage, minutes + minutesAPull * row.pulls() + damage);
   }

@@ -26,7 +26,9 @@ final class Gains {
   private final double[] ofGroup;
   private final int[] touched;
   private final double[] cured;
+  private final Screen screen;
   private long cells;
+  private long judged;
 
   Gains(Ground ground) {
     this.ground = ground;
@@ -45,11 +47,17 @@ final class Gains {
     ofGroup = new double[most];
     touched = new int[most];
     cured = new double[ground.actions().size()];
+    screen = new Screen(ground, most);
   }
 
   /** Work done so far, in pairs of candidate and look. */
   long cells() {
     return cells;
+  }
+
+  /** Looks that were judged one candidate after the other. */
+  long judged() {
+    return judged;
   }
 
   double weight(int[] members) {
@@ -74,22 +82,28 @@ final class Gains {
   List<Option> ranked(int[] members, int most) {
     List<Option> options = repairs(members);
     if (most > 1 || !options.get(0).wastesNothing()) {
-      looks(members, options);
+      looks(members, options, most);
       options.sort(Comparator.comparingDouble(Option::score).reversed());
     }
     return List.copyOf(options.subList(0, Math.min(most, options.size())));
   }
 
-  private void looks(int[] members, List<Option> options) {
+  /** Of a whole board only looks that may be among so many of the best. */
+  private void looks(int[] members, List<Option> options, int most) {
     double weight = weight(members);
     double missing = missing(members);
     double known = Logs.xlog2x(weight) - missing;
     Ground.Column[] columns = ground.columns();
+    boolean screened = most < columns.length && screen.pays(members);
+    boolean[] best = screened ? screen.best(members, missing, most) : new boolean[0];
     for (int i = 0; i < columns.length; i++) {
-      // Bits missing afterwards: logs of outcomes less logs of outcome and action.
-      double gain = Logs.xlog2x(weight) - known - after(columns[i], members);
-      if (gain > ROUNDING * weight) {
-        options.add(new Option(i, -1, gain, columns[i].price() * weight));
+      if (!screened || best[i]) {
+        // Bits missing afterwards: logs of outcomes less logs of outcome and action.
+        double gain = Logs.xlog2x(weight) - known - after(columns[i], members);
+        judged++;
+        if (gain > ROUNDING * weight) {
+          options.add(new Option(i, -1, gain, columns[i].price() * weight));
+        }
       }
     }
     cells += (long) members.length * columns.length;
