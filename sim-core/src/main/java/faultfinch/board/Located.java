@@ -42,6 +42,7 @@ public final class Located {
   record Source(String file, String text) {}
 
   private static final int SHOWN = 60;
+  private static final int SHORT = 9;
 
   private final Source source;
   private final String path;
@@ -223,6 +224,12 @@ public final class Located {
 
   /** A whole number; both limits are allowed. */
   public int whole(int least, int most) {
+    if (kind == Kind.NUMBER && isShort(text)) {
+      int plain = Integer.parseInt(text);
+      if (plain >= least && plain <= most) {
+        return plain;
+      }
+    }
     String right = "a whole number from " + least + " to " + most;
     BigDecimal number = number(right);
     boolean within =
@@ -232,6 +239,15 @@ public final class Located {
       throw wrong(right);
     }
     return number.intValueExact();
+  }
+
+  /** Whether a number is a few digits and nothing else, as nearly all are. */
+  private static boolean isShort(String number) {
+    boolean digits = number.length() < SHORT;
+    for (int i = 0; i < number.length() && digits; i++) {
+      digits = number.charAt(i) >= '0' && number.charAt(i) <= '9';
+    }
+    return digits;
   }
 
   /** A number, whole or not; both limits are allowed. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What each step would tell about which repair is due, per minute wasted on it.
@@ -26,7 +27,11 @@ final class Gains {
   private final double[] ofGroup;
   private final int[] touched;
   private final double[] cured;
-  private final Screen screen;
+
+  /** Numbers of all looks. */
+  private final int[] all;
+
+  private final Optional<Screen> screen;
   private long cells;
   private long judged;
 
@@ -47,7 +52,9 @@ final class Gains {
     ofGroup = new double[most];
     touched = new int[most];
     cured = new double[ground.actions().size()];
-    screen = new Screen(ground, most);
+    all = new int[ground.columns().length];
+    Arrays.setAll(all, i -> i);
+    screen = ground.screen();
   }
 
   /** Work done so far, in pairs of candidate and look. */
@@ -88,24 +95,22 @@ final class Gains {
     return List.copyOf(options.subList(0, Math.min(most, options.size())));
   }
 
-  /** Of a whole board only looks that may be among so many of the best. */
+  /** Where it pays only those that may be among so many of the best. */
   private void looks(int[] members, List<Option> options, int most) {
     double weight = weight(members);
     double missing = missing(members);
     double known = Logs.xlog2x(weight) - missing;
     Ground.Column[] columns = ground.columns();
-    boolean screened = most < columns.length && screen.pays(members);
-    boolean[] best = screened ? screen.best(members, missing, most) : new boolean[0];
-    for (int i = 0; i < columns.length; i++) {
-      if (!screened || best[i]) {
-        // Bits missing afterwards: logs of outcomes less logs of outcome and action.
-        double gain = Logs.xlog2x(weight) - known - after(columns[i], members);
-        judged++;
-        if (gain > ROUNDING * weight) {
-          options.add(new Option(i, -1, gain, columns[i].price() * weight));
-        }
+    boolean screened = screen.isPresent() && screen.get().pays(members);
+    int[] worth = screened ? screen.get().best(members, missing, most) : all;
+    for (int i : worth) {
+      // Bits missing afterwards: logs of outcomes less logs of outcome and action.
+      double gain = Logs.xlog2x(weight) - known - after(columns[i], members);
+      if (gain > ROUNDING * weight) {
+        options.add(new Option(i, -1, gain, columns[i].price() * weight));
       }
     }
+    judged += worth.length;
     cells += (long) members.length * columns.length;
   }
 

@@ -9,9 +9,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
+import java.util.function.Supplier;
 
 /**
  * What a planner plays on: candidates without difference are one atom, looks without difference one
@@ -32,41 +34,23 @@ final class Ground {
   private record Kin(int signature, List<Integer> cures) {}
 
   /**
-   * A look that parts some of the candidates. On a whole board it knows the atoms that do not show
-   * what most do, and lays out what each shows when that is asked for.
+   * A look that parts some of the candidates. What each shows is laid out when it is asked for: of
+   * thousands of looks few are judged.
    */
   static final class Column {
     private final String look;
     private final Price cost;
     private final double price;
     private final int outcomes;
-    private final int usual;
-    private final int[] others;
-    private final char[] otherCodes;
-    private final int size;
-    private volatile short[] codes;
+    private final Supplier<short[]> layingOut;
+    private volatile short[] codes = {};
 
-    private Column(String look, Price cost, int outcomes, short[] codes) {
-      this(look, cost, outcomes, 0, new int[0], new char[0], codes.length);
-      this.codes = codes;
-    }
-
-    private Column(
-        String look,
-        Price cost,
-        int outcomes,
-        int usual,
-        int[] others,
-        char[] otherCodes,
-        int size) {
+    private Column(String look, Price cost, int outcomes, Supplier<short[]> layingOut) {
       this.look = look;
       this.cost = cost;
-      this.price = Ground.price(cost);
+      this.price = Math.max(cost.total(), LEAST_PRICE);
       this.outcomes = outcomes;
-      this.usual = usual;
-      this.others = others;
-      this.otherCodes = otherCodes;
-      this.size = size;
+      this.layingOut = layingOut;
     }
 
     String look() {
@@ -89,30 +73,11 @@ final class Ground {
     /** Outcome by atom, 0 to {@link #outcomes} - 1. */
     short[] codes() {
       short[] all = codes;
-      if (all == null) {
-        all = new short[size];
-        Arrays.fill(all, (short) usual);
-        for (int i = 0; i < others.length; i++) {
-          all[others[i]] = (short) otherCodes[i];
-        }
+      if (all.length == 0) {
+        all = layingOut.get();
         codes = all;
       }
       return all;
-    }
-
-    /** What most atoms show; of a ground that knows that only. */
-    int usual() {
-      return usual;
-    }
-
-    /** The atoms that show another outcome, rising; of a ground that knows that only. */
-    int[] others() {
-      return others;
-    }
-
-    /** What each of those shows. */
-    char[] otherCodes() {
-      return otherCodes;
     }
   }
 
@@ -125,7 +90,8 @@ final class Ground {
   private final double[] actionPrices;
   private final Atom[] atoms;
   private final Column[] columns;
-  private final long others;
+  private final int[] rowOfAtom;
+  private final Optional<RowCodes> screen;
 
   /**
    * @param weights by hypothesis; those of weight 0 are left out
@@ -140,7 +106,8 @@ final class Ground {
     this.dictionary = dictionary;
     actions = suspects.actions();
     costs = actions.stream().map(prices::repair).toArray(Price[]::new);
-    actionPrices = Arrays.stream(costs).mapToDouble(Ground::price).toArray();
+    actionPrices =
+        Arrays.stream(costs).mapToDouble(c -> Math.max(c.total(), LEAST_PRICE)).toArray();
     int[] localOfRow = new int[dictionary.rows()];
     int[] rows = rows(suspects, weights, localOfRow);
     List<Partings.Parting> partings =
@@ -165,20 +132,34 @@ final class Ground {
     // Those of one action side by side: the gain is summed action by action.
     merged.sort(Comparator.comparingInt(Atom::own).thenComparingInt(Atom::signature));
     atoms = merged.toArray(Atom[]::new);
-    int[] localOfAtom = new int[atoms.length];
+    rowOfAtom = new int[atoms.length];
     for (int i = 0; i < atoms.length; i++) {
-      localOfAtom[i] = localOfRow[atoms[i].row];
+      rowOfAtom[i] = localOfRow[atoms[i].row];
     }
-    columns = codes.columns(partings, localOfAtom);
-    others = others(columns);
+    columns = new Column[partings.size()];
+    for (int i = 0; i < columns.length; i++) {
+      columns[i] = column(partings.get(i), rows.length);
+    }
+    screen = Optional.of(codes);
   }
 
-  private static long others(Column[] columns) {
-    long others = 0;
-    for (Column column : columns) {
-      others += column.others.length;
+  private Column column(Partings.Parting parting, int rows) {
+    Partings.Way way = parting.way();
+    return new Column(
+        parting.look(), parting.cost(), way.outcomes(), () -> laidOut(way, rows, rowOfAtom));
+  }
+
+  private static short[] laidOut(Partings.Way way, int rows, int[] rowOfAtom) {
+    short[] byRow = new short[rows];
+    Arrays.fill(byRow, (short) way.usual());
+    for (int i = 0; i < way.rows().length; i++) {
+      byRow[way.rows()[i]] = (short) way.codes()[i];
     }
-    return others;
+    short[] byAtom = new short[rowOfAtom.length];
+    for (int i = 0; i < byAtom.length; i++) {
+      byAtom[i] = byRow[rowOfAtom[i]];
+    }
+    return byAtom;
   }
 
   /**
@@ -206,7 +187,8 @@ final class Ground {
       }
     }
     columns = distinct.values().toArray(Column[]::new);
-    others = -1;
+    rowOfAtom = new int[0];
+    screen = Optional.empty();
   }
 
   private static Column narrow(Column column, int[] members) {
@@ -221,7 +203,7 @@ final class Ground {
       }
       codes[i] = (short) (codeOf[code] - 1);
     }
-    return new Column(column.look, column.cost, next, codes);
+    return new Column(column.look, column.cost, next, () -> codes);
   }
 
   private static String key(short[] codes) {
@@ -276,10 +258,6 @@ final class Ground {
     return new Atom(a.signature, a.weight + weight, a.own, a.cures, a.row);
   }
 
-  private static double price(Price cost) {
-    return Math.max(cost.total(), LEAST_PRICE);
-  }
-
   Atom[] atoms() {
     return atoms;
   }
@@ -288,21 +266,14 @@ final class Ground {
     return columns;
   }
 
-  /** Cells that are not as most of their column are; below 0 where nobody knows. */
-  long others() {
-    return others;
+  /** A screen for its looks; a ground that was narrowed has few of them and none. */
+  Optional<Screen> screen() {
+    return screen.map(codes -> new Screen(this, codes));
   }
 
-  /** A column of the atoms that show another outcome than most. */
-  static Column column(Partings.Parting parting, int[] others, char[] otherCodes, int atoms) {
-    return new Column(
-        parting.look(),
-        parting.cost(),
-        parting.way().outcomes(),
-        parting.way().usual(),
-        others,
-        otherCodes,
-        atoms);
+  /** The row of an atom among those of {@link RowCodes}. */
+  int row(int atom) {
+    return rowOfAtom[atom];
   }
 
   /** In minutes, above 0. */

@@ -3,7 +3,7 @@ package faultfinch.diagnosis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -28,20 +28,46 @@ final class OneClass {
     this.ground = ground;
     this.members = new int[members.size()];
     curing = new int[members.size()][];
-    Map<Integer, Integer> numbers = new LinkedHashMap<>();
+    Numbers numbers = new Numbers();
     for (int i = 0; i < curing.length; i++) {
       this.members[i] = members.get(i);
       int[] cures = ground.atoms()[members.get(i)].cures();
       curing[i] = new int[cures.length];
       for (int c = 0; c < cures.length; c++) {
-        Integer known = numbers.putIfAbsent(cures[c], numbers.size());
-        curing[i][c] = known == null ? numbers.size() - 1 : known;
+        curing[i][c] = numbers.of(cures[c]);
       }
     }
-    actions = new int[numbers.size()];
-    int next = 0;
-    for (int action : numbers.keySet()) {
-      actions[next++] = action;
+    actions = numbers.all();
+  }
+
+  /** Numbers actions as they come. Most classes have three, some a hundred. */
+  private static final class Numbers {
+    private static final int GONE_THROUGH = 8;
+
+    private final Map<Integer, Integer> known = new HashMap<>();
+    private int[] actions = new int[GONE_THROUGH];
+    private int count;
+
+    int of(int action) {
+      for (int i = 0; i < Math.min(count, GONE_THROUGH); i++) {
+        if (actions[i] == action) {
+          return i;
+        }
+      }
+      Integer later = count < GONE_THROUGH ? null : known.get(action);
+      if (later != null) {
+        return later;
+      }
+      if (count >= GONE_THROUGH) {
+        known.put(action, count);
+      }
+      actions = count == actions.length ? Arrays.copyOf(actions, 2 * count) : actions;
+      actions[count] = action;
+      return count++;
+    }
+
+    int[] all() {
+      return Arrays.copyOf(actions, count);
     }
   }
 

@@ -76,34 +76,21 @@ final class RowCodes {
     return signatures;
   }
 
-  /** The columns by atom. */
-  Ground.Column[] columns(List<Partings.Parting> partings, int[] rowOfAtom) {
-    int[] sizes = new int[partings.size()];
-    for (int row : rowOfAtom) {
-      for (int i = starts[row]; i < starts[row + 1]; i++) {
-        sizes[columns[i]]++;
-      }
-    }
-    int[][] others = new int[sizes.length][];
-    char[][] otherCodes = new char[sizes.length][];
-    for (int column = 0; column < sizes.length; column++) {
-      others[column] = new int[sizes[column]];
-      otherCodes[column] = new char[sizes[column]];
-      sizes[column] = 0;
-    }
-    for (int atom = 0; atom < rowOfAtom.length; atom++) {
-      int row = rowOfAtom[atom];
-      for (int i = starts[row]; i < starts[row + 1]; i++) {
-        int at = sizes[columns[i]]++;
-        others[columns[i]][at] = atom;
-        otherCodes[columns[i]][at] = codes[i];
-      }
-    }
-    Ground.Column[] all = new Ground.Column[sizes.length];
-    for (int column = 0; column < all.length; column++) {
-      all[column] =
-          Ground.column(partings.get(column), others[column], otherCodes[column], rowOfAtom.length);
-    }
-    return all;
+  /** The first of what a row shows otherwise than most, for {@link #look} and {@link #code}. */
+  int from(int row) {
+    return starts[row];
+  }
+
+  /** Behind the last of them. */
+  int to(int row) {
+    return starts[row + 1];
+  }
+
+  int look(int at) {
+    return columns[at];
+  }
+
+  int code(int at) {
+    return codes[at];
   }
 }
