@@ -55,11 +55,24 @@ final class BoardChoice {
         throw words.misuse("board.no-path", name);
       }
     }
-    List<String> shipped = BoardReader.shippedVariants();
-    if (!shipped.contains(name)) {
-      throw words.misuse("board.unknown", name, NearNames.of(name, shipped));
-    }
+    checkShipped(name);
     return BoardReader.shipped(name);
+  }
+
+  /** Overlays are asked for only where one is named: to know their names is to read their list. */
+  private void checkShipped(String name) {
+    List<String> shipped = BoardReader.shippedNames();
+    int laid = name.indexOf(LAID_OVER);
+    String board = laid < 0 ? name : name.substring(0, laid);
+    if (!shipped.contains(board)) {
+      String near = NearNames.of(name, BoardReader.shippedVariants());
+      throw words.misuse("board.unknown", name, near);
+    }
+    List<String> overlaid = laid < 0 ? List.of() : BoardReader.overlaid(board);
+    if (laid >= 0 && !overlaid.contains(name)) {
+      String right = NearNames.alternatives(overlaid.isEmpty() ? List.of(board) : overlaid);
+      throw words.misuse("board.no-overlay", name.substring(laid + 1), board, right);
+    }
   }
 
   /** The part of this reference. */

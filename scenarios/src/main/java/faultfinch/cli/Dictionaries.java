@@ -54,14 +54,17 @@ final class Dictionaries {
   /** What is known of a board. */
   Known of(Board board) {
     Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
-    return ready(board)
+    return ready(board, origin)
         .orElseGet(
             () -> known(board, built(board, FaultUniverse.of(board), origin, Optional.empty())));
   }
 
   /** The same of a board of which it is known without a build. */
   Optional<Known> ready(Board board) {
-    Origin origin = Origin.of(board, ShippedDictionaries.MODELS);
+    return ready(board, Origin.of(board, ShippedDictionaries.MODELS));
+  }
+
+  private Optional<Known> ready(Board board, Origin origin) {
     return kept(origin)
         .or(() -> ShippedDictionaries.of(board, origin))
         .map(dictionary -> known(board, dictionary));

@@ -1,5 +1,7 @@
 package faultfinch.cli;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.ResourceBundle;
 
 /**
@@ -7,7 +9,22 @@ import java.util.ResourceBundle;
  * gaps as {0}, {1} and so on; everything else in it stands for itself.
  */
 final class Words {
-  private final ResourceBundle texts = ResourceBundle.getBundle("faultfinch.cli.words");
+  private final ResourceBundle texts =
+      ResourceBundle.getBundle("faultfinch.cli.words", new Written());
+
+  /** English stands where there is no translation, so that for English none is looked for. */
+  private static final class Written extends ResourceBundle.Control {
+    @Override
+    public List<String> getFormats(String name) {
+      return FORMAT_PROPERTIES;
+    }
+
+    @Override
+    public List<Locale> getCandidateLocales(String name, Locale locale) {
+      boolean english = locale.getLanguage().equals(Locale.ENGLISH.getLanguage());
+      return english ? List.of(Locale.ROOT) : super.getCandidateLocales(name, locale);
+    }
+  }
 
   /** The text of a key with its gaps filled. */
   String say(String key, Object... gaps) {

@@ -44,6 +44,8 @@ class BadWordsTest {
         "run --frob| no option --frob; nearest: --",
         "run extra| found 'extra'",
         "run --board sorel| right would be sorrel",
+        "list parts --board tamarisk+sold| no overlay 'sold' of tamarisk; right would be tamarisk+sol",
+        "list parts --board sorrel+sold| no overlay 'sold' of sorrel; right would be sorrel",
         "run --board missing.json| missing.json:1:1: found no file",
         "run --pins U1.D0| --pins is given without --trace",
         "run --trace-at 1| --trace-at is given without --trace",

@@ -6,7 +6,6 @@ import faultfinch.board.Plug;
 import faultfinch.machine.Setup;
 import faultfinch.symptom.BenchReport;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +13,8 @@ import java.util.Optional;
 public enum BenchRom {
   ALONE(Moves.BENCH_ROM.word()),
   WITH_LEADS(Moves.BENCH_ROM.word() + " with " + Moves.RETURN_LEADS.word());
+
+  private static final List<BenchRom> ALL = List.of(values());
 
   private final String look;
 
@@ -28,7 +29,12 @@ public enum BenchRom {
 
   /** The way of a text, if it is one. */
   public static Optional<BenchRom> named(String look) {
-    return Arrays.stream(values()).filter(w -> w.look.equals(look)).findFirst();
+    for (BenchRom way : ALL) {
+      if (way.look.equals(look)) {
+        return Optional.of(way);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The ways a board allows. */

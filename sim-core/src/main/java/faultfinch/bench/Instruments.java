@@ -1,6 +1,6 @@
 package faultfinch.bench;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Every kind of look that changes nothing, the cheapest to understand first. */
@@ -18,6 +18,8 @@ public enum Instruments {
   CONTINUITY(
       "continuity", "whether a piece of track, or a leg to its pad, conducts, without power"),
   OHMS("ohms", "resistance from a pad to ground, without power");
+
+  private static final List<Instruments> ALL = List.of(values());
 
   private final String word;
   private final String says;
@@ -52,6 +54,11 @@ public enum Instruments {
 
   /** The instrument of this word, if there is one. */
   public static Optional<Instruments> named(String word) {
-    return Arrays.stream(values()).filter(i -> i.word.equals(word)).findFirst();
+    for (Instruments instrument : ALL) {
+      if (instrument.word.equals(word)) {
+        return Optional.of(instrument);
+      }
+    }
+    return Optional.empty();
   }
 }

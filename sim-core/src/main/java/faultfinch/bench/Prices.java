@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,9 @@ public final class Prices {
   private final Map<String, Row> rows = new LinkedHashMap<>();
   private final Map<Chances, Integer> chances = new LinkedHashMap<>();
 
+  /** By kind: whoever plans asks for those of thousands. */
+  private final Map<Instruments, Price> looks = new EnumMap<>(Instruments.class);
+
   private Prices(Located list) {
     list.keys(List.of("minutesAPull", "damageMinutes", "moves", "chances"), List.of());
     minutesAPull = list.get("minutesAPull").whole(0, 1000);
@@ -47,6 +51,9 @@ public final class Prices {
     Located odds = list.get("chances");
     for (Chances c : Chances.values()) {
       chances.put(c, odds.get(c.words).whole(0, 100));
+    }
+    for (Instruments kind : Instruments.values()) {
+      looks.put(kind, price(rows.get(Moves.LOOK.word() + ": " + kind.word()), false));
     }
   }
 
@@ -94,7 +101,7 @@ public final class Prices {
 
   /** The price of a look. */
   public Price of(Look look) {
-    return of(Move.look(look));
+    return looks.get(look.kind());
   }
 
   /** The price of a move. */
@@ -103,8 +110,11 @@ public final class Prices {
         move.kind() == Moves.LOOK
             ? Moves.LOOK.word() + ": " + move.asLook().kind().word()
             : move.kind().word();
-    Row row = rows.get(word);
-    int minutes = move.place().isEmpty() ? row.wholeMinutes() : row.minutes();
+    return price(rows.get(word), move.place().isEmpty());
+  }
+
+  private Price price(Row row, boolean whole) {
+    int minutes = whole ? row.wholeMinutes() : row.minutes();
     double damage = row.riskPerMille() * damageMinutes / MILLE;
     return new Price(minutes, row.pulls(), damage, minutes + minutesAPull * row.pulls() + damage);
   }

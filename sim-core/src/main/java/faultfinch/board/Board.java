@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param tracks as they are laid, in the order of the nets and their segments; empty if nobody laid
  *     them
  * @param duties short names of what parts do, by reference: what boards of one kind have in common
+ * @param source check sum of the files it was read from; empty if it was put together or changed
  */
 public record Board(
     String name,
@@ -50,7 +51,8 @@ public record Board(
     int readyMilliseconds,
     Optional<BenchRom> benchRom,
     List<Track> tracks,
-    Map<String, String> duties) {
+    Map<String, String> duties,
+    String source) {
 
   /** When a board whose file does not say so is ready, in milliseconds since power-on. */
   public static final int USUALLY_READY_MS = 1000;
@@ -64,7 +66,7 @@ public record Board(
     exercise = List.copyOf(exercise);
     worthTakingOut = List.copyOf(worthTakingOut);
     contacts = List.copyOf(contacts);
-    tracks = List.copyOf(tracks);
+    tracks = tracks instanceof LaterTracks ? tracks : List.copyOf(tracks);
     duties = Collections.unmodifiableMap(new LinkedHashMap<>(duties));
   }
 
@@ -110,7 +112,8 @@ public record Board(
         USUALLY_READY_MS,
         Optional.empty(),
         List.of(),
-        Map.of());
+        Map.of(),
+        "");
   }
 
   /** The same board with something on it. */
@@ -162,7 +165,8 @@ public record Board(
         readyMilliseconds,
         benchRom,
         laid,
-        duties);
+        duties,
+        "");
   }
 
   private Board changed(Plug plug, List<Milestone> steps, List<KeyPress> presses, int ready) {
@@ -198,7 +202,8 @@ public record Board(
         ready,
         benchRom,
         tracks,
-        duties);
+        duties,
+        "");
   }
 
   private static <T> List<T> both(List<T> own, List<T> more) {

@@ -41,7 +41,7 @@ final class BoardFile {
 
   private static final int LONGEST_MS = 60_000;
 
-  private final BoardFolder folder;
+  private final Sources folder;
   private final Optional<Overlay> overlay;
   private final Located root;
   private final BigDecimal width;
@@ -51,12 +51,10 @@ final class BoardFile {
   private final Programs programs;
   private final List<Track> tracks;
 
-  BoardFile(BoardFolder folder, String file) {
-    this(folder, file, Optional.empty());
-  }
-
-  /** The same with an overlay laid over it. */
-  BoardFile(BoardFolder folder, String file, Optional<Overlay> overlay) {
+  /**
+   * @param overlay laid over it
+   */
+  BoardFile(Sources folder, String file, Optional<Overlay> overlay) {
     this.folder = folder;
     this.overlay = overlay;
     Located base = Located.read(folder.shown(file), bytes(folder, file)).keys(REQUIRED, OPTIONAL);
@@ -72,7 +70,12 @@ final class BoardFile {
     this.tracks = routes(folder).map(this::tracks).orElse(List.of());
   }
 
-  private List<Track> tracks(RouteFile routes) {
+  private List<Track> tracks(byte[] file) {
+    return folder.isProven() ? new LaterTracks(() -> read(file)) : read(file);
+  }
+
+  private List<Track> read(byte[] file) {
+    RouteFile routes = new RouteFile(folder.shown(RouteFile.NAME), file);
     return overlay
         .map(o -> routes.left(parts.parts(), nets.nets(), o.added()))
         .orElseGet(() -> routes.tracks(parts.parts(), nets.nets()));
@@ -111,7 +114,8 @@ final class BoardFile {
         root.find("readyMs").map(v -> v.whole(1, LONGEST_MS)).orElse(Board.USUALLY_READY_MS),
         root.find("benchRom").map(f -> new BenchRomFile(f, folder, parts).benchRom()),
         tracks,
-        parts.duties());
+        parts.duties(),
+        folder.text());
   }
 
   private List<Located> list(String key) {
@@ -266,10 +270,9 @@ final class BoardFile {
   }
 
   /** A board need not have routes. */
-  private static Optional<RouteFile> routes(BoardFolder folder) {
+  private static Optional<byte[]> routes(BoardFolder folder) {
     try {
-      byte[] bytes = folder.bytes(RouteFile.NAME);
-      return Optional.of(new RouteFile(folder.shown(RouteFile.NAME), bytes));
+      return Optional.of(folder.bytes(RouteFile.NAME));
     } catch (NoSuchFileException e) {
       return Optional.empty();
     } catch (IOException e) {

@@ -30,12 +30,16 @@ public final class BoardReader {
 
   /** Names of those boards with all that overlays make of them, each behind its own. */
   public static List<String> shippedVariants() {
-    return SHIPPED.stream().flatMap(name -> names(new Shipped(name), name)).toList();
+    return SHIPPED.stream()
+        .flatMap(name -> Stream.concat(Stream.of(name), overlaid(name).stream()))
+        .toList();
   }
 
-  private static Stream<String> names(BoardFolder folder, String board) {
-    List<String> overlays = VariantsFile.in(folder).map(VariantsFile::names).orElse(List.of());
-    return Stream.concat(Stream.of(board), overlays.stream().map(o -> overlaid(board, o)));
+  /** Names of what overlays make of one of those boards. */
+  public static List<String> overlaid(String board) {
+    List<String> overlays =
+        VariantsFile.in(new Shipped(board)).map(VariantsFile::names).orElse(List.of());
+    return overlays.stream().map(overlay -> overlaid(board, overlay)).toList();
   }
 
   /** The name of a board with an overlay. */
@@ -58,7 +62,7 @@ public final class BoardReader {
     }
     BoardFolder folder = new Shipped(board);
     return laid < 0
-        ? new BoardFile(folder, FILE).board()
+        ? new BoardFile(new Sources(folder), FILE, Optional.empty()).board()
         : overlaid(folder, FILE, name.substring(laid + 1));
   }
 
@@ -71,8 +75,9 @@ public final class BoardReader {
   }
 
   private static Board overlaid(BoardFolder folder, String file, String overlay) {
+    Sources sources = new Sources(folder);
     VariantsFile variants =
-        VariantsFile.in(folder)
+        VariantsFile.in(sources)
             .orElseThrow(
                 () ->
                     new BadInput(
@@ -81,7 +86,7 @@ public final class BoardReader {
                         1,
                         "no file, so no overlay '" + overlay + "'",
                         "a board with overlays"));
-    return new BoardFile(folder, file, Optional.of(variants.overlay(overlay))).board();
+    return new BoardFile(sources, file, Optional.of(variants.overlay(overlay))).board();
   }
 
   /** What overlays make of a board that comes with the program. */
@@ -112,7 +117,8 @@ public final class BoardReader {
    * @throws BadInput naming file, line and column of what is not right
    */
   public static Board read(Path boardJson) {
-    return new BoardFile(new OnDisk(boardJson), String.valueOf(boardJson.getFileName())).board();
+    String file = String.valueOf(boardJson.getFileName());
+    return new BoardFile(new Sources(new OnDisk(boardJson)), file, Optional.empty()).board();
   }
 
   /** The same with an overlay that lies in the folder {@code overlays} beside it. */
@@ -136,6 +142,11 @@ public final class BoardReader {
     @Override
     public String shown(String name) {
       return board + "/" + name;
+    }
+
+    @Override
+    public boolean isProven() {
+      return true;
     }
   }
 

@@ -42,6 +42,7 @@ public final class Located {
   record Source(String file, String text) {}
 
   private static final int SHOWN = 60;
+  private static final int SHORT = 9;
 
   private final Source source;
   private final String path;
@@ -151,7 +152,12 @@ public final class Located {
 
   /** The value of a key that an object may have. */
   public Optional<Located> find(String key) {
-    return entries().stream().filter(e -> e.key().text.equals(key)).map(Entry::value).findFirst();
+    for (Entry entry : entries()) {
+      if (entry.key.text.equals(key)) {
+        return Optional.of(entry.value);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Checks that an object has all of the first keys and none that is in neither list. */
@@ -218,6 +224,12 @@ public final class Located {
 
   /** A whole number; both limits are allowed. */
   public int whole(int least, int most) {
+    if (kind == Kind.NUMBER && isShort(text)) {
+      int plain = Integer.parseInt(text);
+      if (plain >= least && plain <= most) {
+        return plain;
+      }
+    }
     String right = "a whole number from " + least + " to " + most;
     BigDecimal number = number(right);
     boolean within =
@@ -227,6 +239,15 @@ public final class Located {
       throw wrong(right);
     }
     return number.intValueExact();
+  }
+
+  /** Whether a number is a few digits and nothing else, as nearly all are. */
+  private static boolean isShort(String number) {
+    boolean digits = number.length() < SHORT;
+    for (int i = 0; i < number.length() && digits; i++) {
+      digits = number.charAt(i) >= '0' && number.charAt(i) <= '9';
+    }
+    return digits;
   }
 
   /** A number, whole or not; both limits are allowed. */

@@ -2,6 +2,7 @@ package faultfinch.board;
 
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,9 @@ final class NetList {
   private final PartList parts;
   private final Optional<Overlay> overlay;
   private final Map<String, Net> nets = new LinkedHashMap<>();
-  private final Map<Pad, String> used = new LinkedHashMap<>();
+
+  /** By pad as it is written. */
+  private final Map<String, String> used = new HashMap<>();
 
   NetList(Located nets, List<Located> unconnected, PartList parts) {
     this(nets, unconnected, parts, Optional.empty());
@@ -79,9 +82,12 @@ final class NetList {
   }
 
   private void add(Net drawn) {
-    Net net = drawn.without(pad -> parts.isTaken(pad.ref()));
-    for (Located join : overlay.map(o -> o.joins(drawn.name())).orElse(List.of())) {
-      net = net.and(joined(join, net));
+    Net net = drawn;
+    if (overlay.isPresent()) {
+      net = net.without(pad -> parts.isTaken(pad.ref()));
+      for (Located join : overlay.get().joins(drawn.name())) {
+        net = net.and(joined(join, net));
+      }
     }
     if (!net.pads().isEmpty()) {
       nets.put(net.name(), net);
@@ -106,7 +112,7 @@ final class NetList {
       throw track.wrong(
           number, pad.text() + ", of a part taken away", "a pin of a part that stays");
     }
-    String other = used.putIfAbsent(pad, net.name());
+    String other = used.putIfAbsent(pad.text(), net.name());
     if (other != null) {
       throw track.wrong(number, twice(pad, other), "each pin on one net, once");
     }
@@ -114,7 +120,7 @@ final class NetList {
 
   private void leave(Located pin) {
     Pad pad = parts.pad(pin, 0, pin.text().length());
-    String other = used.putIfAbsent(pad, "no net");
+    String other = used.putIfAbsent(pad.text(), "no net");
     if (other != null) {
       throw pin.wrong(twice(pad, other), "a pin that is on no net, once");
     }
@@ -123,9 +129,9 @@ final class NetList {
   private void check(PlacedPart part) {
     List<String> missing = new ArrayList<>();
     for (Pin pin : part.type().part().pinout().pins()) {
-      Pad pad = new Pad(part.ref(), pin.name());
+      String pad = new Pad(part.ref(), pin.name()).text();
       if (!used.containsKey(pad)) {
-        missing.add(pad.text());
+        missing.add(pad);
       }
     }
     if (!missing.isEmpty()) {

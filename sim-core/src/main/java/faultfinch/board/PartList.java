@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -121,9 +122,10 @@ final class PartList {
 
   private void add(Located place) {
     PlacedPart part = part(place.keys(KEYS, List.of("value", "duty")));
-    place
-        .find("duty")
-        .ifPresent(d -> duties.put(part.ref(), d.text(DUTY, "small letters and hyphens")));
+    Optional<Located> duty = place.find("duty");
+    if (duty.isPresent()) {
+      duties.put(part.ref(), duty.get().text(DUTY, "small letters and hyphens"));
+    }
     Located first = places.putIfAbsent(part.ref(), place);
     if (first != null) {
       throw place
@@ -152,12 +154,12 @@ final class PartList {
   }
 
   private static PartCatalog type(Located type) {
+    return PartCatalog.named(type.text()).orElseThrow(() -> unknown(type));
+  }
+
+  private static RuntimeException unknown(Located type) {
     List<String> types = Arrays.stream(PartCatalog.values()).map(PartCatalog::type).toList();
-    return PartCatalog.named(type.text())
-        .orElseThrow(
-            () ->
-                type.wrong(
-                    "unknown part type '" + type.text() + "'", NearNames.of(type.text(), types)));
+    return type.wrong("unknown part type '" + type.text() + "'", NearNames.of(type.text(), types));
   }
 
   private static int turn(Located turn) {

@@ -17,6 +17,9 @@ final class Advisor {
   private static final int REPAIRS_SHOWN = 3;
   private static final int GROUPS_SHOWN = 3;
 
+  /** Steps that are ranked for each that is proposed: many are at the same point. */
+  private static final int RANKED_EACH = 12;
+
   /** For playing a plan through, in pairs of candidate and look. */
   private static final long PLAYED = 1_000_000;
 
@@ -37,7 +40,7 @@ final class Advisor {
    * @param most proposals
    */
   Advice advise(Field whole, double outside, int most) {
-    PricePlanner.Plan plan = planner.plan(whole, Integer.MAX_VALUE);
+    PricePlanner.Plan plan = planner.plan(whole, RANKED_EACH * Math.max(1, most));
     Field field = plan.field();
     Forecast forecast =
         new PlayThrough(field.ground(), plan.gains(), plan.policy(), whereabouts::custom)
@@ -68,6 +71,16 @@ final class Advisor {
 
   /** The best step, then others at other points by what they tell for what they waste. */
   private List<Proposal> proposals(PricePlanner.Plan plan, Choice best, int most) {
+    List<PricePlanner.Ranked> ranked = plan.ranked();
+    List<Proposal> proposals = proposals(plan, ranked, best, most);
+    boolean cut = ranked.size() >= RANKED_EACH * most;
+    return proposals.size() < most && cut
+        ? proposals(plan, PricePlanner.allRanked(plan), best, most)
+        : proposals;
+  }
+
+  private List<Proposal> proposals(
+      PricePlanner.Plan plan, List<PricePlanner.Ranked> all, Choice best, int most) {
     Field field = plan.field();
     Ground ground = field.ground();
     List<Proposal> proposals = new ArrayList<>();
@@ -79,8 +92,8 @@ final class Advisor {
             best.price(),
             bits(field, plan.gains(), best),
             Optional.of(best.expectedPrice()),
-            outcomes(field, best.step())));
-    for (PricePlanner.Ranked ranked : plan.ranked()) {
+            outcomes(field, plan.gains(), best.step())));
+    for (PricePlanner.Ranked ranked : all) {
       Step step = PricePlanner.step(ground, ranked.option());
       if (proposals.size() < most && points.add(whereabouts.point(step))) {
         proposals.add(
@@ -89,7 +102,7 @@ final class Advisor {
                 PricePlanner.price(ground, ranked.option()),
                 ranked.bits(),
                 ranked.expectedPrice(),
-                outcomes(field, step)));
+                outcomes(field, plan.gains(), step)));
       }
     }
     return proposals;
@@ -107,8 +120,11 @@ final class Advisor {
     List<Group> groups = new ArrayList<>();
     for (List<Integer> one : classes) {
       long due = one.stream().map(m -> field.ground().atoms()[m].own()).distinct().count();
-      if (due > 1 && groups.size() < GROUPS_SHOWN) {
+      if (due > 1) {
         groups.add(group(field, gains, one));
+      }
+      if (groups.size() == GROUPS_SHOWN) {
+        break;
       }
     }
     return groups;
@@ -140,22 +156,12 @@ final class Advisor {
   }
 
   private static Map<String, Field> parts(Field field, Step step) {
-    Map<String, Field> parts = new LinkedHashMap<>();
-    if (step instanceof Step.Observe observe) {
-      for (int member : field.members()) {
-        String outcome = field.ground().outcome(observe.look(), member);
-        if (!parts.containsKey(outcome)) {
-          parts.put(outcome, field.seen(observe.look(), outcome));
-        }
-      }
-    } else {
-      parts.put(Route.NOT_CURED, field.missed(((Step.Act) step).action()));
-    }
-    return parts;
+    return step instanceof Step.Observe observe
+        ? field.parted(observe.look())
+        : Map.of(Route.NOT_CURED, field.missed(((Step.Act) step).action()));
   }
 
-  private static List<Branch> outcomes(Field field, Step step) {
-    Gains gains = new Gains(field.ground());
+  private static List<Branch> outcomes(Field field, Gains gains, Step step) {
     double all = gains.weight(field.members());
     List<Branch> branches = new ArrayList<>();
     double told = 0;

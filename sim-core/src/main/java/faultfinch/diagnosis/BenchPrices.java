@@ -1,12 +1,14 @@
 package faultfinch.diagnosis;
 
 import faultfinch.bench.BenchRom;
+import faultfinch.bench.Instruments;
 import faultfinch.bench.Look;
 import faultfinch.bench.Move;
 import faultfinch.bench.Moves;
 import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.fault.RepairAction;
+import java.util.Optional;
 
 /**
  * The price list of the bench; each repair is followed by the quick check.
@@ -17,6 +19,13 @@ public record BenchPrices(Prices prices) implements PriceList {
 
   @Override
   public Price look(String look) {
+    int space = look.indexOf(' ');
+    Optional<Instruments> kind = Instruments.named(space < 0 ? look : look.substring(0, space));
+    return kind.isPresent() ? prices.of(Look.parse(look)) : ofNoInstrument(look);
+  }
+
+  /** The looks that are moves. */
+  private Price ofNoInstrument(String look) {
     if (look.equals(StartRows.LOOK)) {
       return prices.of(new Move(Moves.COLD_STARTS, ""));
     }

@@ -107,25 +107,16 @@ final class DictionaryDraft {
         cells(List.copyOf(partitions.keySet()), rows.size()));
   }
 
-  /** A column takes one byte a row, or two if some look of it has more than 256 outcomes. */
-  private static FaultDictionary.Cells cells(List<String> partitions, int rows) {
-    int[] starts = new int[partitions.size() + 1];
-    for (int i = 0; i < partitions.size(); i++) {
-      boolean wide = partitions.get(i).chars().anyMatch(c -> c > 0xFF);
-      starts[i + 1] = starts[i] + (wide ? 2 * rows : rows);
-    }
-    byte[] bytes = new byte[starts[partitions.size()]];
-    for (int i = 0; i < partitions.size(); i++) {
-      int at = starts[i];
-      boolean wide = starts[i + 1] - at == 2 * rows;
+  private static Cells cells(List<String> partitions, int rows) {
+    Cells.Draft cells = new Cells.Draft(rows, partitions.size(), rows);
+    for (String partition : partitions) {
       for (int row = 0; row < rows; row++) {
-        char cell = partitions.get(i).charAt(row);
-        if (wide) {
-          bytes[at++] = (byte) (cell >> 8);
+        if (partition.charAt(row) != FaultDictionary.HEALTHY) {
+          cells.keep(row, partition.charAt(row));
         }
-        bytes[at++] = (byte) cell;
       }
+      cells.endColumn();
     }
-    return new FaultDictionary.Cells(bytes, rows, starts);
+    return cells.done();
   }
 }

@@ -29,6 +29,10 @@ public final class DictionaryFile {
   private static final int EXCITED = 1 << 31;
 
   private static final int SUM_ENDS = 12;
+
+  /** Of a cell: its distance from the one before, and what it is. */
+  private static final int LEAST_BYTES = 2;
+
   private static final int BITS_IN_A_BYTE = 7;
   private static final int MOST_IN_A_BYTE = 0x7F;
   private static final int MORE = 0x80;
@@ -134,7 +138,7 @@ public final class DictionaryFile {
       out.writeInt(words.of(fault));
       out.writeInt(dictionary.row(fault) | (excited.contains(fault) ? EXCITED : 0));
     }
-    FaultDictionary.Cells cells = dictionary.cells();
+    Cells cells = dictionary.cells();
     out.writeInt(cells.rows());
     out.writeInt(cells.columns());
     for (int i = 0; i < cells.columns(); i++) {
@@ -143,41 +147,28 @@ public final class DictionaryFile {
   }
 
   /** How many cells differ from the healthy one; then each, by its distance from the one before. */
-  private static void writeColumn(FaultDictionary.Cells cells, int column, DataOutputStream out)
+  private static void writeColumn(Cells cells, int column, DataOutputStream out)
       throws IOException {
-    int others = 0;
-    for (int row = 0; row < cells.rows(); row++) {
-      others += cells.at(column, row) == FaultDictionary.HEALTHY ? 0 : 1;
-    }
-    writeNumber(others, out);
+    writeNumber(cells.to(column) - cells.from(column), out);
     int before = -1;
-    for (int row = 0; row < cells.rows(); row++) {
-      int cell = cells.at(column, row);
-      if (cell != FaultDictionary.HEALTHY) {
-        writeNumber(row - before, out);
-        writeNumber(cell, out);
-        before = row;
-      }
+    for (int i = cells.from(column); i < cells.to(column); i++) {
+      writeNumber(cells.row(i) - before, out);
+      writeNumber(cells.cell(i), out);
+      before = cells.row(i);
     }
   }
 
-  private static byte[] readColumns(int rows, int[] starts, FileBytes in) {
-    byte[] cells = new byte[starts[starts.length - 1]];
-    for (int column = 0; column + 1 < starts.length; column++) {
-      boolean wide = starts[column + 1] - starts[column] == 2 * rows;
+  private static Cells readColumns(int rows, int columns, FileBytes in) {
+    Cells.Draft cells = new Cells.Draft(rows, columns, in.left() / LEAST_BYTES);
+    for (int column = 0; column < columns; column++) {
       int row = -1;
       for (int left = in.readNumber(); left > 0; left--) {
         row += in.readNumber();
-        int cell = in.readNumber();
-        if (wide) {
-          cells[starts[column] + 2 * row] = (byte) (cell >> 8);
-          cells[starts[column] + 2 * row + 1] = (byte) cell;
-        } else {
-          cells[starts[column] + row] = (byte) cell;
-        }
+        cells.keep(row, in.readNumber());
       }
+      cells.endColumn();
     }
-    return cells;
+    return cells.done();
   }
 
   /** Seven bits a byte, the lowest first; a set eighth bit says that more follow. */
@@ -218,12 +209,10 @@ public final class DictionaryFile {
       }
     }
     int rows = in.readInt();
-    int[] starts = new int[in.readInt() + 1];
-    for (int i = 1; i < starts.length; i++) {
-      starts[i] = starts[i - 1] + (in.readBoolean() ? 2 * rows : rows);
-    }
-    FaultDictionary.Cells cells =
-        new FaultDictionary.Cells(readColumns(rows, starts, in), rows, starts);
+    int partitions = in.readInt();
+    // Whether each takes two bytes, which its cells tell too.
+    in.skip(partitions);
+    Cells cells = readColumns(rows, partitions, in);
     return new FaultDictionary(
         origin,
         columns,

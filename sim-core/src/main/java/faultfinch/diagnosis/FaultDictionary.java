@@ -37,30 +37,6 @@ public final class FaultDictionary {
     }
   }
 
-  /**
-   * The cells, one column behind the other, a byte each or two.
-   *
-   * @param starts of the columns in the bytes; one more for the end
-   */
-  record Cells(byte[] bytes, int rows, int[] starts) {
-    int columns() {
-      return starts.length - 1;
-    }
-
-    /** Whether the cells of a column take two bytes. */
-    boolean wide(int column) {
-      return starts[column + 1] - starts[column] != rows;
-    }
-
-    int at(int column, int row) {
-      int start = starts[column];
-      if (!wide(column)) {
-        return bytes[start + row] & 0xFF;
-      }
-      return (bytes[start + 2 * row] & 0xFF) << 8 | bytes[start + 2 * row + 1] & 0xFF;
-    }
-  }
-
   private final Origin origin;
   private final List<Column> columns;
   private final List<String> looks;

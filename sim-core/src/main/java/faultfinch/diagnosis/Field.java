@@ -2,9 +2,12 @@ package faultfinch.diagnosis;
 
 import faultfinch.fault.RepairAction;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
@@ -108,7 +111,20 @@ public final class Field {
 
   /** What is left after a look has shown this. */
   public Field seen(String look, String outcome) {
-    return only(member -> ground.shows(look, member, outcome));
+    return only(ground.showing(look, outcome));
+  }
+
+  /** What is left after each outcome of a look, in the order in which the candidates show them. */
+  Map<String, Field> parted(String look) {
+    Map<String, IntStream.Builder> parts = new LinkedHashMap<>();
+    IntFunction<String> shown = ground.shown(look);
+    for (int member : members) {
+      parts.computeIfAbsent(shown.apply(member), k -> IntStream.builder()).add(member);
+    }
+    Map<String, Field> fields = new LinkedHashMap<>();
+    parts.forEach(
+        (outcome, part) -> fields.put(outcome, new Field(ground, part.build().toArray())));
+    return fields;
   }
 
   /** What is left after a repair that did not help. */

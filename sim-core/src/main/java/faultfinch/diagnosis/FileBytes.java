@@ -44,6 +44,15 @@ final class FileBytes {
     return readByte() != 0;
   }
 
+  void skip(int count) {
+    at += count;
+  }
+
+  /** How many bytes are left. */
+  int left() {
+    return bytes.length - at;
+  }
+
   /** Seven bits a byte, the lowest first; a set eighth bit says that more follow. */
   int readNumber() {
     int number = 0;

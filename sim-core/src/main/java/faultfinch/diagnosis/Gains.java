@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What each step would tell about which repair is due, per minute wasted on it.
@@ -26,7 +27,13 @@ final class Gains {
   private final double[] ofGroup;
   private final int[] touched;
   private final double[] cured;
+
+  /** Numbers of all looks. */
+  private final int[] all;
+
+  private final Optional<Screen> screen;
   private long cells;
+  private long judged;
 
   Gains(Ground ground) {
     this.ground = ground;
@@ -45,11 +52,19 @@ final class Gains {
     ofGroup = new double[most];
     touched = new int[most];
     cured = new double[ground.actions().size()];
+    all = new int[ground.columns().length];
+    Arrays.setAll(all, i -> i);
+    screen = ground.screen();
   }
 
   /** Work done so far, in pairs of candidate and look. */
   long cells() {
     return cells;
+  }
+
+  /** Looks that were judged one candidate after the other. */
+  long judged() {
+    return judged;
   }
 
   double weight(int[] members) {
@@ -74,24 +89,28 @@ final class Gains {
   List<Option> ranked(int[] members, int most) {
     List<Option> options = repairs(members);
     if (most > 1 || !options.get(0).wastesNothing()) {
-      looks(members, options);
+      looks(members, options, most);
       options.sort(Comparator.comparingDouble(Option::score).reversed());
     }
     return List.copyOf(options.subList(0, Math.min(most, options.size())));
   }
 
-  private void looks(int[] members, List<Option> options) {
+  /** Where it pays only those that may be among so many of the best. */
+  private void looks(int[] members, List<Option> options, int most) {
     double weight = weight(members);
     double missing = missing(members);
     double known = Logs.xlog2x(weight) - missing;
     Ground.Column[] columns = ground.columns();
-    for (int i = 0; i < columns.length; i++) {
+    boolean screened = screen.isPresent() && screen.get().pays(members);
+    int[] worth = screened ? screen.get().best(members, missing, most) : all;
+    for (int i : worth) {
       // Bits missing afterwards: logs of outcomes less logs of outcome and action.
       double gain = Logs.xlog2x(weight) - known - after(columns[i], members);
       if (gain > ROUNDING * weight) {
         options.add(new Option(i, -1, gain, columns[i].price() * weight));
       }
     }
+    judged += worth.length;
     cells += (long) members.length * columns.length;
   }
 

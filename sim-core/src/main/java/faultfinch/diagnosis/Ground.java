@@ -5,10 +5,15 @@ import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import java.util.function.Supplier;
 
 /**
  * What a planner plays on: candidates without difference are one atom, looks without difference one
@@ -25,13 +30,56 @@ final class Ground {
    */
   record Atom(int signature, double weight, int own, int[] cures, int row) {}
 
+  /** What candidates have in common that are one atom. */
+  private record Kin(int signature, List<Integer> cures) {}
+
   /**
-   * A look that parts some of the candidates.
-   *
-   * @param price in minutes, above 0
-   * @param codes outcome by atom, 0 to {@code outcomes} - 1
+   * A look that parts some of the candidates. What each shows is laid out when it is asked for: of
+   * thousands of looks few are judged.
    */
-  record Column(String look, Price cost, double price, short[] codes, int outcomes) {}
+  static final class Column {
+    private final String look;
+    private final Price cost;
+    private final double price;
+    private final int outcomes;
+    private final Supplier<short[]> layingOut;
+    private volatile short[] codes = {};
+
+    private Column(String look, Price cost, int outcomes, Supplier<short[]> layingOut) {
+      this.look = look;
+      this.cost = cost;
+      this.price = Math.max(cost.total(), LEAST_PRICE);
+      this.outcomes = outcomes;
+      this.layingOut = layingOut;
+    }
+
+    String look() {
+      return look;
+    }
+
+    Price cost() {
+      return cost;
+    }
+
+    /** In minutes, above 0. */
+    double price() {
+      return price;
+    }
+
+    int outcomes() {
+      return outcomes;
+    }
+
+    /** Outcome by atom, 0 to {@link #outcomes} - 1. */
+    short[] codes() {
+      short[] all = codes;
+      if (all.length == 0) {
+        all = layingOut.get();
+        codes = all;
+      }
+      return all;
+    }
+  }
 
   /** Price of what costs nothing, so that there is always something to divide by. */
   private static final double LEAST_PRICE = 0.01;
@@ -42,6 +90,8 @@ final class Ground {
   private final double[] actionPrices;
   private final Atom[] atoms;
   private final Column[] columns;
+  private final int[] rowOfAtom;
+  private final Optional<RowCodes> screen;
 
   /**
    * @param weights by hypothesis; those of weight 0 are left out
@@ -56,35 +106,60 @@ final class Ground {
     this.dictionary = dictionary;
     actions = suspects.actions();
     costs = actions.stream().map(prices::repair).toArray(Price[]::new);
-    actionPrices = Arrays.stream(costs).mapToDouble(Ground::price).toArray();
+    actionPrices =
+        Arrays.stream(costs).mapToDouble(c -> Math.max(c.total(), LEAST_PRICE)).toArray();
     int[] localOfRow = new int[dictionary.rows()];
     int[] rows = rows(suspects, weights, localOfRow);
-    List<Draft> drafts = drafts(prices, rows, done);
-    int[] signatureOfRow = signatures(drafts, rows.length);
-    Map<List<Integer>, Atom> merged = new LinkedHashMap<>();
+    List<Partings.Parting> partings =
+        Partings.of(dictionary, prices, localOfRow, rows.length, done);
+    RowCodes codes = new RowCodes(partings, rows.length);
+    int[] signatureOfRow = codes.signatures();
+    Map<Kin, Integer> numbers = new HashMap<>();
+    List<Atom> merged = new ArrayList<>();
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
         int local = localOfRow[row(suspects, i)];
         List<Integer> cures = suspects.hypotheses().get(i).cures();
-        List<Integer> key = new ArrayList<>(cures);
-        key.add(signatureOfRow[local]);
-        Atom more = atom(signatureOfRow[local], weights[i], cures, rows[local]);
-        merged.merge(key, more, (a, b) -> plus(a, b.weight()));
+        Kin kin = new Kin(signatureOfRow[local], cures);
+        Integer known = numbers.putIfAbsent(kin, merged.size());
+        if (known == null) {
+          merged.add(atom(signatureOfRow[local], weights[i], cures, rows[local]));
+        } else {
+          merged.set(known, plus(merged.get(known), weights[i]));
+        }
       }
     }
     // Those of one action side by side: the gain is summed action by action.
-    atoms =
-        merged.values().stream()
-            .sorted(Comparator.comparingInt(Atom::own).thenComparingInt(Atom::signature))
-            .toArray(Atom[]::new);
-    int[] localOfAtom = new int[atoms.length];
+    merged.sort(Comparator.comparingInt(Atom::own).thenComparingInt(Atom::signature));
+    atoms = merged.toArray(Atom[]::new);
+    rowOfAtom = new int[atoms.length];
     for (int i = 0; i < atoms.length; i++) {
-      localOfAtom[i] = localOfRow[atoms[i].row];
+      rowOfAtom[i] = localOfRow[atoms[i].row];
     }
-    columns = new Column[drafts.size()];
+    columns = new Column[partings.size()];
     for (int i = 0; i < columns.length; i++) {
-      columns[i] = column(drafts.get(i), localOfAtom);
+      columns[i] = column(partings.get(i), rows.length);
     }
+    screen = Optional.of(codes);
+  }
+
+  private Column column(Partings.Parting parting, int rows) {
+    Partings.Way way = parting.way();
+    return new Column(
+        parting.look(), parting.cost(), way.outcomes(), () -> laidOut(way, rows, rowOfAtom));
+  }
+
+  private static short[] laidOut(Partings.Way way, int rows, int[] rowOfAtom) {
+    short[] byRow = new short[rows];
+    Arrays.fill(byRow, (short) way.usual());
+    for (int i = 0; i < way.rows().length; i++) {
+      byRow[way.rows()[i]] = (short) way.codes()[i];
+    }
+    short[] byAtom = new short[rowOfAtom.length];
+    for (int i = 0; i < byAtom.length; i++) {
+      byAtom[i] = byRow[rowOfAtom[i]];
+    }
+    return byAtom;
   }
 
   /**
@@ -104,7 +179,7 @@ final class Ground {
     for (Column column : whole.columns) {
       Column narrow = narrow(column, members);
       if (narrow.outcomes > 1) {
-        String key = key(narrow.codes);
+        String key = key(narrow.codes());
         Column known = distinct.get(key);
         if (known == null || narrow.cost.total() < known.cost.total()) {
           distinct.put(key, narrow);
@@ -112,20 +187,23 @@ final class Ground {
       }
     }
     columns = distinct.values().toArray(Column[]::new);
+    rowOfAtom = new int[0];
+    screen = Optional.empty();
   }
 
   private static Column narrow(Column column, int[] members) {
     int[] codeOf = new int[column.outcomes];
+    short[] whole = column.codes();
     short[] codes = new short[members.length];
     int next = 0;
     for (int i = 0; i < members.length; i++) {
-      int code = column.codes[members[i]];
+      int code = whole[members[i]];
       if (codeOf[code] == 0) {
         codeOf[code] = ++next;
       }
       codes[i] = (short) (codeOf[code] - 1);
     }
-    return new Column(column.look, column.cost, column.price, codes, next);
+    return new Column(column.look, column.cost, next, () -> codes);
   }
 
   private static String key(short[] codes) {
@@ -180,82 +258,22 @@ final class Ground {
     return new Atom(a.signature, a.weight + weight, a.own, a.cures, a.row);
   }
 
-  /** A column while rows are not yet atoms. */
-  private record Draft(String look, Price cost, char[] codes, int outcomes) {}
-
-  /** One look for each way to part the rows, the cheapest; ties by order of looks. */
-  private List<Draft> drafts(PriceList prices, int[] rows, Set<String> done) {
-    Map<Integer, Draft> byPartition = new LinkedHashMap<>();
-    List<String> looks = dictionary.looks();
-    for (int look = 0; look < looks.size(); look++) {
-      if (!done.contains(looks.get(look))) {
-        Price cost = prices.look(looks.get(look));
-        Draft known = byPartition.get(dictionary.partition(look));
-        if (known == null) {
-          Draft draft = draft(look, looks.get(look), cost, rows);
-          byPartition.put(dictionary.partition(look), draft);
-        } else if (cost.total() < known.cost.total()) {
-          Draft draft = new Draft(looks.get(look), cost, known.codes, known.outcomes);
-          byPartition.put(dictionary.partition(look), draft);
-        }
-      }
-    }
-    Map<String, Draft> drafts = new LinkedHashMap<>();
-    for (Draft draft : byPartition.values()) {
-      if (draft.outcomes > 1) {
-        drafts.merge(
-            new String(draft.codes), draft, (a, b) -> b.cost.total() < a.cost.total() ? b : a);
-      }
-    }
-    return List.copyOf(drafts.values());
-  }
-
-  private Draft draft(int look, String text, Price cost, int[] rows) {
-    int[] codeOfCell = new int[dictionary.outcomes(look).size()];
-    Arrays.fill(codeOfCell, -1);
-    char[] codes = new char[rows.length];
-    int next = 0;
-    for (int i = 0; i < rows.length; i++) {
-      int cell = dictionary.cell(look, rows[i]);
-      if (codeOfCell[cell] < 0) {
-        codeOfCell[cell] = next++;
-      }
-      codes[i] = (char) codeOfCell[cell];
-    }
-    return new Draft(text, cost, codes, next);
-  }
-
-  private static int[] signatures(List<Draft> drafts, int rows) {
-    Map<String, Integer> numbers = new LinkedHashMap<>();
-    int[] signatures = new int[rows];
-    char[] signature = new char[drafts.size()];
-    for (int row = 0; row < rows; row++) {
-      for (int i = 0; i < signature.length; i++) {
-        signature[i] = drafts.get(i).codes[row];
-      }
-      signatures[row] = numbers.computeIfAbsent(new String(signature), k -> numbers.size());
-    }
-    return signatures;
-  }
-
-  private static Column column(Draft draft, int[] localOfAtom) {
-    short[] codes = new short[localOfAtom.length];
-    for (int i = 0; i < codes.length; i++) {
-      codes[i] = (short) draft.codes[localOfAtom[i]];
-    }
-    return new Column(draft.look, draft.cost, price(draft.cost), codes, draft.outcomes);
-  }
-
-  private static double price(Price cost) {
-    return Math.max(cost.total(), LEAST_PRICE);
-  }
-
   Atom[] atoms() {
     return atoms;
   }
 
   Column[] columns() {
     return columns;
+  }
+
+  /** A screen for its looks; a ground that was narrowed has few of them and none. */
+  Optional<Screen> screen() {
+    return screen.map(codes -> new Screen(this, codes));
+  }
+
+  /** The row of an atom among those of {@link RowCodes}. */
+  int row(int atom) {
+    return rowOfAtom[atom];
   }
 
   /** In minutes, above 0. */
@@ -271,13 +289,22 @@ final class Ground {
     return actions;
   }
 
-  /** What an atom shows in a look, as the dictionary words it. */
-  String outcome(String look, int atom) {
-    return dictionary.outcome(dictionary.look(look).getAsInt(), atoms[atom].row);
+  /** What atoms show in a look, as the dictionary words it. */
+  IntFunction<String> shown(String look) {
+    int number = dictionary.look(look).getAsInt();
+    List<String> outcomes = dictionary.outcomes(number);
+    return atom -> outcomes.get(dictionary.cell(number, atoms[atom].row));
   }
 
-  /** Whether an atom shows this in a look. */
-  boolean shows(String look, int atom, String outcome) {
-    return dictionary.shows(dictionary.look(look).getAsInt(), atoms[atom].row, outcome);
+  /** Which atoms show this in a look: asked of each outcome once, for atoms are many. */
+  IntPredicate showing(String look, String outcome) {
+    int number = dictionary.look(look).getAsInt();
+    String named = dictionary.named(number, outcome);
+    List<String> outcomes = dictionary.outcomes(number);
+    boolean[] shows = new boolean[outcomes.size()];
+    for (int cell = 0; cell < shows.length; cell++) {
+      shows[cell] = outcomes.get(cell).equals(named);
+    }
+    return atom -> shows[dictionary.cell(number, atoms[atom].row)];
   }
 }

@@ -82,13 +82,15 @@ final class LowerBound {
     touching = new int[repairPrices.length];
     touched = new boolean[repairPrices.length];
     double least = Double.POSITIVE_INFINITY;
-    codes = new int[ground.columns().length][size];
+    Ground.Column[] columns = ground.columns();
+    // With more pairs than may be looked at, no look is followed.
+    boolean follows = (long) columns.length * size <= budget;
+    codes = new int[columns.length][follows ? size : 0];
     for (int c = 0; c < codes.length; c++) {
-      Ground.Column column = ground.columns()[c];
-      for (int i = 0; i < size; i++) {
-        codes[c][i] = column.codes()[classes.get(i).get(0)];
+      for (int i = 0; i < codes[c].length; i++) {
+        codes[c][i] = columns[c].codes()[classes.get(i).get(0)];
       }
-      least = Math.min(least, column.price());
+      least = Math.min(least, columns[c].price());
     }
     leastLook = least;
     sparedHere = new double[repairPrices.length];
@@ -124,7 +126,7 @@ final class LowerBound {
     told[number] = one.few() ? after[0] : one.atLeastAfter(-1);
     for (int i = 0; i < spared[number].length; i++) {
       repairs[number][i] = numberOfAction.computeIfAbsent(actions[i], k -> numberOfAction.size());
-      double then = one.few() ? after[1 << i] : one.atLeastAfter(actions[i]);
+      double then = one.few() ? after[1 << i] : one.atLeastAfter(i);
       spared[number][i] = told[number] - then;
     }
   }

@@ -3,7 +3,9 @@ package faultfinch.diagnosis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Candidates that no look parts: only repairs are left, one after the other, and what matters is
@@ -16,21 +18,57 @@ final class OneClass {
   static final int FEW = 13;
 
   private final Ground ground;
-  private final List<Integer> members;
+  private final int[] members;
   private final int[] actions;
+
+  /** By member: what cures it, as numbers into the actions. */
+  private final int[][] curing;
 
   OneClass(Ground ground, List<Integer> members) {
     this.ground = ground;
-    this.members = List.copyOf(members);
-    List<Integer> curing = new ArrayList<>();
-    for (int member : members) {
-      for (int action : ground.atoms()[member].cures()) {
-        if (!curing.contains(action)) {
-          curing.add(action);
-        }
+    this.members = new int[members.size()];
+    curing = new int[members.size()][];
+    Numbers numbers = new Numbers();
+    for (int i = 0; i < curing.length; i++) {
+      this.members[i] = members.get(i);
+      int[] cures = ground.atoms()[members.get(i)].cures();
+      curing[i] = new int[cures.length];
+      for (int c = 0; c < cures.length; c++) {
+        curing[i][c] = numbers.of(cures[c]);
       }
     }
-    actions = curing.stream().mapToInt(Integer::intValue).toArray();
+    actions = numbers.all();
+  }
+
+  /** Numbers actions as they come. Most classes have three, some a hundred. */
+  private static final class Numbers {
+    private static final int GONE_THROUGH = 8;
+
+    private final Map<Integer, Integer> known = new HashMap<>();
+    private int[] actions = new int[GONE_THROUGH];
+    private int count;
+
+    int of(int action) {
+      for (int i = 0; i < Math.min(count, GONE_THROUGH); i++) {
+        if (actions[i] == action) {
+          return i;
+        }
+      }
+      Integer later = count < GONE_THROUGH ? null : known.get(action);
+      if (later != null) {
+        return later;
+      }
+      if (count >= GONE_THROUGH) {
+        known.put(action, count);
+      }
+      actions = count == actions.length ? Arrays.copyOf(actions, 2 * count) : actions;
+      actions[count] = action;
+      return count++;
+    }
+
+    int[] all() {
+      return Arrays.copyOf(actions, count);
+    }
   }
 
   /** All that cure some of the members. */
@@ -51,17 +89,17 @@ final class OneClass {
    * @param next filled with the best repair after each set
    */
   private double[] byRepairsMade(int[] next) {
-    int[] curedBy = new int[members.size()];
+    int[] curedBy = new int[members.length];
     for (int i = 0; i < curedBy.length; i++) {
-      for (int a = 0; a < actions.length; a++) {
-        curedBy[i] |= cures(members.get(i), actions[a]) ? 1 << a : 0;
+      for (int action : curing[i]) {
+        curedBy[i] |= 1 << action;
       }
     }
     double[] least = new double[next.length];
     for (int made = least.length - 1; made >= 0; made--) {
       double weight = 0;
       for (int i = 0; i < curedBy.length; i++) {
-        weight += (curedBy[i] & made) == 0 ? weight(members.get(i)) : 0;
+        weight += (curedBy[i] & made) == 0 ? weight(i) : 0;
       }
       double best = weight > 0 ? Double.POSITIVE_INFINITY : 0;
       for (int a = 0; a < actions.length && weight > 0; a++) {
@@ -82,17 +120,17 @@ final class OneClass {
    * No more than the least minutes times weight that are left after a repair, for any number of
    * them.
    *
-   * @param made the repair, or below 0 for none
+   * @param made number of the repair among {@link #actions}, or below 0 for none
    */
   double atLeastAfter(int made) {
-    List<Integer> left = new ArrayList<>();
+    boolean[] left = new boolean[members.length];
     double weight = 0;
     double due = 0;
-    for (int member : members) {
-      if (made < 0 || !cures(member, made)) {
-        left.add(member);
-        weight += weight(member);
-        due += ground.price(ground.atoms()[member].own()) * weight(member);
+    for (int i = 0; i < members.length; i++) {
+      left[i] = made < 0 || !cures(i, made);
+      if (left[i]) {
+        weight += weight(i);
+        due += ground.price(ground.atoms()[members[i]].own()) * weight(i);
       }
     }
     return Math.max(due, flowing(left, weight));
@@ -103,13 +141,8 @@ final class OneClass {
    * first, and what is uncured pays for every minute. No order of whole repairs cures more by any
    * time.
    */
-  private double flowing(List<Integer> left, double weight) {
-    double[] cured = new double[actions.length];
-    for (int a = 0; a < cured.length; a++) {
-      for (int member : left) {
-        cured[a] += cures(member, actions[a]) ? weight(member) : 0;
-      }
-    }
+  private double flowing(boolean[] left, double weight) {
+    double[] cured = curedBy(left);
     List<Integer> quickest = new ArrayList<>();
     for (int a = 0; a < cured.length; a++) {
       quickest.add(a);
@@ -127,6 +160,19 @@ final class OneClass {
     return sum;
   }
 
+  /** What each action cures of the members that are left, times weight. */
+  private double[] curedBy(boolean[] left) {
+    double[] cured = new double[actions.length];
+    for (int i = 0; i < members.length; i++) {
+      if (left[i]) {
+        for (int action : curing[i]) {
+          cured[action] += weight(i);
+        }
+      }
+    }
+    return cured;
+  }
+
   /** The repairs in the order to try them, until all is cured. */
   List<Integer> order() {
     List<Integer> order = new ArrayList<>();
@@ -138,32 +184,38 @@ final class OneClass {
       }
       return order;
     }
-    List<Integer> left = new ArrayList<>(members);
-    while (!left.isEmpty()) {
-      int best = actions[0];
-      for (int action : actions) {
-        best = worth(action, left) > worth(best, left) ? action : best;
+    boolean[] left = new boolean[members.length];
+    Arrays.fill(left, true);
+    int many = members.length;
+    while (many > 0) {
+      double[] cured = curedBy(left);
+      int best = 0;
+      for (int a = 1; a < actions.length; a++) {
+        boolean worth =
+            cured[a] / ground.price(actions[a]) > cured[best] / ground.price(actions[best]);
+        best = worth ? a : best;
       }
-      int made = best;
-      left.removeIf(member -> cures(member, made));
-      order.add(best);
+      for (int i = 0; i < members.length; i++) {
+        if (left[i] && cures(i, best)) {
+          left[i] = false;
+          many--;
+        }
+      }
+      order.add(actions[best]);
     }
     return order;
   }
 
-  private double worth(int action, List<Integer> left) {
-    double cured = 0;
-    for (int member : left) {
-      cured += cures(member, action) ? weight(member) : 0;
+  private double weight(int number) {
+    return ground.atoms()[members[number]].weight();
+  }
+
+  private boolean cures(int number, int action) {
+    for (int curing : curing[number]) {
+      if (curing == action) {
+        return true;
+      }
     }
-    return cured / ground.price(action);
-  }
-
-  private double weight(int member) {
-    return ground.atoms()[member].weight();
-  }
-
-  private boolean cures(int member, int action) {
-    return Arrays.binarySearch(ground.atoms()[member].cures(), action) >= 0;
+    return false;
   }
 }

@@ -193,6 +193,18 @@ public final class PricePlanner implements Planner {
     return weighed;
   }
 
+  /** The ranked steps of a plan, and behind them all others that tell something. */
+  static List<Ranked> allRanked(Plan plan) {
+    List<Ranked> all = new ArrayList<>(plan.ranked);
+    int[] members = plan.field.members();
+    double weight = plan.gains.weight(members);
+    List<Option> options = plan.gains.ranked(members, Integer.MAX_VALUE);
+    for (Option option : options.subList(all.size(), options.size())) {
+      all.add(new Ranked(option, option.gain() / weight, Optional.empty()));
+    }
+    return all;
+  }
+
   private static Choice choice(Field field, Option option, double price, Choice.Method method) {
     Ground ground = field.ground();
     return new Choice(step(ground, option), price(ground, option), price, method);

@@ -5,11 +5,13 @@ import faultfinch.fault.FaultUniverse;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -33,11 +35,14 @@ public final class Suspects {
   }
 
   /** Indexes of the actions that cure for sure, and of those that do with luck, rising. */
-  private record Curing(List<Integer> sure, List<Integer> lucky) {
-    Curing(Map<RepairAction, Integer> cures, Map<RepairAction, Integer> indexOfAction) {
-      this(new ArrayList<>(), new ArrayList<>());
+  private record Curing(List<Integer> sure, List<Integer> lucky, boolean alike) {
+
+    static Curing of(Map<RepairAction, Integer> cures, Map<RepairAction, Integer> indexOfAction) {
+      List<Integer> sure = new ArrayList<>();
+      List<Integer> lucky = new ArrayList<>();
       for (Map.Entry<RepairAction, Integer> cure : cures.entrySet()) {
-        int index = indexOfAction.computeIfAbsent(cure.getKey(), k -> indexOfAction.size());
+        Integer known = indexOfAction.putIfAbsent(cure.getKey(), indexOfAction.size());
+        int index = known == null ? indexOfAction.size() - 1 : known;
         if (cure.getValue() >= HALF) {
           lucky.add(index);
         }
@@ -47,34 +52,74 @@ public final class Suspects {
       }
       Collections.sort(sure);
       Collections.sort(lucky);
+      // Copied once: all hypotheses of a remedy have the same list.
+      return new Curing(List.copyOf(sure), List.copyOf(lucky), sure.equals(lucky));
     }
   }
 
+  /**
+   * What is looked up in them.
+   *
+   * @param actions in the order of the suspects
+   */
+  private record Index(
+      Map<String, Integer> ofFault, List<RepairAction> actions, List<Hypothesis> hypotheses) {}
+
   private final List<Suspect> all;
-  private final Map<String, Integer> indexOfFault = new LinkedHashMap<>();
-  private final List<RepairAction> actions;
-  private final List<Hypothesis> hypotheses = new ArrayList<>();
+  private volatile Optional<Index> index = Optional.empty();
 
   /** These and no others; their order decides ties. */
   public Suspects(List<Suspect> all) {
-    this.all = List.copyOf(all);
+    this(all, false);
+    index();
+  }
+
+  private Suspects(List<Suspect> all, boolean later) {
+    this.all = later ? Collections.unmodifiableList(all) : List.copyOf(all);
+  }
+
+  /**
+   * The same of suspects that are known to be all right: what is looked up in them is put in order
+   * when something is, which of those of a file may be never.
+   */
+  static Suspects proven(List<Suspect> all) {
+    return new Suspects(all, true);
+  }
+
+  private Index index() {
+    Optional<Index> made = index;
+    if (made.isEmpty()) {
+      made = Optional.of(made());
+      index = made;
+    }
+    return made.get();
+  }
+
+  private Index made() {
+    Map<String, Integer> ofFault = new HashMap<>(2 * all.size());
+    List<Hypothesis> hypotheses = new ArrayList<>(2 * all.size());
     Map<RepairAction, Integer> indexOfAction = new LinkedHashMap<>();
     Map<Map<RepairAction, Integer>, Curing> curing = new IdentityHashMap<>();
     for (int i = 0; i < all.size(); i++) {
       Suspect suspect = all.get(i);
-      if (indexOfFault.putIfAbsent(suspect.fault(), i) != null) {
+      if (ofFault.putIfAbsent(suspect.fault(), i) != null) {
         throw new IllegalArgumentException(
             "found '" + suspect.fault() + "' twice, right would be once");
       }
-      Curing by = curing.computeIfAbsent(suspect.cures(), c -> new Curing(c, indexOfAction));
-      if (by.sure.equals(by.lucky)) {
+      Curing by = curing.get(suspect.cures());
+      if (by == null) {
+        by = Curing.of(suspect.cures(), indexOfAction);
+        curing.put(suspect.cures(), by);
+      }
+      if (by.alike) {
         hypotheses.add(new Hypothesis(i, suspect.weight(), by.sure));
       } else {
         hypotheses.add(new Hypothesis(i, suspect.weight() / 2, by.lucky));
         hypotheses.add(new Hypothesis(i, suspect.weight() / 2, by.sure));
       }
     }
-    actions = List.copyOf(indexOfAction.keySet());
+    return new Index(
+        ofFault, List.copyOf(indexOfAction.keySet()), Collections.unmodifiableList(hypotheses));
   }
 
   /** Every fault of a universe that can come about: on a board without sockets no hand errs. */
@@ -113,7 +158,13 @@ public final class Suspects {
 
   /** Those of them whose run a dictionary has. */
   public Suspects knownTo(FaultDictionary dictionary) {
-    return new Suspects(all.stream().filter(s -> dictionary.knows(s.fault())).toList());
+    List<Suspect> known = new ArrayList<>(all.size());
+    for (Suspect suspect : all) {
+      if (dictionary.knows(suspect.fault())) {
+        known.add(suspect);
+      }
+    }
+    return known.size() == all.size() ? this : new Suspects(known);
   }
 
   /** Weights of all of them together. */
@@ -148,7 +199,7 @@ public final class Suspects {
 
   /** Whether this fault is among them. */
   public boolean contains(String fault) {
-    return indexOfFault.containsKey(fault);
+    return index().ofFault.containsKey(fault);
   }
 
   /** All of them, in order. */
@@ -158,7 +209,7 @@ public final class Suspects {
 
   /** The suspect of a fault. */
   public Suspect of(String fault) {
-    Integer index = indexOfFault.get(fault);
+    Integer index = index().ofFault.get(fault);
     if (index == null) {
       throw new IllegalArgumentException(
           "found fault '" + fault + "', right would be one of the board's");
@@ -168,7 +219,7 @@ public final class Suspects {
 
   /** Every action that cures one of them, in the order of the suspects. */
   public List<RepairAction> actions() {
-    return actions;
+    return index().actions;
   }
 
   /** Share of the prior by row. */
@@ -186,6 +237,6 @@ public final class Suspects {
   }
 
   List<Hypothesis> hypotheses() {
-    return hypotheses;
+    return index().hypotheses;
   }
 }

@@ -100,10 +100,13 @@ public final class SuspectsFile {
     for (int i = 0; i < remedies.length; i++) {
       RepairAction repair = action(words, in);
       Map<RepairAction, Integer> cures = new LinkedHashMap<>();
+      RepairAction least = repair;
       for (int left = in.readInt(); left > 0; left--) {
-        cures.put(action(words, in), in.readInt());
+        RepairAction action = action(words, in);
+        cures.put(action, in.readInt());
+        least = action.equals(repair) ? action : least;
       }
-      remedies[i] = new Remedy(repair, Cures.of(cures));
+      remedies[i] = new Remedy(least, Cures.of(cures));
     }
     int count = in.readInt();
     List<Suspect> all = new ArrayList<>(count);
@@ -113,7 +116,7 @@ public final class SuspectsFile {
       Remedy remedy = remedies[in.readInt()];
       all.add(new Suspect(fault, place, in.readDouble(), remedy.repair, remedy.cures));
     }
-    return Optional.of(new Suspects(all));
+    return Optional.of(Suspects.proven(all));
   }
 
   private static RepairAction action(String[] words, FileBytes in) {

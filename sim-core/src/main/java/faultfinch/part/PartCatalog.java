@@ -1,8 +1,9 @@
 package faultfinch.part;
 
 import faultfinch.signal.Pinout;
-import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -74,6 +75,14 @@ public enum PartCatalog {
   REGULATOR_7805("7805", passive(Element.Kind.REGULATOR, "IN", "GND", "OUT")),
   JACK("JACK", passive(Element.Kind.JACK, "+", "-"));
 
+  private static final Map<String, PartCatalog> BY_TYPE = new HashMap<>();
+
+  static {
+    for (PartCatalog part : values()) {
+      BY_TYPE.put(part.type, part);
+    }
+  }
+
   private static final Set<PartCatalog> CUSTOM =
       EnumSet.of(
           STROBES,
@@ -110,7 +119,7 @@ public enum PartCatalog {
 
   /** The row of a part number, if the catalogue has it. */
   public static Optional<PartCatalog> named(String type) {
-    return Arrays.stream(values()).filter(p -> p.type.equals(type)).findFirst();
+    return Optional.ofNullable(BY_TYPE.get(type));
   }
 
   private static Element passive(Element.Kind kind, String... pins) {

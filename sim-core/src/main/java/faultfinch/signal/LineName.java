@@ -3,7 +3,7 @@ package faultfinch.signal;
 /**
  * A pin's name taken apart: the bus it belongs to and its line, as in {@code Y0/} or {@code A12}.
  */
-record LineName(String bus, int line) {
+record LineName(String bus, int line) implements Comparable<LineName> {
 
   /** A name without a number is a bus of its own with line -1. */
   static LineName of(String name) {
@@ -24,5 +24,11 @@ record LineName(String bus, int line) {
     }
     LineName parts = of(name);
     return parts.line >= 0 && parts.bus.equals(bus);
+  }
+
+  @Override
+  public int compareTo(LineName other) {
+    int byBus = bus.compareTo(other.bus);
+    return byBus != 0 ? byBus : Integer.compare(line, other.line);
   }
 }

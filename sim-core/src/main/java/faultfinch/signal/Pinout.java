@@ -33,12 +33,12 @@ public final class Pinout {
       String drawing) {
     this.pins = List.copyOf(pins);
     this.byName = new LinkedHashMap<>();
-    pins.forEach(p -> byName.put(p.name(), p));
     this.outputs = List.copyOf(outputs);
     this.technology = technology;
     this.notModelled = notModelled;
     this.drawing = drawing;
     for (Pin pin : pins) {
+      byName.put(pin.name(), pin);
       roles[pin.role().ordinal()] |= pin.mask();
     }
   }
@@ -69,9 +69,11 @@ public final class Pinout {
 
   /** One pin as a bit mask. */
   public long pin(String name) {
-    return find(name)
-        .orElseThrow(() -> new IllegalArgumentException("no pin '" + name + "' in this drawing"))
-        .mask();
+    Pin pin = byName.get(name);
+    if (pin == null) {
+      throw new IllegalArgumentException("no pin '" + name + "' in this drawing");
+    }
+    return pin.mask();
   }
 
   /** The lines of a bus: pins named by the prefix and a number from 0 or 1 on. */
@@ -84,7 +86,13 @@ public final class Pinout {
   }
 
   List<Pin> lines(String prefix) {
-    return pins.stream().filter(p -> LineName.in(p.name(), prefix)).toList();
+    List<Pin> lines = new ArrayList<>();
+    for (Pin pin : pins) {
+      if (LineName.in(pin.name(), prefix)) {
+        lines.add(pin);
+      }
+    }
+    return lines;
   }
 
   /** Groups of outputs with what they depend on, in bit order. */
@@ -155,8 +163,7 @@ public final class Pinout {
 
   /** Declares stored cells of up to 8 bits; called once while the part's class is set up. */
   public State cells(String name, int width, int count) {
-    int offset = cells.stream().mapToInt(State::count).sum();
-    State array = new State(name, width, count, offset);
+    State array = new State(name, width, count, cellCount());
     cells.add(array);
     return array;
   }
@@ -173,6 +180,10 @@ public final class Pinout {
 
   /** How many cells the part has in all. */
   public int cellCount() {
-    return cells.stream().mapToInt(State::count).sum();
+    int count = 0;
+    for (State array : cells) {
+      count += array.count();
+    }
+    return count;
   }
 }

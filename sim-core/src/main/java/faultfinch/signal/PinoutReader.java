@@ -1,16 +1,14 @@
 package faultfinch.signal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringTokenizer;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads a drawn package. A row is {@code NAME ->|1 14|<- NAME}; arrows show where signals go,
@@ -23,12 +21,16 @@ import java.util.regex.Pattern;
  * gate}, {@code IRQ/ drives NMOS LSI open collector}, {@code PA pulled up}, {@code schmitt TRIG},
  * {@code Q follows D LE}, {@code each Q follows D, LE}: line n of Q follows line n of D and all of
  * LE.
+ *
+ * <p>Plain loops throughout: every start of the program reads all drawings, and what links a lambda
+ * or compiles a pattern would take longer than the reading.
  */
 final class PinoutReader {
-  private static final Pattern LEFT =
-      Pattern.compile("^\\s*(\\S*)\\s+(->|<-|<>|--)\\|\\s*(\\d+)\\s");
-  private static final Pattern LANES = Pattern.compile("each (\\S+) follows (\\S+?)(?:,(.*))?$");
-  private static final Pattern RIGHT = Pattern.compile("\\s(\\d+)\\|(->|<-|<>|--)\\s*(\\S+)\\s*$");
+  private static final String ARROWS = "-> <- <> --";
+  private static final int ARROW = 2;
+
+  /** Each Q follows D. */
+  private static final int LANE_WORDS = 4;
 
   private static final String TECHNOLOGIES = "LS, NMOS, MOS memory, CMOS or passive";
 
@@ -71,20 +73,71 @@ final class PinoutReader {
   }
 
   private void row(String line) {
-    Matcher left = LEFT.matcher(line);
-    Matcher right = RIGHT.matcher(line);
-    boolean any = false;
-    if (left.find()) {
-      any = true;
-      place(left.group(1), Integer.parseInt(left.group(3)), inward(left.group(2), "->", "<-"));
-    }
-    if (right.find()) {
-      any = true;
-      place(right.group(3), Integer.parseInt(right.group(1)), inward(right.group(2), "<-", "->"));
-    }
-    if (!any) {
+    boolean left = left(line, line.indexOf('|'));
+    boolean right = right(line, line.lastIndexOf('|'));
+    if (!left && !right) {
       throw wrong("row '" + line.strip() + "'", "NAME ->|1 14|<- NAME");
     }
+  }
+
+  /** A name, a blank, an arrow up to the edge, then a number with a blank behind it. */
+  private boolean left(String line, int edge) {
+    if (edge <= ARROW || !Character.isWhitespace(line.charAt(edge - ARROW - 1))) {
+      return false;
+    }
+    String arrow = line.substring(edge - ARROW, edge);
+    String name = line.substring(0, edge - ARROW).strip();
+    int from = edge + 1;
+    while (from < line.length() && Character.isWhitespace(line.charAt(from))) {
+      from++;
+    }
+    int to = from;
+    while (to < line.length() && isDigit(line.charAt(to))) {
+      to++;
+    }
+    boolean numbered = to > from && to < line.length() && Character.isWhitespace(line.charAt(to));
+    if (!numbered || !isArrow(arrow) || !isOneWord(name)) {
+      return false;
+    }
+    place(name, Integer.parseInt(line.substring(from, to)), inward(arrow, "->", "<-"));
+    return true;
+  }
+
+  /** A blank, a number up to the edge, an arrow from it on, then a name. */
+  private boolean right(String line, int edge) {
+    int from = edge;
+    while (from > 0 && isDigit(line.charAt(from - 1))) {
+      from--;
+    }
+    int arrowEnds = edge + 1 + ARROW;
+    boolean numbered = from < edge && from > 0 && Character.isWhitespace(line.charAt(from - 1));
+    if (!numbered || arrowEnds > line.length()) {
+      return false;
+    }
+    String arrow = line.substring(edge + 1, arrowEnds);
+    String name = line.substring(arrowEnds).strip();
+    if (!isArrow(arrow) || name.isEmpty() || !isOneWord(name)) {
+      return false;
+    }
+    place(name, Integer.parseInt(line.substring(from, edge)), inward(arrow, "<-", "->"));
+    return true;
+  }
+
+  private static boolean isArrow(String text) {
+    return ARROWS.contains(text) && !text.contains(" ");
+  }
+
+  private static boolean isOneWord(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isWhitespace(text.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isDigit(char letter) {
+    return letter >= '0' && letter <= '9';
   }
 
   private static Pin.Direction inward(String arrow, String in, String out) {
@@ -109,7 +162,7 @@ final class PinoutReader {
       technology = technologyOf(clause);
       return;
     }
-    String[] words = clause.split("[\\s,]+");
+    String[] words = words(clause);
     switch (words[0]) {
       case "select" -> role(words, 1, words.length, Pin.Role.SELECT);
       case "register" -> role(words, 1, words.length, Pin.Role.REGISTER);
@@ -123,13 +176,22 @@ final class PinoutReader {
       case "ground" -> role(words, 1, words.length, Pin.Role.GROUND);
       case "terminal" -> role(words, 1, words.length, Pin.Role.TERMINAL);
       case "unconnected" -> role(words, 1, words.length, Pin.Role.UNCONNECTED);
-      case "schmitt" ->
-          named(words, 1, words.length).forEach(n -> schmitts.put(n, Technology.SCHMITT));
+      case "schmitt" -> putAll(named(words, 1, words.length), Technology.SCHMITT, schmitts);
       case "clock" -> role(words, 1, words.length - 1, edge(words, clause));
       case "enable" -> enable(words);
       case "each" -> lanes(clause);
       default -> sentence(words, clause);
     }
+  }
+
+  /** Words stand apart by blanks or commas. */
+  private static String[] words(String text) {
+    StringTokenizer words = new StringTokenizer(text, " \t,");
+    String[] all = new String[words.countTokens()];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = words.nextToken();
+    }
+    return all;
   }
 
   private void sentence(String[] words, String clause) {
@@ -138,17 +200,17 @@ final class PinoutReader {
     }
     List<String> subject = named(words, 0, 1);
     switch (words[1]) {
-      case "follows" ->
-          subject.forEach(
-              n ->
-                  follows
-                      .computeIfAbsent(n, k -> new LinkedHashSet<>())
-                      .addAll(named(words, 2, words.length)));
+      case "follows" -> {
+        List<String> on = named(words, 2, words.length);
+        for (String name : subject) {
+          added(name, on, follows);
+        }
+      }
       case "drives" -> {
         boolean open = clause.endsWith("open collector");
         String named = clause.substring(clause.indexOf("drives") + 6).replace("open collector", "");
         DriveClass c = driveClass(named.strip());
-        subject.forEach(n -> drives.put(n, c));
+        putAll(subject, c, drives);
         if (open) {
           collectors.addAll(subject);
         }
@@ -177,39 +239,38 @@ final class PinoutReader {
   private void enable(String[] words) {
     int of = List.of(words).indexOf("of");
     List<String> gates = named(words, 1, of < 0 ? words.length : of);
-    gates.forEach(n -> roles.putIfAbsent(n, Pin.Role.ENABLE));
+    for (String gate : gates) {
+      roles.putIfAbsent(gate, Pin.Role.ENABLE);
+    }
     if (of >= 0) {
       for (String out : named(words, of + 1, words.length)) {
-        enables.computeIfAbsent(out, k -> new LinkedHashSet<>()).addAll(gates);
-        follows.computeIfAbsent(out, k -> new LinkedHashSet<>()).addAll(gates);
+        added(out, gates, enables);
+        added(out, gates, follows);
       }
     }
   }
 
   private void lanes(String clause) {
-    Matcher m = LANES.matcher(clause);
-    if (!m.find()) {
+    int comma = clause.indexOf(',');
+    String[] words = words(comma < 0 ? clause : clause.substring(0, comma));
+    if (words.length != LANE_WORDS || !words[2].equals("follows")) {
       throw wrong("role line '" + clause + "'", "'each Q follows D, LE'");
     }
-    List<String> out = expand(m.group(1));
-    List<String> in = expand(m.group(2));
+    List<String> out = expand(words[1]);
+    List<String> in = expand(words[3]);
     if (out.size() != in.size()) {
       throw wrong("lanes of '" + clause + "'", "as many lines on either side");
     }
-    String common = m.group(3) == null ? "" : m.group(3).strip();
-    List<String> all =
-        common.isEmpty()
-            ? List.of()
-            : named(common.split("[\\s,]+"), 0, common.split("[\\s,]+").length);
+    String[] common = words(comma < 0 ? "" : clause.substring(comma));
+    List<String> all = named(common, 0, common.length);
     for (int i = 0; i < out.size(); i++) {
-      Set<String> on = follows.computeIfAbsent(out.get(i), k -> new LinkedHashSet<>());
-      on.add(in.get(i));
-      on.addAll(all);
+      added(out.get(i), List.of(in.get(i)), follows);
+      added(out.get(i), all, follows);
     }
   }
 
   private void role(String[] words, int from, int to, Pin.Role role) {
-    named(words, from, to).forEach(n -> roles.put(n, role));
+    putAll(named(words, from, to), role, roles);
   }
 
   private List<String> named(String[] words, int from, int to) {
@@ -224,15 +285,17 @@ final class PinoutReader {
     if (directions.containsKey(word)) {
       return List.of(word);
     }
-    List<String> lines =
-        directions.keySet().stream()
-            .filter(n -> LineName.in(n, word))
-            .sorted(Comparator.comparingInt(n -> LineName.of(n).line()))
-            .toList();
-    if (lines.isEmpty()) {
+    List<LineName> lines = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    for (String name : directions.keySet()) {
+      if (LineName.in(name, word)) {
+        sortIn(name, names, lines);
+      }
+    }
+    if (names.isEmpty()) {
       throw wrong("'" + word + "' in a role line", "a pin or bus of the drawing");
     }
-    return lines;
+    return names;
   }
 
   private Technology technologyOf(String word) {
@@ -249,15 +312,18 @@ final class PinoutReader {
     if (technology == null) {
       throw wrong("no technology", TECHNOLOGIES);
     }
-    List<String> order = new ArrayList<>(names.values());
-    order.sort(
-        Comparator.comparing((String n) -> LineName.of(n).bus())
-            .thenComparingInt(n -> LineName.of(n).line()));
+    List<String> order = new ArrayList<>();
+    List<LineName> lines = new ArrayList<>();
+    for (String name : names.values()) {
+      sortIn(name, order, lines);
+    }
     if (order.size() > 64) {
       throw wrong(order.size() + " pins", "64 at most");
     }
     Map<String, Integer> numbers = new LinkedHashMap<>();
-    names.forEach((number, name) -> numbers.put(name, number));
+    for (Map.Entry<Integer, String> name : names.entrySet()) {
+      numbers.put(name.getValue(), name.getKey());
+    }
     List<Pin> pins = new ArrayList<>();
     for (String name : order) {
       pins.add(pin(name, numbers.get(name), pins.size()));
@@ -287,22 +353,64 @@ final class PinoutReader {
 
   private List<Output> outputs(List<Pin> pins) {
     Map<String, Long> masks = new LinkedHashMap<>();
-    pins.forEach(p -> masks.put(p.name(), p.mask()));
-    Map<List<Long>, Long> grouped = new LinkedHashMap<>();
+    for (Pin pin : pins) {
+      masks.put(pin.name(), pin.mask());
+    }
+    List<Output> outputs = new ArrayList<>();
     for (Pin pin : pins) {
       if (pin.drives()) {
         long on = mask(follows.getOrDefault(pin.name(), Set.of()), masks);
         long gates = mask(enables.getOrDefault(pin.name(), Set.of()), masks);
-        grouped.merge(List.of(on, gates), pin.mask(), (a, b) -> a | b);
+        join(pin.mask(), on, gates, outputs);
       }
     }
-    List<Output> outputs = new ArrayList<>();
-    grouped.forEach((key, out) -> outputs.add(new Output(out, key.get(0), key.get(1))));
     return outputs;
   }
 
+  /** To the outputs that depend on the same, or as the first of them. */
+  private static void join(long pin, long on, long gates, List<Output> outputs) {
+    for (int i = 0; i < outputs.size(); i++) {
+      Output other = outputs.get(i);
+      if (other.follows() == on && other.enables() == gates) {
+        outputs.set(i, new Output(other.pins() | pin, on, gates));
+        return;
+      }
+    }
+    outputs.add(new Output(pin, on, gates));
+  }
+
   private static long mask(Set<String> names, Map<String, Long> masks) {
-    return names.stream().mapToLong(masks::get).reduce(0, (a, b) -> a | b);
+    long mask = 0;
+    for (String name : names) {
+      mask |= masks.get(name);
+    }
+    return mask;
+  }
+
+  private static <T> void putAll(List<String> names, T of, Map<String, T> all) {
+    for (String name : names) {
+      all.put(name, of);
+    }
+  }
+
+  private static void added(String name, List<String> more, Map<String, Set<String>> all) {
+    Set<String> some = all.get(name);
+    if (some == null) {
+      some = new LinkedHashSet<>();
+      all.put(name, some);
+    }
+    some.addAll(more);
+  }
+
+  /** By bus and line; behind those that are alike. */
+  private static void sortIn(String name, List<String> names, List<LineName> lines) {
+    LineName line = LineName.of(name);
+    int at = names.size();
+    while (at > 0 && line.compareTo(lines.get(at - 1)) < 0) {
+      at--;
+    }
+    names.add(at, name);
+    lines.add(at, line);
   }
 
   private IllegalArgumentException wrong(String found, String right) {

@@ -114,7 +114,8 @@ final class TestBoards {
         Board.USUALLY_READY_MS,
         Optional.empty(),
         List.of(),
-        Map.of());
+        Map.of(),
+        "");
   }
 
   /** Erased but for one byte in each of pages 0, 3 and 31. */
