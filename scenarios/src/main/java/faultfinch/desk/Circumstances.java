@@ -8,7 +8,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,11 +32,13 @@ final class Circumstances {
 
   private final Board board;
   private final Vocabulary vocabulary;
+  private final Plain plain;
   private final Pattern times;
 
   Circumstances(Board board, Vocabulary vocabulary) {
     this.board = board;
     this.vocabulary = vocabulary;
+    plain = new Plain(vocabulary);
     String number =
         "(\\d+|" + String.join("|", vocabulary.pairs("numbers").keySet()) + "|every other)";
     times =
@@ -68,7 +69,7 @@ final class Circumstances {
    * @param doubt of the whole entry
    */
   Bared of(String phrase, Conditions before, Observation.Doubt doubt) {
-    String text = plain(phrase);
+    String text = plain.of(phrase);
     Conditions when = before;
     if (said(text, "usual")) {
       when = Conditions.USUAL;
@@ -151,34 +152,6 @@ final class Circumstances {
     }
     text = text.replaceAll("\\s+", " ").replaceAll("^[ :,;]+|[ :,;]+$", "");
     return new Bared(text, when, text.isEmpty(), tally, sure, undecided, miscounted, owner);
-  }
-
-  /** The same in fewer ways of writing: no full stop at an end, a blank before a unit. */
-  String plain(String phrase) {
-    String text = phrase.strip().replaceAll("[.!?]+(?= |$)", "").replace('\u2019', '\'');
-    text =
-        text.replaceAll(
-            "(?i)(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
-                + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)",
-            "$1 $2");
-    for (Map.Entry<String, String> n : vocabulary.pairs("numbers").entrySet()) {
-      text =
-          text.replaceAll(
-              "(?i)(?<= |^)"
-                  + n.getKey()
-                  + " (?=(?:m?v|volts?|m?a|amps?|k?hz|hertz|k?ohms?)(?= |$))",
-              n.getValue() + " ");
-    }
-    text =
-        text.replaceAll(
-            "(?i)\\bneither (?:a )?(?!high|low)(\\w+) nor (?:a )?(\\w+)(?= |$)", "no $1 and no $2");
-    for (Map.Entry<String, String> e : vocabulary.pairs("plain").entrySet()) {
-      text =
-          text.replaceAll(
-              "(?i)(?<= |^)" + Pattern.quote(e.getKey()) + "(?= |$)",
-              Matcher.quoteReplacement(e.getValue()));
-    }
-    return text;
   }
 
   private Optional<String> part(String ref) {

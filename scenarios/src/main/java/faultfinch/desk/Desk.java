@@ -47,6 +47,7 @@ public final class Desk {
   private final Vocabulary vocabulary;
   private final Circumstances circumstances;
   private final Deeds deeds;
+  private final Plain plain;
   private final GoodBoard goodBoard;
   private final Subjects subjects;
   private final Stand complete;
@@ -83,6 +84,7 @@ public final class Desk {
     vocabulary = Vocabulary.shipped();
     deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
+    plain = new Plain(vocabulary);
     goodBoard = new GoodBoard(vocabulary);
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
@@ -162,12 +164,11 @@ public final class Desk {
 
   /** Whether a whole entry tells of something done to a part and what came of it. */
   private boolean tried(String says) {
-    Optional<Deeds.Deed> deed = deeds.of(circumstances.plain(says));
+    Optional<Deeds.Deed> deed = deeds.of(plain.of(says));
     if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
       return false;
     }
-    if (pieces(says).stream().filter(p -> deeds.of(circumstances.plain(p)).isPresent()).count()
-        > 1) {
+    if (pieces(says).stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
       return false;
     }
     settle();
@@ -177,16 +178,16 @@ public final class Desk {
 
   /** Whether a piece is something done to a part, or what came of the piece before. */
   private boolean deed(String piece) {
-    if (open.isPresent() && deeds.isResult(circumstances.plain(piece))) {
-      closed(piece, deeds.result(circumstances.plain(piece)));
+    if (open.isPresent() && deeds.isResult(plain.of(piece))) {
+      closed(piece, deeds.result(plain.of(piece)));
       return true;
     }
-    if (open.isPresent() && deeds.isTheSame(circumstances.plain(piece))) {
+    if (open.isPresent() && deeds.isTheSame(plain.of(piece))) {
       // "new U34, still mute": nothing came of it, and the piece may be a look besides.
       closed(piece, Deeds.Result.NOTHING);
-      return stand().phrases.read(circumstances.plain(piece)).findings().isEmpty();
+      return stand().phrases.read(plain.of(piece)).findings().isEmpty();
     }
-    Optional<Deeds.Deed> deed = deeds.of(circumstances.plain(piece));
+    Optional<Deeds.Deed> deed = deeds.of(plain.of(piece));
     boolean known = deed.isPresent() && deed.get().result() != Deeds.Result.NOT_SAID;
     if (deed.isEmpty() || !known && !deed.get().kind().lasts()) {
       return false;

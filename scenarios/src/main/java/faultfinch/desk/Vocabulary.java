@@ -3,8 +3,9 @@ package faultfinch.desk;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,9 @@ final class Vocabulary {
 
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final List<Way> ways = new ArrayList<>();
+  private final Map<String, List<String>> lists = new HashMap<>();
+  private final Map<String, Map<String, String>> paired = new HashMap<>();
+  private final Map<String, List<String>> longest = new HashMap<>();
 
   private Vocabulary(Properties properties) {
     for (String key : new TreeSet<>(properties.stringPropertyNames())) {
@@ -106,7 +110,7 @@ final class Vocabulary {
 
   /** The words of a list, longer ones first. */
   List<String> words(String key) {
-    return longestFirst(list(key));
+    return longest.computeIfAbsent(key, k -> longestFirst(list(k)));
   }
 
   double figure(String key) {
@@ -115,12 +119,16 @@ final class Vocabulary {
 
   /** One thing for another, in the order of the file. */
   Map<String, String> pairs(String key) {
+    return paired.computeIfAbsent(key, this::paired);
+  }
+
+  private Map<String, String> paired(String key) {
     Map<String, String> pairs = new LinkedHashMap<>();
     for (String pair : list(key)) {
       String[] halves = pair.split(" > ");
       pairs.put(halves[0], halves[1]);
     }
-    return pairs;
+    return Collections.unmodifiableMap(pairs);
   }
 
   /** Which of these words stands in a text, the longest; words stand between blanks. */
@@ -139,7 +147,7 @@ final class Vocabulary {
   }
 
   private List<String> list(String key) {
-    return Arrays.asList(texts.get(key).split(", *"));
+    return lists.computeIfAbsent(key, k -> List.of(texts.get(k).split(", *")));
   }
 
   private static List<String> longestFirst(List<String> words) {

@@ -36,11 +36,6 @@ final class LocatedParser {
   }
 
   Located document() {
-    return WellFormed.document(source).orElseGet(this::thoroughly);
-  }
-
-  /** The same with the library that knows all that can be wrong. */
-  Located thoroughly() {
     if (source.text().isBlank()) {
       throw new BadInput(source.file(), 1, 1, "an empty file", "a JSON object");
     }
