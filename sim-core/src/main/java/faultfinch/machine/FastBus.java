@@ -32,6 +32,9 @@ final class FastBus extends CycleBus {
    */
   private static final int FRESH = 24;
 
+  /** No frame of a picture lasts so many cycles. */
+  private static final int FRAME = 65_536;
+
   /** Cycles until a way is looked for again; doubled each time none is found, so far at most. */
   private static final int LOOKED_AGAIN = 20_000;
 
@@ -90,14 +93,8 @@ final class FastBus extends CycleBus {
   /** What {@link #free()} says now. */
   private boolean free;
 
-  /** Whether the next event moves nothing that a cycle or the processor sees. */
-  private boolean quiet;
-
-  /** The scheduling for which that was found out. */
-  private long foreseen = -1;
-
-  /** Per part the count of stored words' moves while which its own output changes are quiet. */
-  private long[] quietWhile = new long[0];
+  private Foresight ahead;
+  private SlowSide slowSide;
 
   private int settling;
 
@@ -143,8 +140,8 @@ final class FastBus extends CycleBus {
             .toArray();
     shortcuts = known.computeIfAbsent(plain, Shortcuts::new);
     shortcuts.resume();
-    quietWhile = new long[c.parts.length];
-    Arrays.fill(quietWhile, -1);
+    ahead = new Foresight(plain, shortcuts, MARGIN);
+    slowSide = new SlowSide(plain, shortcuts.reach());
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
@@ -162,8 +159,6 @@ final class FastBus extends CycleBus {
       boolean row = c.parts[p] instanceof RowMemory;
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
     }
-    foreseen = -1;
-    Arrays.fill(quietWhile, -1);
     slowMoved();
   }
 
@@ -190,8 +185,8 @@ final class FastBus extends CycleBus {
       loseOrbit();
       shortcuts.forget();
     }
-    foreseen = -1;
-    Arrays.fill(quietWhile, -1);
+    ahead.forget();
+    settling = SETTLING;
     slowMoved();
   }
 
@@ -278,7 +273,7 @@ final class FastBus extends CycleBus {
         && !sync
         && steadyVersion == slowVersion
         && free
-        && !(quiet && plain.nextEvent <= core.cycle);
+        && nextQuiet() > core.cycle;
   }
 
   /** Whether a locked processor reads what it read, and nothing moves. */
@@ -514,8 +509,11 @@ final class FastBus extends CycleBus {
     int carried = (reads ? value : data) << 16;
     last = address | carried | VALUED | (reads ? READS : 0) | (sync ? SYNC : 0);
     if (plain.levels.moved) {
-      bringUp(core.cycle);
-      plain.followEdges(Phase.C_END);
+      if (!slowSide.settled(s)) {
+        bringUp(core.cycle);
+        plain.followEdges(Phase.C_END);
+        settling = Math.max(settling, STIRRED);
+      }
       plain.levels.now = core.cycle;
       plain.schedule();
       plain.levels.now = core.cycle + 1;
@@ -523,7 +521,6 @@ final class FastBus extends CycleBus {
       machine.look();
       slowMoved();
       overlook();
-      settling = Math.max(settling, STIRRED);
       plainNow();
     }
     return value;
@@ -687,15 +684,15 @@ final class FastBus extends CycleBus {
 
   /** An event too near for a table sends the next cycles the plain way. */
   private void plainNow() {
-    foresee();
+    ahead.look(core.cycle, hopes());
     core.endBy(horizon());
     plainly = near();
     choose();
   }
 
   private boolean near() {
-    boolean event = !quiet && core.cycle + MARGIN >= plain.nextEvent;
-    event |= core.cycle >= takersFrom || core.cycle + MARGIN >= nextShown();
+    boolean event = !ahead.quiet() && core.cycle + MARGIN >= plain.nextEvent;
+    event |= core.cycle >= takersFrom || core.cycle >= playedFrom();
     return event
         || core.cycle + MARGIN >= shortcuts.nextExpiry()
         || processor.inReset()
@@ -704,9 +701,27 @@ final class FastBus extends CycleBus {
 
   /** Cycle by which the tables have to be left: at a quiet event, or some cycles before another. */
   private long horizon() {
-    long event = quiet ? plain.nextEvent : plain.nextEvent - MARGIN;
-    event = Math.min(event, Math.min(takersFrom, nextShown() - MARGIN));
+    long event = ahead.quiet() ? plain.nextEvent : plain.nextEvent - MARGIN;
+    long shown = interruptsQuietly() ? nextShown() : playedFrom();
+    event = Math.min(event, Math.min(takersFrom, shown));
     return Math.min(event, shortcuts.nextExpiry() - MARGIN);
+  }
+
+  /** Cycle from which on all is played for the sake of what the clockwork next shows. */
+  private long playedFrom() {
+    if (interruptsQuietly()) {
+      return Long.MAX_VALUE;
+    }
+    // What picture latches take last, before the long gap that begins with an interrupt, they keep.
+    return nextShown() - MARGIN - (takersFrom == Long.MAX_VALUE ? 0 : FRESH);
+  }
+
+  /**
+   * Whether the clockwork shows the processor nothing but interrupts, and nobody looks at what
+   * takes data before the next.
+   */
+  private boolean interruptsQuietly() {
+    return orbit != null && orbit.interruptsOnly() && takersFrom - FRAME > nextShown();
   }
 
   /** Cycle in which the clockwork next moves what the processor sees. */
@@ -737,41 +752,35 @@ final class FastBus extends CycleBus {
     }
   }
 
-  /** Looks, on a copy, at what the next event will move. */
-  private void foresee() {
-    if (foreseen == plain.schedulings) {
-      return;
-    }
-    if (!hopes()) {
-      quiet = false;
-      return;
-    }
-    long event = plain.nextEvent;
-    boolean outputsOnly = event + 2L * MARGIN <= plain.nextStored;
-    int due = outputsOnly ? plain.dueAlone(event) : -1;
-    quiet = due >= 0 && quietWhile[due] == plain.movings;
-    if (!quiet) {
-      quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
-      if (due >= 0) {
-        quietWhile[due] = quiet ? plain.movings : -1;
-      }
-    }
-    foreseen = plain.schedulings;
+  @Override
+  void overtake() {
+    catchUp(core.cycle + 1);
   }
 
-  /** Lets quiet events before a cycle happen, each at its own. */
+  /** Cycle of the next event that is quiet, or in which the clockwork next interrupts. */
+  private long nextQuiet() {
+    long event = ahead.quiet() ? plain.nextEvent : Long.MAX_VALUE;
+    return interruptsQuietly() ? Math.min(event, nextShown()) : event;
+  }
+
+  /** Lets what is quiet happen that is due before a cycle, each at its own. */
   private void catchUp(long before) {
-    Levels levels = plain.levels;
-    while (quiet && plain.nextEvent < before) {
-      long event = plain.nextEvent;
-      levels.now = event;
-      plain.events();
+    for (long due = nextQuiet(); due < before; due = nextQuiet()) {
+      Levels levels = plain.levels;
+      levels.now = due;
+      if (ahead.quiet() && plain.nextEvent == due) {
+        plain.events();
+      } else {
+        orbit.bringTo(due + 1);
+      }
       levels.settle();
+      plain.forgetEdges(shortcuts.reach().waiting);
       slowVersion++;
+      processor.sample(cpuIn(), core, due);
       overlook();
-      levels.now = event + 1;
+      levels.now = due + 1;
       machine.look();
-      foresee();
+      ahead.look(due + 1, hopes());
     }
   }
 

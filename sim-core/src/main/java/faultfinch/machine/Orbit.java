@@ -39,6 +39,7 @@ final class Orbit {
   private boolean[] moves;
 
   private boolean shows;
+  private final boolean interruptsOnly;
 
   private final int[] keyed;
 
@@ -77,6 +78,7 @@ final class Orbit {
     this.wordsThen = new long[counters.length][];
     this.cellsThen = new byte[counters.length][];
     this.shown = Arrays.stream(counters).mapToLong(clockwork::shown).toArray();
+    this.interruptsOnly = clockwork.interruptsOnly();
     this.keyed = keyed(clockwork);
   }
 
@@ -392,7 +394,13 @@ final class Orbit {
       plain.levels.touch(counters[k]);
     }
     at = cycle;
+    countedUntil = countedUntil < cycle ? -1 : countedUntil;
     remember();
+  }
+
+  /** Whether nothing of what moves shows to anybody but the interrupt pin of the processor. */
+  boolean interruptsOnly() {
+    return interruptsOnly && !shows;
   }
 
   /** First cycle from the one at hand in which something moves that shows. */

@@ -2,7 +2,6 @@ package faultfinch.machine;
 
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
-import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -71,12 +70,7 @@ final class Shortcuts {
     this.isolated = isolated();
     this.onlySlow = new boolean[c.parts.length];
     for (int p = 0; p < c.parts.length; p++) {
-      long receives =
-          c.parts[p].pinout().pins().stream()
-              .filter(Pin::receives)
-              .mapToLong(Pin::mask)
-              .reduce(0, (x, y) -> x | y);
-      onlySlow[p] = (receives & ~reach.slowPins[p]) == 0;
+      onlySlow[p] = reach.onlySlow(p);
     }
     this.restAt = new long[c.parts.length];
     this.restKnown = new boolean[c.parts.length];
@@ -219,8 +213,8 @@ final class Shortcuts {
 
   /**
    * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
-   * processor does not read, makes no part store anything in the phases after, and nothing else
-   * happens until some cycles later.
+   * processor reads for interrupts alone, makes no part store anything in the phases after, and
+   * nothing else happens until some cycles later.
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
@@ -249,9 +243,12 @@ final class Shortcuts {
     boolean[] isolated = new boolean[c.netCount];
     for (int net = 0; net < c.netCount; net++) {
       isolated[net] = !reach.fast[net];
+      boolean read = false;
       for (int g : c.receivers[net]) {
-        isolated[net] &= c.partOf[g] != c.cpu;
+        read |= c.partOf[g] == c.cpu;
       }
+      // The core may be told of an interrupt late.
+      isolated[net] &= !read || reach.fastControl == 0 && SlowSide.interrupts(c, net);
     }
     for (int key : reach.keys) {
       isolated[key] = false;
