@@ -3,7 +3,9 @@ package faultfinch.machine;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +33,9 @@ final class FastBus extends CycleBus {
    * with an older cell until its next clock.
    */
   private static final int FRESH = 24;
+
+  /** So many wirings are remembered that are no kin. */
+  private static final int LORES = 4;
 
   /** No frame of a picture lasts so many cycles. */
   private static final int FRAME = 65_536;
@@ -73,6 +78,9 @@ final class FastBus extends CycleBus {
 
   /** What is known of each wiring that may come back. */
   private final Map<PlainCycle, Shortcuts> known = new IdentityHashMap<>();
+
+  /** What was found out about wirings, the one used last at the front. */
+  private final Deque<Lore> lores = new ArrayDeque<>();
 
   /** The way last found in each wiring. */
   private final Map<PlainCycle, Orbit> ways = new IdentityHashMap<>();
@@ -138,7 +146,7 @@ final class FastBus extends CycleBus {
         IntStream.range(0, c.parts.length)
             .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
             .toArray();
-    shortcuts = known.computeIfAbsent(plain, Shortcuts::new);
+    shortcuts = known.computeIfAbsent(plain, this::asking);
     shortcuts.resume();
     ahead = new Foresight(plain, shortcuts, MARGIN);
     slowSide = new SlowSide(plain, shortcuts.reach());
@@ -160,6 +168,21 @@ final class FastBus extends CycleBus {
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
     }
     slowMoved();
+  }
+
+  private Shortcuts asking(PlainCycle wiring) {
+    Reach reach = new Reach(wiring.circuit);
+    Lore found =
+        lores.stream()
+            .filter(lore -> lore.holdsFor(wiring.circuit, reach))
+            .findFirst()
+            .orElseGet(() -> new Lore(wiring.circuit, reach));
+    lores.remove(found);
+    lores.addFirst(found);
+    if (lores.size() > LORES) {
+      lores.removeLast();
+    }
+    return new Shortcuts(wiring, reach, found);
   }
 
   @Override

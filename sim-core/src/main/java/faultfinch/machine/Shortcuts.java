@@ -2,11 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -19,8 +15,6 @@ import java.util.stream.IntStream;
  * for which other addresses.
  */
 final class Shortcuts {
-  private static final int KEPT = 64;
-
   /** Numbers that say what a part tells: which pins drive and how, in halves. */
   private static final int TOLD = 4;
 
@@ -30,14 +24,14 @@ final class Shortcuts {
   private final Circuit c;
   private final Reach reach;
   private final long[] lineDrivers;
-  private final Map<List<Integer>, Tables> bySlow = new LinkedHashMap<>();
-  private final MaskClasses classes = new MaskClasses();
+  private final Lore lore;
   private final Influence influence;
   private final Judge judge;
   private final Actors actors;
-  private final boolean[] drivenOnce;
-  private final boolean[] floatedOnce;
-  private final boolean[] contended;
+
+  /** The lowest pin of each net. */
+  private final int[] first;
+
   private final boolean[] isolated;
   private final Levels.Copy copy;
   private final Store saved;
@@ -49,20 +43,25 @@ final class Shortcuts {
 
   private int[] holders;
 
-  /** The sets of rows that needed no clock so far. */
-  private final List<boolean[][]> rowsSeen = new ArrayList<>();
-
   private Tables current;
   private final boolean[] onlySlow;
-  private final long[] restAt;
-  private final boolean[] restKnown;
   private boolean flushed;
   private int[] scratch;
 
-  Shortcuts(PlainCycle plain) {
+  /**
+   * Asks a machine.
+   *
+   * @param lore what is known of its wiring, and where it is kept
+   */
+  Shortcuts(PlainCycle plain, Reach reach, Lore lore) {
     this.plain = plain;
     this.c = plain.circuit;
-    this.reach = new Reach(c);
+    this.reach = reach;
+    this.lore = lore;
+    this.first = new int[c.netCount];
+    for (int g = c.netOf.length - 1; g >= 0; g--) {
+      first[c.netOf[g]] = g;
+    }
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
@@ -72,11 +71,6 @@ final class Shortcuts {
     for (int p = 0; p < c.parts.length; p++) {
       onlySlow[p] = reach.onlySlow(p);
     }
-    this.restAt = new long[c.parts.length];
-    this.restKnown = new boolean[c.parts.length];
-    this.drivenOnce = new boolean[c.netCount];
-    this.floatedOnce = new boolean[c.netCount];
-    this.contended = new boolean[c.netCount];
     this.lineDrivers = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (reach.lineOf[c.netOf[g]] != 0 && c.partOf[g] != c.cpu) {
@@ -84,7 +78,7 @@ final class Shortcuts {
       }
     }
     this.influence = c.cpu < 0 ? null : new Influence(plain, reach, lineDrivers);
-    this.judge = new Judge(plain, reach, influence, lineDrivers, classes);
+    this.judge = new Judge(plain, reach, influence, lineDrivers, lore.classes);
     this.actors = new Actors(plain.levels);
     this.telling =
         IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
@@ -101,16 +95,21 @@ final class Shortcuts {
   }
 
   int[] and() {
-    return classes.and;
+    return lore.classes.and;
   }
 
   int[] or() {
-    return classes.or;
+    return lore.classes.or;
   }
 
   /** The clockwork's way from here on, or empty if it does not come round. */
   Optional<Orbit> orbit(long cycle) {
-    return Orbit.from(plain, reach, influence, cycle);
+    Optional<Orbit> way =
+        lore.way
+            .flatMap(known -> known.on(plain, reach.clockwork, cycle))
+            .or(() -> Orbit.from(plain, reach, influence, cycle));
+    lore.way = way.or(() -> lore.way);
+    return way;
   }
 
   /** Whether a switch to a supply net loads a net that is not slow: no level tells of it. */
@@ -142,23 +141,14 @@ final class Shortcuts {
 
   /** Drops all that is known: what it depends on is otherwise, and no level tells of it. */
   void forget() {
-    bySlow.clear();
+    lore.forget();
     current = null;
   }
 
   /** The number of the rows that need no clock now; what is tabled depends on them. */
   private int refreshed() {
     boolean[][] rows = plain.levels.refreshed;
-    if (rows == null) {
-      return -1;
-    }
-    for (int i = 0; i < rowsSeen.size(); i++) {
-      if (Arrays.deepEquals(rowsSeen.get(i), rows)) {
-        return i;
-      }
-    }
-    rowsSeen.add(rows);
-    return rowsSeen.size() - 1;
+    return rows == null ? -1 : lore.number(rows);
   }
 
   /** The tables that hold while the slow levels are as they are now. */
@@ -172,17 +162,8 @@ final class Shortcuts {
     if (same) {
       return current;
     }
-    List<Integer> key = Arrays.stream(keyed).boxed().toList();
-    Tables tables = bySlow.get(key);
-    if (tables == null) {
-      if (bySlow.size() >= KEPT) {
-        bySlow.remove(bySlow.keySet().iterator().next());
-      }
-      tables = new Tables(reach.syncRead);
-      bySlow.put(key, tables);
-    }
-    current = tables;
-    return tables;
+    current = lore.tables(Arrays.stream(keyed).boxed().toList(), reach.syncRead);
+    return current;
   }
 
   /**
@@ -417,9 +398,9 @@ final class Shortcuts {
     for (int p = 0; p < c.parts.length; p++) {
       if (reach.fastEdges[p] != 0) {
         long now = plain.levels.pins[p].in & reach.fastEdges[p];
-        restAt[p] = restKnown[p] ? restAt[p] : now;
-        restKnown[p] = true;
-        rest &= now == restAt[p];
+        lore.restAt[p] = lore.restKnown[p] ? lore.restAt[p] : now;
+        lore.restKnown[p] = true;
+        rest &= now == lore.restAt[p];
       }
     }
     return rest;
@@ -438,15 +419,15 @@ final class Shortcuts {
       if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
         plainly |= floats && actors.any(net, a);
-        floatedOnce[net] |= floats;
-        drivenOnce[net] |= !floats;
-        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
-          contended[net] = true;
+        int pin = first[net];
+        lore.floatedOnce[pin] |= floats;
+        lore.drivenOnce[pin] |= !floats;
+        if (lore.floatedOnce[pin] && lore.drivenOnce[pin] && !lore.contended[pin]) {
+          lore.contended[pin] = true;
           flushed = true;
-          bySlow.clear();
-          current = null;
+          forget();
         }
-        plainly |= !floats && contended[net];
+        plainly |= !floats && lore.contended[pin];
       }
     }
     return plainly;

@@ -54,7 +54,8 @@ final class SlowSide {
     }
     edges =
         IntStream.range(0, c.parts.length)
-            .anyMatch(p -> (c.edgePins(p) & reach.waiting[p]) != 0 && !reach.onlySlow(p));
+            .filter(p -> !reach.onlySlow(p) && !reach.clockwork.parts[p])
+            .anyMatch(p -> (c.edgePins(p) & reach.waiting[p]) != 0);
   }
 
   /** Whether of all who read a net only the interrupt pin of the processor does anything then. */
