@@ -98,6 +98,15 @@ final class FastBus extends CycleBus {
 
   private boolean plainly;
 
+  /**
+   * Whether the next instruction may not end before an event: its cycles are looked up one by one,
+   * and played from the event on.
+   */
+  private boolean edging;
+
+  /** The cycle of that event. */
+  private long playFrom = Long.MAX_VALUE;
+
   /** What {@link #free()} says now. */
   private boolean free;
 
@@ -233,7 +242,7 @@ final class FastBus extends CycleBus {
   @Override
   protected void choose() {
     free = free();
-    boolean direct = tabled();
+    boolean direct = tabled() && !edging;
     fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
     writeAt = direct && overlooked == null ? tables.writeAt : none;
@@ -294,6 +303,7 @@ final class FastBus extends CycleBus {
   private boolean waitsOn(int address, boolean sync) {
     return address == steadyAt
         && !sync
+        && !edging
         && steadyVersion == slowVersion
         && free
         && nextQuiet() > core.cycle;
@@ -355,9 +365,18 @@ final class FastBus extends CycleBus {
   }
 
   private int slow(int address, boolean reads, int data, boolean sync) {
-    if (!tabled()) {
+    if (!tabled() || edging && (replays() || core.cycle >= playFrom)) {
       return plain(address, reads, data, sync);
     }
+    int noted = noted();
+    int value = known(address, reads, data, sync);
+    if (noted == noted()) {
+      note(value);
+    }
+    return value;
+  }
+
+  private int known(int address, boolean reads, int data, boolean sync) {
     Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
     if (s == null) {
       s = ask(address, reads, sync);
@@ -709,34 +728,24 @@ final class FastBus extends CycleBus {
   private void plainNow() {
     ahead.look(core.cycle, hopes());
     core.endBy(horizon());
-    plainly = near();
+    playFrom = playedFrom();
+    edging = core.cycle + MARGIN >= playFrom;
+    plainly = core.cycle >= playFrom || processor.inReset() || !processor.ready(cpuIn());
     choose();
   }
 
-  private boolean near() {
-    boolean event = !ahead.quiet() && core.cycle + MARGIN >= plain.nextEvent;
-    event |= core.cycle >= takersFrom || core.cycle >= playedFrom();
-    return event
-        || core.cycle + MARGIN >= shortcuts.nextExpiry()
-        || processor.inReset()
-        || !processor.ready(cpuIn());
-  }
-
-  /** Cycle by which the tables have to be left: at a quiet event, or some cycles before another. */
+  /** Cycle by which whole instructions from the tables have to end. */
   private long horizon() {
-    long event = ahead.quiet() ? plain.nextEvent : plain.nextEvent - MARGIN;
-    long shown = interruptsQuietly() ? nextShown() : playedFrom();
-    event = Math.min(event, Math.min(takersFrom, shown));
-    return Math.min(event, shortcuts.nextExpiry() - MARGIN);
+    return Math.min(nextQuiet(), playedFrom() - MARGIN);
   }
 
-  /** Cycle from which on all is played for the sake of what the clockwork next shows. */
+  /** Cycle from which on all is played: something happens then that is not quiet. */
   private long playedFrom() {
-    if (interruptsQuietly()) {
-      return Long.MAX_VALUE;
-    }
+    long event = ahead.quiet() ? Long.MAX_VALUE : plain.nextEvent;
     // What picture latches take last, before the long gap that begins with an interrupt, they keep.
-    return nextShown() - MARGIN - (takersFrom == Long.MAX_VALUE ? 0 : FRESH);
+    long shown = nextShown() - (takersFrom == Long.MAX_VALUE ? 0 : FRESH);
+    event = interruptsQuietly() ? event : Math.min(event, shown);
+    return Math.min(event, Math.min(takersFrom, shortcuts.nextExpiry()));
   }
 
   /**
@@ -839,7 +848,7 @@ final class FastBus extends CycleBus {
     while (core.cycle < until) {
       catchUp(core.cycle);
       plainNow();
-      if (!tabled() && !stands()) {
+      if ((!tabled() || edging) && !stands()) {
         careful(until);
         liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {
