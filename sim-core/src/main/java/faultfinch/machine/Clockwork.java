@@ -133,6 +133,13 @@ final class Clockwork {
     return shown;
   }
 
+  /** Whether what counting parts show tells nobody more than that the processor is interrupted. */
+  boolean interruptsOnly() {
+    boolean[] reached = movedBy(counting);
+    return IntStream.range(0, c.netCount)
+        .allMatch(net -> !reached[net] || !visible[net] || SlowSide.interrupts(c, net));
+  }
+
   /** Whether there is any. */
   boolean any() {
     return IntStream.range(0, parts.length).anyMatch(p -> parts[p]);

@@ -116,6 +116,11 @@ abstract class CycleBus implements Bus {
     return resumeAt >= 0;
   }
 
+  /** Has the pins told whatever happened by itself up to the end of the cycle at hand. */
+  void overtake() {
+    // The plain machine's pins are told in every cycle.
+  }
+
   /** Whether the call now answered only repeats what was seen before. */
   boolean replays() {
     return played < replaying;
@@ -209,11 +214,21 @@ abstract class CycleBus implements Bus {
     if (sync) {
       machine.reached(address, core.cycle);
     }
+    note(value);
+    return value;
+  }
+
+  /** Writes down a cycle of the instruction at hand, should it have to be replayed. */
+  protected void note(int value) {
     if (played < replay.length) {
       replayEnd[played] = core.cycle;
       replay[played++] = value;
     }
-    return value;
+  }
+
+  /** How many cycles of the instruction at hand are written down. */
+  protected int noted() {
+    return played;
   }
 
   private void settled(long cycle) {

@@ -3,7 +3,9 @@ package faultfinch.machine;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +33,12 @@ final class FastBus extends CycleBus {
    * with an older cell until its next clock.
    */
   private static final int FRESH = 24;
+
+  /** So many wirings are remembered that are no kin. */
+  private static final int LORES = 4;
+
+  /** No frame of a picture lasts so many cycles. */
+  private static final int FRAME = 65_536;
 
   /** Cycles until a way is looked for again; doubled each time none is found, so far at most. */
   private static final int LOOKED_AGAIN = 20_000;
@@ -71,6 +79,9 @@ final class FastBus extends CycleBus {
   /** What is known of each wiring that may come back. */
   private final Map<PlainCycle, Shortcuts> known = new IdentityHashMap<>();
 
+  /** What was found out about wirings, the one used last at the front. */
+  private final Deque<Lore> lores = new ArrayDeque<>();
+
   /** The way last found in each wiring. */
   private final Map<PlainCycle, Orbit> ways = new IdentityHashMap<>();
 
@@ -87,17 +98,20 @@ final class FastBus extends CycleBus {
 
   private boolean plainly;
 
+  /**
+   * Whether the next instruction may not end before an event: its cycles are looked up one by one,
+   * and played from the event on.
+   */
+  private boolean edging;
+
+  /** The cycle of that event. */
+  private long playFrom = Long.MAX_VALUE;
+
   /** What {@link #free()} says now. */
   private boolean free;
 
-  /** Whether the next event moves nothing that a cycle or the processor sees. */
-  private boolean quiet;
-
-  /** The scheduling for which that was found out. */
-  private long foreseen = -1;
-
-  /** Per part the count of stored words' moves while which its own output changes are quiet. */
-  private long[] quietWhile = new long[0];
+  private Foresight ahead;
+  private SlowSide slowSide;
 
   private int settling;
 
@@ -141,10 +155,10 @@ final class FastBus extends CycleBus {
         IntStream.range(0, c.parts.length)
             .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
             .toArray();
-    shortcuts = known.computeIfAbsent(plain, Shortcuts::new);
+    shortcuts = known.computeIfAbsent(plain, this::asking);
     shortcuts.resume();
-    quietWhile = new long[c.parts.length];
-    Arrays.fill(quietWhile, -1);
+    ahead = new Foresight(plain, shortcuts, MARGIN);
+    slowSide = new SlowSide(plain, shortcuts.reach());
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
@@ -162,9 +176,22 @@ final class FastBus extends CycleBus {
       boolean row = c.parts[p] instanceof RowMemory;
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
     }
-    foreseen = -1;
-    Arrays.fill(quietWhile, -1);
     slowMoved();
+  }
+
+  private Shortcuts asking(PlainCycle wiring) {
+    Reach reach = new Reach(wiring.circuit);
+    Lore found =
+        lores.stream()
+            .filter(lore -> lore.holdsFor(wiring.circuit, reach))
+            .findFirst()
+            .orElseGet(() -> new Lore(wiring.circuit, reach));
+    lores.remove(found);
+    lores.addFirst(found);
+    if (lores.size() > LORES) {
+      lores.removeLast();
+    }
+    return new Shortcuts(wiring, reach, found);
   }
 
   @Override
@@ -190,8 +217,8 @@ final class FastBus extends CycleBus {
       loseOrbit();
       shortcuts.forget();
     }
-    foreseen = -1;
-    Arrays.fill(quietWhile, -1);
+    ahead.forget();
+    settling = SETTLING;
     slowMoved();
   }
 
@@ -215,7 +242,7 @@ final class FastBus extends CycleBus {
   @Override
   protected void choose() {
     free = free();
-    boolean direct = tabled();
+    boolean direct = tabled() && !edging;
     fetchAt = direct ? tables.fetchAt : none;
     readAt = direct ? tables.readAt : none;
     writeAt = direct && overlooked == null ? tables.writeAt : none;
@@ -276,9 +303,10 @@ final class FastBus extends CycleBus {
   private boolean waitsOn(int address, boolean sync) {
     return address == steadyAt
         && !sync
+        && !edging
         && steadyVersion == slowVersion
         && free
-        && !(quiet && plain.nextEvent <= core.cycle);
+        && nextQuiet() > core.cycle;
   }
 
   /** Whether a locked processor reads what it read, and nothing moves. */
@@ -337,9 +365,18 @@ final class FastBus extends CycleBus {
   }
 
   private int slow(int address, boolean reads, int data, boolean sync) {
-    if (!tabled()) {
+    if (!tabled() || edging && (replays() || core.cycle >= playFrom)) {
       return plain(address, reads, data, sync);
     }
+    int noted = noted();
+    int value = known(address, reads, data, sync);
+    if (noted == noted()) {
+      note(value);
+    }
+    return value;
+  }
+
+  private int known(int address, boolean reads, int data, boolean sync) {
     Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
     if (s == null) {
       s = ask(address, reads, sync);
@@ -514,8 +551,11 @@ final class FastBus extends CycleBus {
     int carried = (reads ? value : data) << 16;
     last = address | carried | VALUED | (reads ? READS : 0) | (sync ? SYNC : 0);
     if (plain.levels.moved) {
-      bringUp(core.cycle);
-      plain.followEdges(Phase.C_END);
+      if (!slowSide.settled(s)) {
+        bringUp(core.cycle);
+        plain.followEdges(Phase.C_END);
+        settling = Math.max(settling, STIRRED);
+      }
       plain.levels.now = core.cycle;
       plain.schedule();
       plain.levels.now = core.cycle + 1;
@@ -523,7 +563,6 @@ final class FastBus extends CycleBus {
       machine.look();
       slowMoved();
       overlook();
-      settling = Math.max(settling, STIRRED);
       plainNow();
     }
     return value;
@@ -687,26 +726,34 @@ final class FastBus extends CycleBus {
 
   /** An event too near for a table sends the next cycles the plain way. */
   private void plainNow() {
-    foresee();
+    ahead.look(core.cycle, hopes());
     core.endBy(horizon());
-    plainly = near();
+    playFrom = playedFrom();
+    edging = core.cycle + MARGIN >= playFrom;
+    plainly = core.cycle >= playFrom || processor.inReset() || !processor.ready(cpuIn());
     choose();
   }
 
-  private boolean near() {
-    boolean event = !quiet && core.cycle + MARGIN >= plain.nextEvent;
-    event |= core.cycle >= takersFrom || core.cycle + MARGIN >= nextShown();
-    return event
-        || core.cycle + MARGIN >= shortcuts.nextExpiry()
-        || processor.inReset()
-        || !processor.ready(cpuIn());
+  /** Cycle by which whole instructions from the tables have to end. */
+  private long horizon() {
+    return Math.min(nextQuiet(), playedFrom() - MARGIN);
   }
 
-  /** Cycle by which the tables have to be left: at a quiet event, or some cycles before another. */
-  private long horizon() {
-    long event = quiet ? plain.nextEvent : plain.nextEvent - MARGIN;
-    event = Math.min(event, Math.min(takersFrom, nextShown() - MARGIN));
-    return Math.min(event, shortcuts.nextExpiry() - MARGIN);
+  /** Cycle from which on all is played: something happens then that is not quiet. */
+  private long playedFrom() {
+    long event = ahead.quiet() ? Long.MAX_VALUE : plain.nextEvent;
+    // What picture latches take last, before the long gap that begins with an interrupt, they keep.
+    long shown = nextShown() - (takersFrom == Long.MAX_VALUE ? 0 : FRESH);
+    event = interruptsQuietly() ? event : Math.min(event, shown);
+    return Math.min(event, Math.min(takersFrom, shortcuts.nextExpiry()));
+  }
+
+  /**
+   * Whether the clockwork shows the processor nothing but interrupts, and nobody looks at what
+   * takes data before the next.
+   */
+  private boolean interruptsQuietly() {
+    return orbit != null && orbit.interruptsOnly() && takersFrom - FRAME > nextShown();
   }
 
   /** Cycle in which the clockwork next moves what the processor sees. */
@@ -737,41 +784,35 @@ final class FastBus extends CycleBus {
     }
   }
 
-  /** Looks, on a copy, at what the next event will move. */
-  private void foresee() {
-    if (foreseen == plain.schedulings) {
-      return;
-    }
-    if (!hopes()) {
-      quiet = false;
-      return;
-    }
-    long event = plain.nextEvent;
-    boolean outputsOnly = event + 2L * MARGIN <= plain.nextStored;
-    int due = outputsOnly ? plain.dueAlone(event) : -1;
-    quiet = due >= 0 && quietWhile[due] == plain.movings;
-    if (!quiet) {
-      quiet = event != Long.MAX_VALUE && shortcuts.quiet(event, MARGIN);
-      if (due >= 0) {
-        quietWhile[due] = quiet ? plain.movings : -1;
-      }
-    }
-    foreseen = plain.schedulings;
+  @Override
+  void overtake() {
+    catchUp(core.cycle + 1);
   }
 
-  /** Lets quiet events before a cycle happen, each at its own. */
+  /** Cycle of the next event that is quiet, or in which the clockwork next interrupts. */
+  private long nextQuiet() {
+    long event = ahead.quiet() ? plain.nextEvent : Long.MAX_VALUE;
+    return interruptsQuietly() ? Math.min(event, nextShown()) : event;
+  }
+
+  /** Lets what is quiet happen that is due before a cycle, each at its own. */
   private void catchUp(long before) {
-    Levels levels = plain.levels;
-    while (quiet && plain.nextEvent < before) {
-      long event = plain.nextEvent;
-      levels.now = event;
-      plain.events();
+    for (long due = nextQuiet(); due < before; due = nextQuiet()) {
+      Levels levels = plain.levels;
+      levels.now = due;
+      if (ahead.quiet() && plain.nextEvent == due) {
+        plain.events();
+      } else {
+        orbit.bringTo(due + 1);
+      }
       levels.settle();
+      plain.forgetEdges(shortcuts.reach().waiting);
       slowVersion++;
+      processor.sample(cpuIn(), core, due);
       overlook();
-      levels.now = event + 1;
+      levels.now = due + 1;
       machine.look();
-      foresee();
+      ahead.look(due + 1, hopes());
     }
   }
 
@@ -807,7 +848,7 @@ final class FastBus extends CycleBus {
     while (core.cycle < until) {
       catchUp(core.cycle);
       plainNow();
-      if (!tabled() && !stands()) {
+      if ((!tabled() || edging) && !stands()) {
         careful(until);
         liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {

@@ -10,6 +10,7 @@ import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Which address lines, and whether the clockwork, could sway the levels of a settled phase: so that
@@ -59,6 +60,10 @@ final class Influence {
   private final int[][] rows;
 
   private final int[][] ends;
+
+  /** Outputs that are looked at; all unless only some pins matter. */
+  private int[] nodes;
+
   private int lines;
   private boolean again;
   private boolean refused;
@@ -85,6 +90,7 @@ final class Influence {
     aside = like.aside;
     rows = new int[c.parts.length][0];
     ends = rows;
+    nodes = like.nodes;
   }
 
   Influence(PlainCycle plain, Reach reach, long[] lineDrivers) {
@@ -111,6 +117,7 @@ final class Influence {
     aside = new boolean[n];
     rows = new int[n][];
     ends = new int[n][];
+    nodes = IntStream.range(0, c.nodePart.length).toArray();
     for (int p = 0; p < n; p++) {
       stores[p] = c.alive[p] && Clockwork.stores(c, p) && !clockwork.parts[p];
       aside[p] = aside(p);
@@ -190,6 +197,40 @@ final class Influence {
   /** The same eyes on another machine of the same circuit. */
   Influence on(PlainCycle other) {
     return new Influence(other, this);
+  }
+
+  /** From now on only these pins of each part are asked about: what leads to no other is left. */
+  void only(long[] pins) {
+    boolean[] wanted = new boolean[c.netCount];
+    for (int g = 0; g < c.netOf.length; g++) {
+      wanted[c.netOf[g]] |= (pins[c.partOf[g]] >>> c.bitOf[g] & 1) != 0;
+    }
+    boolean[] leads = new boolean[c.nodePart.length];
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (int node = 0; node < leads.length; node++) {
+        if (!leads[node] && (c.nodeGroup[node] >= 0 || anyWanted(node, wanted))) {
+          leads[node] = true;
+          more = true;
+          long from = c.nodeFollows[node] | c.nodeEnables[node];
+          for (; from != 0; from &= from - 1) {
+            int bit = Long.numberOfTrailingZeros(from);
+            wanted[c.netOf[c.pinBase[c.nodePart[node]] + bit]] = true;
+          }
+        }
+      }
+    }
+    nodes = IntStream.range(0, leads.length).filter(node -> leads[node]).toArray();
+  }
+
+  private boolean anyWanted(int node, boolean[] wanted) {
+    boolean any = false;
+    for (long left = c.nodePins[node]; left != 0; left &= left - 1) {
+      int net = c.netOf[c.pinBase[c.nodePart[node]] + Long.numberOfTrailingZeros(left)];
+      any |= wanted[net] || c.groupOf[net] >= 0;
+    }
+    return any;
   }
 
   /**
@@ -333,7 +374,7 @@ final class Influence {
     boolean more = true;
     while (more) {
       more = false;
-      for (int node = 0; node < c.nodePart.length; node++) {
+      for (int node : nodes) {
         more |= node(node);
       }
     }

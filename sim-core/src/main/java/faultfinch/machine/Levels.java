@@ -74,6 +74,10 @@ final class Levels {
   private long nextExpiry = Part.NEVER;
   final Marks marks;
   private final long[] dirty;
+
+  /** How often marks were taken off; a part touched since then is marked. */
+  private long rests = 1;
+
   private final long[] asleep;
   private final int words;
 
@@ -311,8 +315,12 @@ final class Levels {
 
   /** Marks the outputs of a part for settling. */
   void touch(int part) {
-    pins[part].stored = true;
-    outputs[part].mark(dirty);
+    PartPins view = pins[part];
+    view.stored = true;
+    if (view.touched != rests) {
+      view.touched = rests;
+      outputs[part].mark(dirty);
+    }
   }
 
   /** Brings all levels to rest. */
@@ -331,6 +339,7 @@ final class Levels {
       }
       dirty[w] = 0;
     }
+    rests++;
   }
 
   /**
@@ -875,6 +884,7 @@ final class Levels {
     nextExpiry = copy.nextExpiry;
     phase = copy.phase;
     Arrays.fill(dirty, 0);
+    rests++;
     Arrays.fill(asleep, 0);
     marks.anyEdge();
   }

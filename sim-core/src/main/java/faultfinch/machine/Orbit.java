@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The clockwork's way round: what its running parts store at the start of every cycle until they
@@ -39,6 +40,7 @@ final class Orbit {
   private boolean[] moves;
 
   private boolean shows;
+  private final boolean interruptsOnly;
 
   private final int[] keyed;
 
@@ -69,6 +71,27 @@ final class Orbit {
   /** The first cycle in which a counting part moves what shows; found out up to that. */
   private long countedUntil = -1;
 
+  /** The same way of another wiring that is kin to its own. */
+  private Orbit(PlainCycle plain, Orbit like) {
+    this.plain = plain;
+    this.c = plain.circuit;
+    this.runners = like.runners;
+    this.counters = like.counters;
+    this.wordsThen = like.wordsThen.clone();
+    this.cellsThen = like.cellsThen.clone();
+    this.shown = like.shown;
+    this.interruptsOnly = like.interruptsOnly;
+    this.keyed = like.keyed;
+    this.start = like.start;
+    this.length = like.length;
+    this.words = like.words;
+    this.steps = like.steps;
+    this.moves = like.moves;
+    this.shows = like.shows;
+    this.strobed = like.strobed;
+    this.at = like.at;
+  }
+
   private Orbit(PlainCycle plain, Clockwork clockwork) {
     this.plain = plain;
     this.c = plain.circuit;
@@ -77,6 +100,7 @@ final class Orbit {
     this.wordsThen = new long[counters.length][];
     this.cellsThen = new byte[counters.length][];
     this.shown = Arrays.stream(counters).mapToLong(clockwork::shown).toArray();
+    this.interruptsOnly = clockwork.interruptsOnly();
     this.keyed = keyed(clockwork);
   }
 
@@ -95,6 +119,19 @@ final class Orbit {
     return orbit.play(reach, influence, cycle) ? Optional.of(orbit) : Optional.empty();
   }
 
+  /**
+   * The same way in a wiring that is kin to its own, if what runs by itself is on it there; where a
+   * frame is written down that is not looked into.
+   */
+  Optional<Orbit> on(PlainCycle other, Clockwork clockwork, long cycle) {
+    Orbit way = new Orbit(other, this);
+    boolean holds = schedule == null && at <= cycle && way.holds(cycle, clockwork);
+    if (holds) {
+      way.standAt(cycle);
+    }
+    return holds ? Optional.of(way) : Optional.empty();
+  }
+
   private boolean play(Reach reach, Influence influence, long cycle) {
     start = cycle;
     at = cycle;
@@ -103,16 +140,19 @@ final class Orbit {
     Levels levels = understudy.levels;
     Store store = understudy.store;
     Influence eyes = influence.on(understudy);
+    eyes.only(rowPins());
+    int[] visible = visible(reach.clockwork);
+    int[] keys = reach.clockwork.keys;
     List<long[]> found = new ArrayList<>();
     List<int[]> counts = new ArrayList<>();
     List<Boolean> moved = new ArrayList<>();
     strobed = rows();
     boolean[][] swayed = rows();
-    int[] seen = shownLevels(levels, reach.clockwork);
+    int[] seen = shownLevels(levels, visible);
     boolean[] moving = new boolean[1];
     understudy.watchPhases(
         (phase, ns) -> {
-          moving[0] |= !Arrays.equals(seen, shownLevels(levels, reach.clockwork));
+          moving[0] |= moved(seen, levels, visible);
           if (phase == Phase.V_ROW) {
             strobes(levels, eyes, swayed);
           }
@@ -123,12 +163,13 @@ final class Orbit {
       counts.add(counts(levels));
       moving[0] = false;
       understudy.turn();
-      int[] now = shownLevels(levels, reach.clockwork);
-      moving[0] |= !Arrays.equals(seen, now);
-      System.arraycopy(now, 0, seen, 0, now.length);
+      moving[0] |= moved(seen, levels, visible);
+      System.arraycopy(shownLevels(levels, visible), 0, seen, 0, seen.length);
       moved.add(moving[0]);
-      if (!Arrays.equals(keyed, keyedOf(levels, reach.clockwork))) {
-        return false;
+      for (int i = 0; i < keys.length; i++) {
+        if (keyed[i] != levels.mv[keys[i]]) {
+          return false;
+        }
       }
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
@@ -233,21 +274,49 @@ final class Orbit {
     return schedule == null || current && !outdated;
   }
 
-  private static int[] keyedOf(Levels levels, Clockwork clockwork) {
-    return Arrays.stream(clockwork.keys).map(net -> levels.mv[net]).toArray();
+  private static int[] visible(Clockwork clockwork) {
+    return IntStream.range(0, clockwork.visible.length)
+        .filter(net -> clockwork.visible[net])
+        .toArray();
   }
 
-  private static int[] shownLevels(Levels levels, Clockwork clockwork) {
-    int n = clockwork.visible.length;
-    int[] shown = new int[n];
-    for (int net = 0; net < n; net++) {
-      shown[net] = clockwork.visible[net] ? levels.mv[net] << 2 | levels.kind[net] : 0;
+  private static int shown(Levels levels, int net) {
+    return levels.mv[net] << 2 | levels.kind[net];
+  }
+
+  private static int[] shownLevels(Levels levels, int[] visible) {
+    int[] shown = new int[visible.length];
+    for (int i = 0; i < shown.length; i++) {
+      shown[i] = shown(levels, visible[i]);
     }
     return shown;
   }
 
+  private static boolean moved(int[] seen, Levels levels, int[] visible) {
+    boolean moved = false;
+    for (int i = 0; i < seen.length; i++) {
+      moved |= seen[i] != shown(levels, visible[i]);
+    }
+    return moved;
+  }
+
   private int[] counts(Levels levels) {
-    return Arrays.stream(counters).map(p -> levels.counted[p]).toArray();
+    int[] counts = new int[counters.length];
+    for (int k = 0; k < counts.length; k++) {
+      counts[k] = levels.counted[counters[k]];
+    }
+    return counts;
+  }
+
+  /** Per memory that forgets the pins that say which of its rows is strobed, and whether. */
+  private long[] rowPins() {
+    long[] pins = new long[c.parts.length];
+    for (int p = 0; p < pins.length; p++) {
+      if (c.parts[p] instanceof RowMemory row) {
+        pins[p] = row.address().mask() | c.parts[p].pinout().role(Pin.Role.LATCH);
+      }
+    }
+    return pins;
   }
 
   private long[] stored(Store store) {
@@ -392,7 +461,13 @@ final class Orbit {
       plain.levels.touch(counters[k]);
     }
     at = cycle;
+    countedUntil = countedUntil < cycle ? -1 : countedUntil;
     remember();
+  }
+
+  /** Whether nothing of what moves shows to anybody but the interrupt pin of the processor. */
+  boolean interruptsOnly() {
+    return interruptsOnly && !shows;
   }
 
   /** First cycle from the one at hand in which something moves that shows. */

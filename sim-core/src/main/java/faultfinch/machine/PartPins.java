@@ -48,6 +48,9 @@ final class PartPins implements Pins {
   /** Set when something of what the part stores may have moved. */
   boolean stored = true;
 
+  /** Count of the levels' rests at which its outputs were last marked for settling. */
+  long touched;
+
   PartPins(int part, Levels levels, Store store) {
     Circuit c = levels.circuit;
     this.part = part;

@@ -45,6 +45,9 @@ final class Reach {
   /** Pins of each part on slow nets. */
   final long[] slowPins;
 
+  /** Pins of each part that read a net. */
+  private final long[] receiving;
+
   /** Pins of each part whose edges may be waiting between two cycles: those on slow nets. */
   final long[] waiting;
 
@@ -73,6 +76,7 @@ final class Reach {
     if (!clockwork.beside(fast) && runs) {
       spread(c);
     }
+    receiving = receiving(c);
     waiting = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (!fast[c.netOf[g]]) {
@@ -175,6 +179,16 @@ final class Reach {
     return passing;
   }
 
+  private static long[] receiving(Circuit c) {
+    long[] receiving = new long[c.parts.length];
+    for (int p = 0; p < receiving.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        receiving[p] |= pin.receives() ? pin.mask() : 0;
+      }
+    }
+    return receiving;
+  }
+
   private static boolean syncRead(Circuit c) {
     int net = c.netOf[c.pinBase[c.cpu] + CPU.find("SYNC").orElseThrow().bit()];
     return c.receivers[net].length > 0 || c.groupOf[net] >= 0;
@@ -263,9 +277,9 @@ final class Reach {
   }
 
   /**
-   * Slow nets read where a fast net is read too, or by a part that commits: a table holds only
-   * while they stay. What only passes through a part that drives the data lines is read live
-   * instead.
+   * Slow nets read where a fast net is read or driven too, or by a part that commits and reads fast
+   * nets as well: a table holds only while they stay. What only passes through a part that drives
+   * the data lines is read live instead.
    */
   private int[] keys(Circuit c) {
     boolean[] key = new boolean[c.netCount];
@@ -287,18 +301,24 @@ final class Reach {
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
     boolean commits = c.parts[p].commitsEveryPhase() || c.edgePins(p) != 0;
     boolean livePort = c.parts[p] instanceof BusDevice && pin.direction() == Pin.Direction.BOTH;
-    if (commits && !livePort) {
+    if (commits && !livePort && !onlySlow(p)) {
       return true;
     }
     for (int node : c.followers[g]) {
       if (c.nodeGroup[node] >= 0 && fast[c.groups[c.nodeGroup[node]].nets()[0]]) {
         return true;
       }
-      if (!onlyData(c, node) && anyFast(c, p, c.nodeFollows[node])) {
+      long beside = c.nodeFollows[node] | c.nodePins[node];
+      if (!onlyData(c, node) && anyFast(c, p, beside)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether all that a part reads is slow. */
+  boolean onlySlow(int p) {
+    return (receiving[p] & ~slowPins[p]) == 0;
   }
 
   private boolean onlyData(Circuit c, int node) {

@@ -2,12 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
-import faultfinch.signal.Pin;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -20,8 +15,6 @@ import java.util.stream.IntStream;
  * for which other addresses.
  */
 final class Shortcuts {
-  private static final int KEPT = 64;
-
   /** Numbers that say what a part tells: which pins drive and how, in halves. */
   private static final int TOLD = 4;
 
@@ -31,14 +24,14 @@ final class Shortcuts {
   private final Circuit c;
   private final Reach reach;
   private final long[] lineDrivers;
-  private final Map<List<Integer>, Tables> bySlow = new LinkedHashMap<>();
-  private final MaskClasses classes = new MaskClasses();
+  private final Lore lore;
   private final Influence influence;
   private final Judge judge;
   private final Actors actors;
-  private final boolean[] drivenOnce;
-  private final boolean[] floatedOnce;
-  private final boolean[] contended;
+
+  /** The lowest pin of each net. */
+  private final int[] first;
+
   private final boolean[] isolated;
   private final Levels.Copy copy;
   private final Store saved;
@@ -50,20 +43,25 @@ final class Shortcuts {
 
   private int[] holders;
 
-  /** The sets of rows that needed no clock so far. */
-  private final List<boolean[][]> rowsSeen = new ArrayList<>();
-
   private Tables current;
   private final boolean[] onlySlow;
-  private final long[] restAt;
-  private final boolean[] restKnown;
   private boolean flushed;
   private int[] scratch;
 
-  Shortcuts(PlainCycle plain) {
+  /**
+   * Asks a machine.
+   *
+   * @param lore what is known of its wiring, and where it is kept
+   */
+  Shortcuts(PlainCycle plain, Reach reach, Lore lore) {
     this.plain = plain;
     this.c = plain.circuit;
-    this.reach = new Reach(c);
+    this.reach = reach;
+    this.lore = lore;
+    this.first = new int[c.netCount];
+    for (int g = c.netOf.length - 1; g >= 0; g--) {
+      first[c.netOf[g]] = g;
+    }
     this.copy = new Levels.Copy(plain.levels);
     this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
@@ -71,18 +69,8 @@ final class Shortcuts {
     this.isolated = isolated();
     this.onlySlow = new boolean[c.parts.length];
     for (int p = 0; p < c.parts.length; p++) {
-      long receives =
-          c.parts[p].pinout().pins().stream()
-              .filter(Pin::receives)
-              .mapToLong(Pin::mask)
-              .reduce(0, (x, y) -> x | y);
-      onlySlow[p] = (receives & ~reach.slowPins[p]) == 0;
+      onlySlow[p] = reach.onlySlow(p);
     }
-    this.restAt = new long[c.parts.length];
-    this.restKnown = new boolean[c.parts.length];
-    this.drivenOnce = new boolean[c.netCount];
-    this.floatedOnce = new boolean[c.netCount];
-    this.contended = new boolean[c.netCount];
     this.lineDrivers = new long[c.parts.length];
     for (int g = 0; g < c.partOf.length; g++) {
       if (reach.lineOf[c.netOf[g]] != 0 && c.partOf[g] != c.cpu) {
@@ -90,7 +78,7 @@ final class Shortcuts {
       }
     }
     this.influence = c.cpu < 0 ? null : new Influence(plain, reach, lineDrivers);
-    this.judge = new Judge(plain, reach, influence, lineDrivers, classes);
+    this.judge = new Judge(plain, reach, influence, lineDrivers, lore.classes);
     this.actors = new Actors(plain.levels);
     this.telling =
         IntStream.range(0, c.parts.length).filter(p -> judge.telling()[p] != 0).toArray();
@@ -107,16 +95,21 @@ final class Shortcuts {
   }
 
   int[] and() {
-    return classes.and;
+    return lore.classes.and;
   }
 
   int[] or() {
-    return classes.or;
+    return lore.classes.or;
   }
 
   /** The clockwork's way from here on, or empty if it does not come round. */
   Optional<Orbit> orbit(long cycle) {
-    return Orbit.from(plain, reach, influence, cycle);
+    Optional<Orbit> way =
+        lore.way
+            .flatMap(known -> known.on(plain, reach.clockwork, cycle))
+            .or(() -> Orbit.from(plain, reach, influence, cycle));
+    lore.way = way.or(() -> lore.way);
+    return way;
   }
 
   /** Whether a switch to a supply net loads a net that is not slow: no level tells of it. */
@@ -148,23 +141,14 @@ final class Shortcuts {
 
   /** Drops all that is known: what it depends on is otherwise, and no level tells of it. */
   void forget() {
-    bySlow.clear();
+    lore.forget();
     current = null;
   }
 
   /** The number of the rows that need no clock now; what is tabled depends on them. */
   private int refreshed() {
     boolean[][] rows = plain.levels.refreshed;
-    if (rows == null) {
-      return -1;
-    }
-    for (int i = 0; i < rowsSeen.size(); i++) {
-      if (Arrays.deepEquals(rowsSeen.get(i), rows)) {
-        return i;
-      }
-    }
-    rowsSeen.add(rows);
-    return rowsSeen.size() - 1;
+    return rows == null ? -1 : lore.number(rows);
   }
 
   /** The tables that hold while the slow levels are as they are now. */
@@ -178,17 +162,8 @@ final class Shortcuts {
     if (same) {
       return current;
     }
-    List<Integer> key = Arrays.stream(keyed).boxed().toList();
-    Tables tables = bySlow.get(key);
-    if (tables == null) {
-      if (bySlow.size() >= KEPT) {
-        bySlow.remove(bySlow.keySet().iterator().next());
-      }
-      tables = new Tables(reach.syncRead);
-      bySlow.put(key, tables);
-    }
-    current = tables;
-    return tables;
+    current = lore.tables(Arrays.stream(keyed).boxed().toList(), reach.syncRead);
+    return current;
   }
 
   /**
@@ -219,8 +194,8 @@ final class Shortcuts {
 
   /**
    * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
-   * processor does not read, makes no part store anything in the phases after, and nothing else
-   * happens until some cycles later.
+   * processor reads for interrupts alone, makes no part store anything in the phases after, and
+   * nothing else happens until some cycles later.
    */
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
@@ -249,9 +224,12 @@ final class Shortcuts {
     boolean[] isolated = new boolean[c.netCount];
     for (int net = 0; net < c.netCount; net++) {
       isolated[net] = !reach.fast[net];
+      boolean read = false;
       for (int g : c.receivers[net]) {
-        isolated[net] &= c.partOf[g] != c.cpu;
+        read |= c.partOf[g] == c.cpu;
       }
+      // The core may be told of an interrupt late.
+      isolated[net] &= !read || reach.fastControl == 0 && SlowSide.interrupts(c, net);
     }
     for (int key : reach.keys) {
       isolated[key] = false;
@@ -420,9 +398,9 @@ final class Shortcuts {
     for (int p = 0; p < c.parts.length; p++) {
       if (reach.fastEdges[p] != 0) {
         long now = plain.levels.pins[p].in & reach.fastEdges[p];
-        restAt[p] = restKnown[p] ? restAt[p] : now;
-        restKnown[p] = true;
-        rest &= now == restAt[p];
+        lore.restAt[p] = lore.restKnown[p] ? lore.restAt[p] : now;
+        lore.restKnown[p] = true;
+        rest &= now == lore.restAt[p];
       }
     }
     return rest;
@@ -441,15 +419,15 @@ final class Shortcuts {
       if (reach.holds[net]) {
         boolean floats = a.kind[net] == Levels.FLOATS;
         plainly |= floats && actors.any(net, a);
-        floatedOnce[net] |= floats;
-        drivenOnce[net] |= !floats;
-        if (floatedOnce[net] && drivenOnce[net] && !contended[net]) {
-          contended[net] = true;
+        int pin = first[net];
+        lore.floatedOnce[pin] |= floats;
+        lore.drivenOnce[pin] |= !floats;
+        if (lore.floatedOnce[pin] && lore.drivenOnce[pin] && !lore.contended[pin]) {
+          lore.contended[pin] = true;
           flushed = true;
-          bySlow.clear();
-          current = null;
+          forget();
         }
-        plainly |= !floats && contended[net];
+        plainly |= !floats && lore.contended[pin];
       }
     }
     return plainly;

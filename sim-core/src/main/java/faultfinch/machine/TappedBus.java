@@ -33,6 +33,7 @@ final class TappedBus implements Bus {
 
   private int shown(int address, int value, boolean reads, boolean sync, boolean again) {
     if (!again) {
+      bus.overtake();
       tap.cycle(bus.core.cycle, address, value, reads, sync, bus.processor.control());
     }
     return value;

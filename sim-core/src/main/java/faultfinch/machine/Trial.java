@@ -1,7 +1,9 @@
 package faultfinch.machine;
 
+import faultfinch.part.BusDevice;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
+import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -94,7 +96,24 @@ final class Trial implements Recorder {
       driven = levels.driven.clone();
       kind = levels.kind.clone();
       mv = levels.mv.clone();
+      for (int p = 0; p < in.length; p++) {
+        // What a register takes may depend on what the part stores now.
+        if (c.alive[p] && !clockwork[p] && c.parts[p] instanceof BusDevice && written(p)) {
+          note(p, -1);
+        }
+      }
     }
+  }
+
+  /** Whether a part with registers is selected and told to take what the data lines carry. */
+  private boolean written(int p) {
+    boolean written = true;
+    for (Pin pin : c.parts[p].pinout().pins()) {
+      boolean high = (in[p] & pin.mask()) != 0;
+      written &= pin.role() != Pin.Role.SELECT || high != pin.activeLow();
+      written &= pin.role() != Pin.Role.DIRECTION || !high;
+    }
+    return written;
   }
 
   @Override

@@ -43,6 +43,10 @@ final class Wiring {
   private static final int SWITCH_OHMS = 80;
 
   private final Board board;
+
+  /** Nets that a tape head drives. */
+  private List<Net> tapeHeads = List.of();
+
   private final HarmNotes harm;
   private final Set<String> closed;
   private final long seed;
@@ -264,6 +268,10 @@ final class Wiring {
     for (Contact c : board.contacts()) {
       unite(c.onTrack() ? padOf(pin(c.one())) : pin(c.one()), pin(c.other()));
     }
+    tapeHeads =
+        board.nets().stream()
+            .filter(n -> n.pads().stream().anyMatch(q -> drives(q, DriveClass.TAPE_HEAD)))
+            .toList();
     elements();
     analogueSwitches();
   }
@@ -335,11 +343,8 @@ final class Wiring {
 
   /** Whether a tape head works into one end of an element. */
   private boolean headAt(int p, int bit) {
-    String end = c.parts[p].pinout().pins().get(bit).name();
-    return board.nets().stream()
-        .filter(n -> n.pads().contains(new Pad(c.refs[p], end)))
-        .flatMap(n -> n.pads().stream())
-        .anyMatch(q -> drives(q, DriveClass.TAPE_HEAD));
+    Pad end = new Pad(c.refs[p], c.parts[p].pinout().pins().get(bit).name());
+    return tapeHeads.stream().anyMatch(n -> n.pads().contains(end));
   }
 
   private boolean drives(Pad pad, DriveClass drive) {

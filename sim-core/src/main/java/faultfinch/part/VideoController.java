@@ -6,8 +6,6 @@ import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
 import faultfinch.signal.State;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 
 /**
  * Walks over the cells of the picture: cell address, line of the glyph, syncs and cursor. Every
@@ -131,7 +129,11 @@ public final class VideoController extends BusDevice implements Counting {
 
   @Override
   public long[] addressing(Pins pins) {
-    return ADDRESSING.stream().mapToLong(pins::state).toArray();
+    long[] addressing = new long[ADDRESSING.size()];
+    for (int i = 0; i < addressing.length; i++) {
+      addressing[i] = pins.state(ADDRESSING.get(i));
+    }
+    return addressing;
   }
 
   @Override
@@ -139,15 +141,17 @@ public final class VideoController extends BusDevice implements Counting {
     int look = register(pins, LOOK);
     boolean cursor = (look & 2) != 0;
     boolean blinks = cursor && (look & 4) != 0;
-    LongStream counters =
-        COUNTERS.stream()
-            .filter(s -> s != WAITING && (s != FRAMES || blinks))
-            .mapToLong(pins::state);
-    LongStream registers =
-        IntStream.range(0, REGISTERS.count())
-            .filter(at -> cursor || at != CURSOR && at != CURSOR + 1)
-            .mapToLong(at -> register(pins, at));
-    return LongStream.concat(counters, registers).toArray();
+    long[] picturing = new long[COUNTERS.size() + REGISTERS.count()];
+    int n = 0;
+    for (State counter : COUNTERS) {
+      boolean counts = counter != WAITING && (counter != FRAMES || blinks);
+      picturing[n++] = counts ? pins.state(counter) : 0;
+    }
+    for (int at = 0; at < REGISTERS.count(); at++) {
+      boolean counts = cursor || at != CURSOR && at != CURSOR + 1;
+      picturing[n++] = counts ? register(pins, at) : 0;
+    }
+    return picturing;
   }
 
   @Override
@@ -243,7 +247,12 @@ public final class VideoController extends BusDevice implements Counting {
     long before = watched(pins, watched);
     long taken = 0;
     while (taken < steps && watched(pins, watched) == before) {
-      taken += pins.low(RES) ? stand(pins, steps - taken) : slots(pins, steps - taken, watched);
+      if (pins.low(RES)) {
+        taken += stand(pins, steps - taken);
+      } else {
+        long lines = lines(pins, steps - taken, watched);
+        taken += lines > 0 ? lines : slots(pins, steps - taken, watched);
+      }
     }
     return taken;
   }
@@ -260,6 +269,31 @@ public final class VideoController extends BusDevice implements Counting {
     boolean stood = COUNTERS.stream().allMatch(c -> pins.state(c) == 0);
     reset(pins);
     return stood ? steps : 1;
+  }
+
+  /**
+   * Where a line has just begun, whole lines, until one moves the interrupt, if that is watched.
+   */
+  private static long lines(Pins pins, long most, long watched) {
+    int length = 0;
+    for (int span = 0; span < SPANS; span++) {
+      length += register(pins, span);
+    }
+    int cells = register(pins, 0);
+    boolean begins = pins.state(LINE_SPAN) == 0 && pins.state(SLOTS_LEFT) == cells;
+    if (cells == 0 || !begins || length > most || (watched & ~IRQ) != 0) {
+      return 0;
+    }
+    long waiting = pins.state(WAITING);
+    long taken = 0;
+    while (taken + length <= most && (watched == 0 || pins.state(WAITING) == waiting)) {
+      if (pins.state(FRAME_SPAN) == SHOWN) {
+        pins.hold(CELL, pins.state(CELL) + cells - 1 & ADDRESSES);
+      }
+      line(pins);
+      taken += length;
+    }
+    return taken;
   }
 
   /** One slot, or as many of those left as move nothing that is watched. */
