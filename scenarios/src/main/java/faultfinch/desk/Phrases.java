@@ -88,6 +88,7 @@ final class Phrases {
   private final Amounts amounts;
   private final LookPlaces lookPlaces;
   private final BenchWords benchWords;
+  private final CurrentWords currentWords;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final Inks inks;
@@ -101,6 +102,7 @@ final class Phrases {
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
     benchWords = new BenchWords(lookbook, vocabulary);
+    currentWords = new CurrentWords(lookbook, vocabulary);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
@@ -124,7 +126,13 @@ final class Phrases {
     }
     boolean atPins = !places.find(text, false).lines().isEmpty();
     Optional<Read> known =
-        track(text).or(() -> round(small)).or(() -> copied(text)).or(() -> onGlass(text, atPins));
+        currentWords
+            .find(text)
+            .map(f -> new Read(List.of(f), Optional.empty()))
+            .or(() -> track(text))
+            .or(() -> round(small))
+            .or(() -> copied(text))
+            .or(() -> onGlass(text, atPins));
     if (known.isPresent()) {
       return known.get();
     }

@@ -5,6 +5,7 @@ import faultfinch.diagnosis.PriceList;
 import faultfinch.fault.RepairAction;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -64,10 +65,23 @@ final class Visit {
   /** Notes what is believed of a repair that is about to be made; only the first counts. */
   void believes(RepairAction action, Decision decision) {
     if (first.isEmpty() && repairs == 0) {
-      int place = decision.due().indexOf(job.truth().due(prices)) + 1;
       first =
-          Optional.of(new Bill.FirstAct(decision.cureChance(), job.truth().curedBy(action), place));
+          Optional.of(
+              new Bill.FirstAct(
+                  decision.cureChance(), job.truth().curedBy(action), place(decision.due())));
     }
+  }
+
+  /** Of several repairs that cost alike and cure it each is the one that is due; 0 if none is. */
+  private int place(List<RepairAction> list) {
+    double least = prices.repair(job.truth().due(prices)).total();
+    for (int i = 0; i < list.size(); i++) {
+      RepairAction action = list.get(i);
+      if (job.truth().curedBy(action) && prices.repair(action).total() <= least) {
+        return i + 1;
+      }
+    }
+    return 0;
   }
 
   boolean cured() {

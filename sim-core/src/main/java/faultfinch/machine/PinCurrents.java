@@ -2,7 +2,9 @@ package faultfinch.machine;
 
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -10,38 +12,52 @@ import java.util.Map;
  * it, in the mean over what was sampled. Currents are those of the levels: (what a driver gives -
  * the net's volts) / its ohms.
  *
+ * <p>It is also told how much would flow if a net were joined to the supply, or to ground, through
+ * a thousand ohms: {@link NetCurrents}.
+ *
  * <p>Not modelled: what inputs and pull-ups give, below a milliampere, and resistors on the board,
  * which are not looked at pin by pin.
  */
 public final class PinCurrents {
   private final Machine machine;
   private final Circuit circuit;
+  private final List<NetCurrents> nets = new ArrayList<>();
+  private final Map<Integer, NetCurrents> byNet = new LinkedHashMap<>();
 
-  /** Milliamperes times nanoseconds by pin of the circuit. */
-  private final double[] flowed;
+  /** Milliamperes times nanoseconds by pin of the circuit, of bridges. */
+  private final double[] bridged;
 
   private double sampled;
+
+  /** How a pin is looked at. */
+  public enum Way {
+    /** As the board runs. */
+    AS_IT_IS,
+    /** With the net joined to the supply. */
+    PUSHED_UP,
+    /** With the net joined to ground. */
+    PUSHED_DOWN
+  }
 
   /** Of a machine whose wiring stays as it is now. */
   public PinCurrents(Machine machine) {
     this.machine = machine;
     circuit = machine.plain().circuit;
-    flowed = new double[circuit.partOf.length];
+    bridged = new double[circuit.partOf.length];
+    for (int net = 0; net < circuit.netCount; net++) {
+      if (circuit.source[net] == Circuit.NO_SOURCE) {
+        NetCurrents currents = new NetCurrents(circuit, net);
+        nets.add(currents);
+        byNet.put(net, currents);
+      }
+    }
   }
 
   /** Adds what flows now, for so many nanoseconds. */
   public void sample(double nanoseconds) {
     Levels levels = machine.plain().levels;
-    for (int net = 0; net < circuit.netCount; net++) {
-      if (circuit.source[net] == Circuit.NO_SOURCE) {
-        for (int g : circuit.drivers[net]) {
-          flowed[g] += driven(levels, g, levels.mv[net]) * nanoseconds;
-        }
-      }
-    }
-    for (HarmNotes.Load l : circuit.harm.loads) {
-      double across = l.millivolts() - machine.millivolts(l.pin(), false);
-      add(l.pin(), across / l.ohms() * nanoseconds);
+    for (NetCurrents net : nets) {
+      net.sample(levels, nanoseconds);
     }
     for (HarmNotes.Bridge b : circuit.harm.bridges) {
       double across = machine.millivolts(b.other(), true) - machine.millivolts(b.one(), true);
@@ -51,33 +67,33 @@ public final class PinCurrents {
     sampled += nanoseconds;
   }
 
-  private double driven(Levels levels, int g, int mv) {
-    int p = circuit.partOf[g];
-    boolean high = (levels.bits[p] >>> circuit.bitOf[g] & 1) != 0;
-    boolean drives = (levels.driven[p] >>> circuit.bitOf[g] & 1) != 0;
-    int ohms = high ? circuit.highOhm[g] : circuit.lowOhm[g];
-    if (!drives || ohms == 0 || circuit.collector[g] && high) {
-      return 0;
-    }
-    return (double) ((high ? circuit.highMv[g] : circuit.lowMv[g]) - mv) / ohms;
-  }
-
   private void add(Pad pin, double flows) {
     int g = circuit.pin(pin.ref(), pin.pin());
     if (g >= 0) {
-      flowed[g] += flows;
+      bridged[g] += flows;
     }
   }
 
   /** Mean milliamperes into a net at each of its pins that a part has. */
-  public Map<Pad, Double> into(Net net) {
+  public Map<Pad, Double> into(Net net, Way way) {
     Map<Pad, Double> into = new LinkedHashMap<>();
     for (Pad pad : net.pads()) {
       int g = circuit.pin(pad.ref(), pad.pin());
       if (g >= 0 && sampled > 0) {
-        into.put(pad, flowed[g] / sampled);
+        NetCurrents there = byNet.get(circuit.netOf[g]);
+        double flowed = there == null ? 0 : there.flowed(g, way);
+        into.put(pad, (flowed + (way == Way.AS_IT_IS ? bridged[g] : 0)) / sampled);
       }
     }
     return into;
+  }
+
+  /** Whether a net was low, or high, at all its pins whenever it was sampled. */
+  public boolean stays(Net net, boolean high) {
+    return net.pads().stream()
+        .mapToInt(pad -> circuit.pin(pad.ref(), pad.pin()))
+        .filter(g -> g >= 0)
+        .mapToObj(g -> byNet.get(circuit.netOf[g]))
+        .allMatch(there -> there != null && there.stays(high));
   }
 }

@@ -29,7 +29,31 @@ class CurrentPathsTest {
 
   @Test
   void healthyBoard_needsNoCurrentToSpeakOf() {
-    of().forEach((net, says) -> assertEquals(CurrentPaths.NOTHING, says, net));
+    of().forEach((net, says) -> assertFalse(says.startsWith("from"), net));
+  }
+
+  @Test
+  void outputThatIsAlwaysLow_isFollowed_whicheverOfTheLineItIs() {
+    // 5 V through 1,000 ohms meet 0.1 V behind 150: 4.3 mA into the pin, whatever else drives D1.
+    for (String ref : List.of("U1", "U34", "U28")) {
+      String says = of(ref + ".D1: drives low").get("D1");
+      assertTrue(says.endsWith(ref + ".D1"), says);
+    }
+  }
+
+  @Test
+  void outputThatIsAlwaysHigh_isFollowedToo() {
+    // 3.8 V behind 1,200 ohms and 1,000 to ground: 1.7 mA.
+    for (String ref : List.of("U34", "U28")) {
+      String says = of(ref + ".D1: drives high").get("D1");
+      assertTrue(says.contains(ref + ".D1"), says);
+    }
+  }
+
+  @Test
+  void selectOfAHealthyBoard_isHeldByWhatDrivesIt() {
+    // U3, the ROM of commands, is not read while the board waits: its select is high all the time.
+    assertEquals("held high by U40.3Y", of().get("ROM1/"));
   }
 
   @Test

@@ -1,0 +1,72 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.CurrentRows;
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What came of following a current along a net: "current tracer on D1 points at U34". */
+final class CurrentWords {
+  private static final Pattern PART =
+      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:[. ](?:pin )?([^ ]+))?");
+
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+
+  CurrentWords(Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+  }
+
+  /** What a phrase says of a followed current; empty if it is of none, or none goes so. */
+  Optional<Phrases.Finding> find(String text) {
+    String small = text.toLowerCase(Locale.ROOT).replaceAll("[,:;]", " ").replaceAll(" +", " ");
+    Optional<String> tool = Vocabulary.in(small, vocabulary.words("flow.said"));
+    return tool.flatMap(
+        words -> {
+          String rest = Vocabulary.masked(small, words);
+          return lookbook.looks().stream()
+              .filter(look -> look.startsWith(CurrentRows.look("")))
+              .filter(look -> Vocabulary.in(rest, List.of(net(look))).isPresent())
+              .findFirst()
+              .flatMap(look -> finding(look, text, Vocabulary.masked(rest, net(look))));
+        });
+  }
+
+  private static String net(String look) {
+    return look.substring(CurrentRows.look("").length()).toLowerCase(Locale.ROOT);
+  }
+
+  private Optional<Phrases.Finding> finding(String look, String text, String rest) {
+    List<String> meant = new ArrayList<>(lookbook.outcomes(look));
+    boolean named = false;
+    Matcher m = PART.matcher(rest);
+    while (m.find()) {
+      String part = " " + m.group(1) + ".";
+      String pin = m.group(2) == null ? "" : part + m.group(2);
+      boolean known = meant.stream().anyMatch(o -> small(o).contains(part));
+      boolean exact =
+          !pin.isEmpty()
+              && meant.stream()
+                  .anyMatch(o -> small(o).endsWith(pin) || small(o).contains(pin + " "));
+      named |= known;
+      if (exact) {
+        meant.removeIf(o -> !small(o).endsWith(pin) && !small(o).contains(pin + " "));
+      } else if (known) {
+        meant.removeIf(o -> !small(o).contains(part));
+      }
+    }
+    return named
+        ? Optional.of(
+            new Phrases.Finding(look, text, List.of(new Sight(List.of(look), meant)), true))
+        : Optional.empty();
+  }
+
+  private static String small(String outcome) {
+    return " " + outcome.toLowerCase(Locale.ROOT);
+  }
+}
