@@ -1,14 +1,13 @@
 package faultfinch.cli;
 
-import faultfinch.bench.Prices;
 import faultfinch.board.Board;
-import faultfinch.diagnosis.BenchPrices;
 import faultfinch.diagnosis.Diagnosis;
 import faultfinch.diagnosis.DictionaryBuild;
 import faultfinch.diagnosis.DictionaryFile;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Origin;
 import faultfinch.diagnosis.ShippedDictionaries;
+import faultfinch.diagnosis.ShippedPrices;
 import faultfinch.diagnosis.Stages;
 import faultfinch.diagnosis.Suspects;
 import faultfinch.diagnosis.SuspectsFile;
@@ -86,7 +85,7 @@ final class Dictionaries {
         SuspectsFile.shipped(board, dictionary.origin())
             .orElseGet(() -> Suspects.of(FaultUniverse.of(board)));
     Suspects run = all.knownTo(dictionary);
-    Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new BenchPrices(Prices.shipped()));
+    Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new ShippedPrices());
     Known known =
         new Known(board, dictionary, diagnosis, all.all().size(), run.weight() / all.weight());
     if (!known.whole()) {

@@ -31,6 +31,14 @@ class ListCommandTest {
   }
 
   @Test
+  void pins_ofEveryShippedBoard_areListed() {
+    for (String board : BoardReader.shippedVariants()) {
+      Played played = Played.of("list", "pins", "--board", board);
+      assertEquals(0, played.code(), played.err());
+    }
+  }
+
+  @Test
   void parts_asJson_haveStableKeys() throws IOException {
     JsonNode first = json("list", "parts", "--part", "U9", "--json").get(0);
     assertEquals(

@@ -9,7 +9,7 @@ import java.util.function.Supplier;
  * board has hundreds.
  */
 final class LaterTracks extends AbstractList<Track> {
-  private final Supplier<List<Track>> reading;
+  private Supplier<List<Track>> reading;
   private volatile List<Track> read = List.of();
   private volatile boolean isRead;
 
@@ -32,6 +32,8 @@ final class LaterTracks extends AbstractList<Track> {
       synchronized (this) {
         if (!isRead) {
           read = List.copyOf(reading.get());
+          // It holds the whole file.
+          reading = List::of;
           isRead = true;
         }
       }

@@ -26,6 +26,9 @@ final class Advisor {
   /** For the lower bound, in pairs of class and look. */
   private static final long BOUNDED = 200_000;
 
+  /** Candidates that no look parts. */
+  private record Alike(List<Integer> members, double weight) {}
+
   private final PricePlanner planner;
   private final Whereabouts whereabouts;
 
@@ -114,20 +117,29 @@ final class Advisor {
       int signature = field.ground().atoms()[member].signature();
       bySignature.computeIfAbsent(signature, k -> new ArrayList<>()).add(member);
     }
-    List<List<Integer>> classes = new ArrayList<>(bySignature.values());
-    classes.sort(
-        Comparator.comparingDouble((List<Integer> c) -> gains.weight(array(c))).reversed());
-    List<Group> groups = new ArrayList<>();
-    for (List<Integer> one : classes) {
-      long due = one.stream().map(m -> field.ground().atoms()[m].own()).distinct().count();
-      if (due > 1) {
-        groups.add(group(field, gains, one));
-      }
-      if (groups.size() == GROUPS_SHOWN) {
-        break;
+    List<Alike> classes = new ArrayList<>();
+    for (List<Integer> one : bySignature.values()) {
+      if (isOfMany(field, one)) {
+        classes.add(new Alike(one, gains.weight(array(one))));
       }
     }
+    classes.sort(Comparator.comparingDouble(Alike::weight).reversed());
+    List<Group> groups = new ArrayList<>();
+    for (Alike alike : classes.subList(0, Math.min(GROUPS_SHOWN, classes.size()))) {
+      groups.add(group(field, gains, alike.members));
+    }
     return groups;
+  }
+
+  /** Whether more than one repair may be due. */
+  private static boolean isOfMany(Field field, List<Integer> one) {
+    int first = field.ground().atoms()[one.get(0)].own();
+    for (int member : one) {
+      if (field.ground().atoms()[member].own() != first) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Group group(Field field, Gains gains, List<Integer> one) {

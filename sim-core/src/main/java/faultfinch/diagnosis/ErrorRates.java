@@ -210,10 +210,11 @@ public final class ErrorRates {
     }
     String kind = kind(look);
     double share = number("confusion.share");
+    Confusions confusions = confusions(kind);
     double sum = 0;
     boolean named = false;
     for (String noted : meant) {
-      if (confused(kind, shown, noted)) {
+      if (confusions.have(shown, noted)) {
         named = true;
       } else {
         sum += error * (1 - share) / Math.max(1, outcomes - 1);
@@ -224,9 +225,8 @@ public final class ErrorRates {
 
   /** Outcomes of a look for which this one is easily taken. */
   public List<String> confusions(String look, String shown, List<String> outcomes) {
-    return outcomes.stream()
-        .filter(o -> !o.equals(shown) && confused(kind(look), shown, o))
-        .toList();
+    Confusions confusions = confusions(kind(look));
+    return outcomes.stream().filter(o -> !o.equals(shown) && confusions.have(shown, o)).toList();
   }
 
   /** Chance that a reading of the bench is wrong, 0 to 1. */
@@ -244,12 +244,22 @@ public final class ErrorRates {
     return number("confusion.share");
   }
 
-  private boolean confused(String kind, String shown, String seen) {
-    if (list("confusion." + kind).contains(shown + ">" + seen)) {
-      return true;
+  /**
+   * What is easily taken for what, of one kind of look; asked of each outcome with each.
+   *
+   * @param pairs what is shown and what is seen with {@code >} between them
+   * @param near how far figures can be apart, if they are
+   */
+  private record Confusions(List<String> pairs, Optional<Double> near) {
+
+    boolean have(String shown, String seen) {
+      return !pairs.isEmpty() && pairs.contains(shown + ">" + seen)
+          || near.isPresent() && Steps.near(shown, seen, near.get() + ROUNDING);
     }
-    Optional<Double> near = find("near." + kind).map(Double::parseDouble);
-    return near.isPresent() && Steps.near(shown, seen, near.get() + ROUNDING);
+  }
+
+  private Confusions confusions(String kind) {
+    return new Confusions(list("confusion." + kind), find("near." + kind).map(Double::parseDouble));
   }
 
   /** The word a look begins with. */

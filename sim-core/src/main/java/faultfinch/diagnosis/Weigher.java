@@ -6,6 +6,7 @@ import faultfinch.diagnosis.Verdict.Finding;
 import faultfinch.diagnosis.Verdict.Mismatch;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,12 @@ import java.util.stream.Collectors;
 
 /** Weighs a hypothesis against what was seen. */
 public final class Weigher {
+  /** More than the roundings of a sum can make, in bits. */
+  private static final double ROUNDING = 1e-9;
+
+  private static final int NOT_ASKED = -1;
+  private static final int SHOWN_BY_NONE = -2;
+
   private static final double NOTHING = 1e-9;
   private static final int EXPECTED_SHOWN = 3;
 
@@ -170,14 +177,18 @@ public final class Weigher {
       if (shown == null || done.contains(looks.get(look))) {
         continue;
       }
+      Price price = prices.look(looks.get(look));
+      Optional<Integer> cell = dictionary.cellOf(look, shown);
+      double worth = Math.max(price.total(), NOTHING);
+      if (bits(about(look, cell, rest, sum)) / worth < bestScore - ROUNDING / worth) {
+        continue;
+      }
       double[] byCell = new double[dictionary.outcomes(look).size()];
       for (int row = 0; row < rest.length; row++) {
         byCell[dictionary.cell(look, row)] += rest[row];
       }
-      double same = dictionary.cellOf(look, shown).map(cell -> byCell[cell]).orElse(0.0) / sum;
-      double bits = bits(same);
-      Price price = prices.look(looks.get(look));
-      double score = bits / Math.max(price.total(), NOTHING);
+      double bits = bits(cell.map(c -> byCell[c]).orElse(0.0) / sum);
+      double score = bits / worth;
       if (bits > NOTHING && score > bestScore) {
         bestScore = score;
         best =
@@ -186,6 +197,24 @@ public final class Weigher {
       }
     }
     return best;
+  }
+
+  /**
+   * In what share of the rest a look shows an outcome, but for roundings: summed from the rows that
+   * do not show what the healthy board does.
+   */
+  private double about(int look, Optional<Integer> cell, double[] rest, double sum) {
+    if (cell.isEmpty()) {
+      return 0;
+    }
+    Cells cells = dictionary.cells();
+    int column = dictionary.partition(look);
+    boolean healthy = cell.get() == FaultDictionary.HEALTHY;
+    double some = 0;
+    for (int i = cells.from(column); i < cells.to(column); i++) {
+      some += healthy || cells.cell(i) == cell.get() ? rest[cells.row(i)] : 0;
+    }
+    return Math.min(1, Math.max(0, healthy ? sum - some : some) / sum);
   }
 
   private String likeliest(int look, double[] byCell, String not) {
@@ -207,23 +236,51 @@ public final class Weigher {
       Suspect suspect = suspects.all().get(suspects.hypotheses().get(i).suspect());
       rest[dictionary.row(suspect.fault())] += weights[i];
     }
+    boolean[] shown = shown(shows);
     for (int row = 0; row < rest.length; row++) {
-      if (rest[row] > 0 && isShown(row, shows)) {
-        rest[row] = 0;
-      }
+      rest[row] = shown[row] ? 0 : rest[row];
     }
     return rest;
   }
 
-  private boolean isShown(int row, Map<String, String> shows) {
+  /** The rows that show the same in all these looks. */
+  private boolean[] shown(Map<String, String> shows) {
+    boolean[] shown = new boolean[dictionary.rows()];
+    Arrays.fill(shown, true);
+    Cells cells = dictionary.cells();
     List<String> looks = dictionary.looks();
+    int[] asked = new int[dictionary.partitions()];
+    Arrays.fill(asked, NOT_ASKED);
     for (int look = 0; look < looks.size(); look++) {
-      String shown = shows.get(looks.get(look));
-      if (shown != null && !dictionary.shows(look, row, shown)) {
-        return false;
+      String outcome = shows.get(looks.get(look));
+      int column = dictionary.partition(look);
+      int cell =
+          outcome == null ? asked[column] : dictionary.cellOf(look, outcome).orElse(SHOWN_BY_NONE);
+      if (cell == asked[column]) {
+        continue;
+      }
+      asked[column] = cell;
+      if (cell == FaultDictionary.HEALTHY) {
+        for (int i = cells.from(column); i < cells.to(column); i++) {
+          shown[cells.row(i)] = false;
+        }
+      } else {
+        onlyOf(cell, column, shown);
       }
     }
-    return true;
+    return shown;
+  }
+
+  /** Leaves the rows that show in a column what the healthy board does not. */
+  private void onlyOf(int cell, int column, boolean[] shown) {
+    Cells cells = dictionary.cells();
+    boolean[] same = new boolean[shown.length];
+    for (int i = cells.from(column); i < cells.to(column); i++) {
+      same[cells.row(i)] = cells.cell(i) == cell;
+    }
+    for (int row = 0; row < shown.length; row++) {
+      shown[row] &= same[row];
+    }
   }
 
   /**
