@@ -128,7 +128,7 @@ final class FastBus extends CycleBus {
   private Orbit orbit;
 
   private boolean clockwork;
-  private int[] rowMemories = new int[0];
+  private RowClocks rowClocks;
 
   private int patience = LOOKED_AGAIN;
 
@@ -168,10 +168,7 @@ final class FastBus extends CycleBus {
     // What was looked for in vain just now is not found for a key.
     lookAgainAt = patience == LOOKED_AGAIN ? 0 : lookAgainAt;
     clockwork = shortcuts.reach().clockwork.any();
-    rowMemories =
-        IntStream.range(0, c.parts.length)
-            .filter(p -> c.alive[p] && c.parts[p] instanceof RowMemory)
-            .toArray();
+    rowClocks = new RowClocks(plain);
     for (int p = 0; p < c.parts.length; p++) {
       boolean row = c.parts[p] instanceof RowMemory;
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
@@ -252,8 +249,7 @@ final class FastBus extends CycleBus {
 
   /** Whether a cycle may soon not be played; until then nothing is worked out for that. */
   private boolean hopes() {
-    boolean runs =
-        orbit != null || (clockwork ? core.cycle >= lookAgainAt : rowMemories.length == 0);
+    boolean runs = orbit != null || (clockwork ? core.cycle >= lookAgainAt : rowClocks.none());
     return runs && (core.locked || !shortcuts.refused());
   }
 
@@ -263,7 +259,7 @@ final class FastBus extends CycleBus {
 
   /** Whether nothing is about to happen, and what runs by itself goes a known way. */
   private boolean free() {
-    boolean runs = orbit != null || !clockwork && rowMemories.length == 0;
+    boolean runs = orbit != null || !clockwork && rowClocks.none();
     return runs && !plainly && !watched && settling == 0 && !interrupted();
   }
 
@@ -385,7 +381,7 @@ final class FastBus extends CycleBus {
       tables.fetched(address, shortcuts);
     }
     if (!s.rows().none() && s.kind() != Shortcut.Kind.PLAIN) {
-      strobe(s.rows(), address);
+      rowClocks.strobe(s.rows(), address, orbit, core.cycle);
     }
     switch (s.kind()) {
       case MEMORY -> {
@@ -473,28 +469,6 @@ final class FastBus extends CycleBus {
     cells[at] = (byte) ((data & s.and()) | s.or());
     last = address | data << 16;
     return data;
-  }
-
-  /** Strobes the rows of an access that need a clock, before the column of it is looked at. */
-  private void strobe(Rows rows, int address) {
-    Levels levels = plain.levels;
-    long now = levels.now;
-    levels.now = core.cycle;
-    for (int kind = 0; kind < rows.parts().length; kind++) {
-      int row = rows.at(kind, address);
-      for (int p : rows.parts()[kind]) {
-        RowMemory memory = (RowMemory) plain.circuit.parts[p];
-        if (orbit.strobed()[p][row]) {
-          continue;
-        }
-        if (orbit.pictured(p, row)) {
-          memory.strobed(levels.pins[p], row, levels.nanosecondsAt(core.cycle));
-        } else {
-          memory.strobe(levels.pins[p], row);
-        }
-      }
-    }
-    levels.now = now;
   }
 
   private int wide(Shortcut s, int address, boolean reads, int data, boolean sync) {
@@ -648,19 +622,9 @@ final class FastBus extends CycleBus {
     orbit = null;
   }
 
-  /** Writes down, for whoever looks, when rows were last strobed that no clock is kept for. */
   private void noteRows() {
-    if (orbit == null) {
-      return;
-    }
-    orbit.noteRows(plain.levels.now, true);
-    for (int p : rowMemories) {
-      PartPins pins = plain.levels.pins[p];
-      for (int row = 0; row < orbit.strobed()[p].length; row++) {
-        if (orbit.strobed()[p][row]) {
-          ((RowMemory) plain.circuit.parts[p]).strobed(pins, row, pins.nanoseconds());
-        }
-      }
+    if (orbit != null) {
+      rowClocks.note(orbit);
     }
   }
 
@@ -693,14 +657,13 @@ final class FastBus extends CycleBus {
     if (orbit != null) {
       orbit.bringTo(cycle + 1);
       orbit.noteRows(cycle + 1, false);
-      rows();
+      present(Phase.C_ROW);
+      rowClocks.strobe();
     }
-    levels.phase = Phase.C_END;
     for (int p : memories) {
       levels.touch(p);
     }
-    plain.touchPhased();
-    plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
+    present(Phase.C_END);
     levels.settle();
     if (lines.standsAt(cycle)) {
       lines.restore(levels);
@@ -713,15 +676,11 @@ final class FastBus extends CycleBus {
     liveAt = cycle;
   }
 
-  /** Strobes the row of the last access. */
-  private void rows() {
-    plain.levels.phase = Phase.C_ROW;
+  /** Puts the last access on the processor's pins in a phase. */
+  private void present(Phase phase) {
+    plain.levels.phase = phase;
     plain.touchPhased();
     plain.present(last & 0xFFFF, (last & READS) != 0, last >>> 16 & 0xFF, (last & SYNC) != 0);
-    plain.levels.settle();
-    for (int p : rowMemories) {
-      plain.circuit.parts[p].commit(plain.levels.pins[p], Phase.C_ROW);
-    }
   }
 
   /** An event too near for a table sends the next cycles the plain way. */

@@ -64,6 +64,9 @@ final class Influence {
   /** Outputs that are looked at; all unless only some pins matter. */
   private int[] nodes;
 
+  /** Outputs of which something that they follow has become swayed since they were looked at. */
+  private final boolean[] due;
+
   private int lines;
   private boolean again;
   private boolean refused;
@@ -91,6 +94,7 @@ final class Influence {
     rows = new int[c.parts.length][0];
     ends = rows;
     nodes = like.nodes;
+    due = new boolean[c.nodePart.length];
   }
 
   Influence(PlainCycle plain, Reach reach, long[] lineDrivers) {
@@ -118,6 +122,7 @@ final class Influence {
     rows = new int[n][];
     ends = new int[n][];
     nodes = IntStream.range(0, c.nodePart.length).toArray();
+    due = new boolean[nodes.length];
     for (int p = 0; p < n; p++) {
       stores[p] = c.alive[p] && Clockwork.stores(c, p) && !clockwork.parts[p];
       aside[p] = aside(p);
@@ -360,6 +365,7 @@ final class Influence {
   private void spread() {
     Arrays.fill(onNet, 0);
     Arrays.fill(swayed, 0);
+    Arrays.fill(due, true);
     for (int i = 0; i < LINES; i++) {
       int bit = ADDRESS.shift() + i;
       if ((lines >>> i & 1) != 0 && (c.forceMask[c.cpu] >>> bit & 1) == 0) {
@@ -375,7 +381,10 @@ final class Influence {
     while (more) {
       more = false;
       for (int node : nodes) {
-        more |= node(node);
+        if (due[node]) {
+          due[node] = false;
+          more |= node(node);
+        }
       }
     }
   }
@@ -403,6 +412,9 @@ final class Influence {
     onNet[net] = after;
     for (int g : c.receivers[net]) {
       swayed[c.partOf[g]] |= 1L << c.bitOf[g] & ~c.readMask[c.partOf[g]];
+      for (int node : c.followers[g]) {
+        due[node] = true;
+      }
     }
     return true;
   }

@@ -234,6 +234,9 @@ final class Shortcuts {
     for (int key : reach.keys) {
       isolated[key] = false;
     }
+    for (int key : reach.clockwork.keys) {
+      isolated[key] = false;
+    }
     return isolated;
   }
 

@@ -287,6 +287,12 @@ public final class VideoController extends BusDevice implements Counting {
     long waiting = pins.state(WAITING);
     long taken = 0;
     while (taken + length <= most && (watched == 0 || pins.state(WAITING) == waiting)) {
+      long some = Math.min(plainLines(pins), (most - taken) / length);
+      if (some > 0) {
+        plainLines(pins, some);
+        taken += some * length;
+        continue;
+      }
       if (pins.state(FRAME_SPAN) == SHOWN) {
         pins.hold(CELL, pins.state(CELL) + cells - 1 & ADDRESSES);
       }
@@ -294,6 +300,28 @@ public final class VideoController extends BusDevice implements Counting {
       taken += length;
     }
     return taken;
+  }
+
+  private static boolean showsRows(Pins pins) {
+    return pins.state(FRAME_SPAN) == SHOWN && pins.state(LINES_LEFT) > 0;
+  }
+
+  /** How many of the next lines begin no row of cells and no span of the frame. */
+  private static long plainLines(Pins pins) {
+    if (showsRows(pins)) {
+      return register(pins, ROW_LINES) - 1 - pins.state(GLYPH_LINE) & 0xF;
+    }
+    return Math.max(0, pins.state(LINES_LEFT) - 1);
+  }
+
+  /** Takes so many of those. */
+  private static void plainLines(Pins pins, long some) {
+    if (showsRows(pins)) {
+      pins.hold(GLYPH_LINE, pins.state(GLYPH_LINE) + some & 0xF);
+      pins.hold(CELL, pins.state(ROW_CELL));
+    } else {
+      pins.hold(LINES_LEFT, pins.state(LINES_LEFT) - some);
+    }
   }
 
   /** One slot, or as many of those left as move nothing that is watched. */
@@ -354,7 +382,7 @@ public final class VideoController extends BusDevice implements Counting {
   /** A line begins. */
   private static void line(Pins pins) {
     long left = pins.state(LINES_LEFT);
-    boolean shown = pins.state(FRAME_SPAN) == SHOWN && left > 0;
+    boolean shown = showsRows(pins);
     if (shown) {
       long next = pins.state(GLYPH_LINE) + 1 & 0xF;
       if (next != register(pins, ROW_LINES)) {
