@@ -120,10 +120,10 @@ class UnwrittenBytesTest {
     }
   }
 
-  /** What a set has shown in the 20 ms that follow. */
+  /** What a set has shown in the 40 ms that follow: a frame and more of it from its sync on. */
   private static int[] dots(int powerOn, long milliseconds) {
     Machine machine = run(powerOn, milliseconds).machine;
-    machine.play((long) (20 * MS / 727.3), (phase, at) -> {});
+    machine.play((long) (40 * MS / 727.3), (phase, at) -> {});
     return IntStream.range(0, Monitor.CELLS.count())
         .map(i -> machine.cell("MON1", Monitor.CELLS, i))
         .toArray();
