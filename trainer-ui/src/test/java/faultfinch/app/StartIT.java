@@ -51,7 +51,7 @@ class StartIT {
     "--help, 25",
     "list parts --board tamarisk, 210",
     "list boards, 245",
-    "rank --board tamarisk --saw garbage, 500",
+    "rank --board tamarisk --saw garbage, 585",
     "next --board tamarisk, 480"
   })
   void command_loadsFewClassesOfOurs(String args, int most) throws Exception {
