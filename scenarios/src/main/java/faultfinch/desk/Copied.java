@@ -82,6 +82,9 @@ final class Copied {
   /** What in a phrase, as typed, stands on a glass; empty if nothing surely does. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
+    if (!mayStand(small)) {
+      return Optional.empty();
+    }
     for (String look : looks(small)) {
       Glass glass = glass(look);
       Optional<Phrases.Finding> found =
@@ -93,10 +96,23 @@ final class Copied {
     return Optional.empty();
   }
 
+  /** Whether a phrase is more than a few of our own words; else no glass is looked at. */
+  private boolean mayStand(String small) {
+    List<String> tokens = List.of(small.split(" "));
+    return tokens.size() >= SENTENCE
+        || small.contains("\"")
+        || small.contains("'")
+        || Vocabulary.in(small, vocabulary.words("typed.becomes")).isPresent()
+        || tokens.stream()
+            .map(t -> MARKS.matcher(t).replaceAll(""))
+            .anyMatch(t -> t.length() >= SHORTEST_WORD && !ours().contains(t));
+  }
+
   /** Whether a phrase has quotes in it whose words stand on a glass. */
   boolean isQuoted(String text) {
-    return looks(text.toLowerCase(Locale.ROOT)).stream()
-        .anyMatch(look -> quoted(glass(look), text).isPresent());
+    return QUOTED.matcher(text).find()
+        && looks(text.toLowerCase(Locale.ROOT)).stream()
+            .anyMatch(look -> quoted(glass(look), text).isPresent());
   }
 
   private List<String> looks(String small) {

@@ -147,6 +147,23 @@ class FreeWordsTest {
   }
 
   @Test
+  void currentFollowedToAPart_isWhatThatPartHolds_andNoOther() {
+    Observation seen = noted("current tracer on D1 points at U34").evidence().seen().get(0);
+    assertEquals("flow D1", seen.look());
+    assertTrue(shows(seen, "U34.D1: drives low"));
+    assertFalse(shows(seen, "U1.D1: drives low"));
+  }
+
+  @Test
+  void currentFollowedBetweenTwoPins_isBothOfThem() {
+    Observation seen =
+        noted("tracer: on MA7 it runs from U16.4Y to U19.2Y4").evidence().seen().get(0);
+    for (String outcome : seen.reach().sights().get(0).outcomes()) {
+      assertTrue(outcome.contains("U16.4Y") && outcome.contains("U19.2Y4"), outcome);
+    }
+  }
+
+  @Test
   void lightOfAProbe_isNoLamp() {
     List<Observation> seen = noted("the probe on U31 1G/ does not light at all").evidence().seen();
     assertEquals("probe U31.1G/ at the pin", seen.get(0).look());
