@@ -69,7 +69,7 @@ final class Ranking {
     /** All the parts by name. */
     String called(Words words) {
       List<String> refs = parts.stream().map(Share::what).toList();
-      return refs.size() == 1 ? part() : words.say("rank.one-of-all", String.join(", ", refs));
+      return refs.size() == 1 ? part() : words.say("rank.one-of", String.join(", ", refs));
     }
 
     double belief() {

@@ -40,16 +40,15 @@ final class Keystrokes {
       return Optional.empty();
     }
     String small = text.toLowerCase(Locale.ROOT);
-    Set<String> letters = letters(text);
+    boolean self = Vocabulary.in(small, vocabulary.words("typed.self")).isPresent();
+    boolean unheard = Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent();
+    Set<String> letters = self || unheard ? letters(text) : Set.of();
     if (letters.isEmpty()) {
       return Optional.empty();
     }
-    if (Vocabulary.in(small, vocabulary.words("typed.self")).isPresent()) {
-      return finding(Phrases.SCREEN, text, letters, (echo, right) -> echo);
-    }
-    return Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent()
-        ? finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right)
-        : Optional.empty();
+    return self
+        ? finding(Phrases.SCREEN, text, letters, (echo, right) -> echo)
+        : finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right);
   }
 
   /** Outcomes in which each letter is as it was said to be; those of the typed word, if it must. */
