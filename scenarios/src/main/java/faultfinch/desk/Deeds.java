@@ -100,8 +100,17 @@ final class Deeds {
         .toList();
   }
 
+  /** The repairs it was; none where nothing of the board is otherwise after it. */
+  List<RepairAction> repairs(Deed deed) {
+    return switch (deed.kind()) {
+      case SPRAY, PRESS, PIGGYBACK -> List.of();
+      case GOOD, RESEAT, SOCKET, EXCHANGE ->
+          deed.refs().stream().map(ref -> repair(deed, ref)).toList();
+    };
+  }
+
   /** The repair that a deed to a part is. */
-  RepairAction repair(Deed deed, String ref) {
+  private RepairAction repair(Deed deed, String ref) {
     if (SUPPLIES.contains(ref)) {
       return new RepairAction(RepairAction.Kind.SUPPLY, ref);
     }

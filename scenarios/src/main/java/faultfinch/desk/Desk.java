@@ -4,15 +4,12 @@ import faultfinch.bench.Instruments;
 import faultfinch.board.Board;
 import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Evidence;
-import faultfinch.diagnosis.Hint;
 import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -53,17 +50,12 @@ public final class Desk {
   private final Stand complete;
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
-  private final List<Statement> statements = new ArrayList<>();
-  private final List<RepairAction> done = new ArrayList<>();
-  private final List<RepairAction> missed = new ArrayList<>();
-  private final List<Hint> hints = new ArrayList<>();
-  private final List<History> histories = new ArrayList<>();
+  private final Notes notes;
 
   /** Something lasting of which it is not said yet what came of it, and in which words. */
   private Optional<Deeds.Deed> open = Optional.empty();
 
   private String openSaid = "";
-  private final List<Observation> seen = new ArrayList<>();
   private Conditions conditions = Conditions.USUAL;
   private String spokenOf = "";
 
@@ -88,6 +80,7 @@ public final class Desk {
     goodBoard = new GoodBoard(vocabulary);
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
+    notes = new Notes(lookbook);
     out.forEach(
         (parts, looks) ->
             without.put(
@@ -101,7 +94,7 @@ public final class Desk {
 
   /** The parts out, each time something was kept for that and nothing else. */
   public List<List<String>> partsOut() {
-    return statements.stream()
+    return notes.statements().stream()
         .filter(s -> s instanceof Statement.Kept k && k.why() == Statement.Why.OTHER_CONDITIONS)
         .map(Statement::when)
         .filter(Conditions::onlyOut)
@@ -146,16 +139,13 @@ public final class Desk {
     }
   }
 
-  /** Whether a piece tells what became of the board before; told twice it counts once. */
+  /** Whether a piece tells what became of the board before. */
   private boolean history(String piece) {
     String small = piece.toLowerCase(Locale.ROOT);
     for (History history : History.values()) {
       String key = "history." + history.word();
       if (Vocabulary.in(small, vocabulary.words(key)).isPresent()) {
-        if (!histories.contains(history)) {
-          histories.add(history);
-        }
-        statements.add(new Statement.Past(piece, conditions, history));
+        notes.past(piece, conditions, history);
         return true;
       }
     }
@@ -217,67 +207,22 @@ public final class Desk {
     }
   }
 
-  private void came(String said, Deeds.Deed deed) {
-    Deeds.Result result = deed.result();
-    Optional<Hint.How> how = how(deed.kind());
-    if (how.isPresent()) {
-      boolean helped = result == Deeds.Result.HELPED;
-      deed.refs().forEach(ref -> hints.add(new Hint(how.get(), ref, helped)));
-      Statement.Came came = helped ? Statement.Came.HELPED : Statement.Came.IN_VAIN;
-      statements.add(new Statement.Tried(said, conditions, came, deed.refs()));
-      return;
-    }
-    List<RepairAction> actions = deed.refs().stream().map(ref -> deeds.repair(deed, ref)).toList();
-    Statement.Came came =
-        switch (result) {
-          case NOTHING -> Statement.Came.REPAIR_MISSED;
-          case HELPED -> Statement.Came.REPAIR_CURED;
-          case NOT_SAID -> Statement.Came.REPAIRED;
-        };
-    statements.add(new Statement.Tried(said, conditions, came, deed.refs()));
-    if (result == Deeds.Result.NOTHING) {
-      missed.addAll(actions);
-      return;
-    }
-    List<Observation> before = seen.stream().filter(o -> o.after() == done.size()).toList();
-    done.addAll(actions);
-    if (result == Deeds.Result.HELPED) {
-      before.stream().filter(Desk::exact).forEach(o -> seen.add(cured(o)));
-    }
-  }
-
-  /** The same look, as a healthy board shows it, after all repairs so far. */
-  private Observation cured(Observation before) {
-    String look = before.reach().sights().get(0).looks().get(0);
-    String healthy = complete.lookbook.outcomes(look).get(0);
-    return new Observation(look, healthy, before.source()).afterRepairs(done.size());
-  }
-
-  private static Optional<Hint.How> how(Deeds.Kind kind) {
-    return switch (kind) {
-      case SPRAY -> Optional.of(Hint.How.SPRAY);
-      case PRESS -> Optional.of(Hint.How.PRESS);
-      case PIGGYBACK -> Optional.of(Hint.How.PIGGYBACK);
-      case GOOD, RESEAT, SOCKET, EXCHANGE -> Optional.empty();
-    };
-  }
-
   /** A repair that was done; what is noted from here on was seen after it. */
   public void repaired(RepairAction action) {
     settle();
-    done.add(action);
+    notes.repaired(action);
   }
 
   /** All that was noted, in order. */
   public List<Statement> statements() {
     settle();
-    return List.copyOf(statements);
+    return notes.statements();
   }
 
   /** What of it can be weighed. */
   public Evidence evidence() {
     settle();
-    return new Evidence(seen, missed, done, List.of(), hints, histories);
+    return notes.evidence();
   }
 
   private List<String> pieces(String says) {
@@ -344,15 +289,15 @@ public final class Desk {
       if (stand().phrases.isOf(finding, excepted)) {
         continue;
       }
-      if (rest && seen.stream().anyMatch(o -> o.look().equals(finding.look()))) {
+      if (rest && notes.hasSeen(finding.look())) {
         continue;
       }
       Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.BENCH;
       weigh(
           piece,
-          Phrases.observation(finding, source, bared.doubt(), bared.tally(), done.size()),
+          Phrases.observation(finding, source, bared.doubt(), bared.tally(), notes.repairs()),
           stand().phrases.unheard(finding)
-              ? stand().phrases.outcomes(finding.sights().get(0).looks().get(0))
+              ? stand().lookbook.examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
   }
@@ -414,7 +359,8 @@ public final class Desk {
       if (finding.isPresent()) {
         weigh(
             says,
-            Phrases.observation(finding.get(), source, bared.doubt(), bared.tally(), done.size()),
+            Phrases.observation(
+                finding.get(), source, bared.doubt(), bared.tally(), notes.repairs()),
             List.of());
         return true;
       }
@@ -426,7 +372,8 @@ public final class Desk {
         && !stand().phrases.canShow(kind, bared.text())) {
       keep(
           says,
-          new Phrases.Trouble(Statement.Why.NOBODY_SHOWS_IT, look, stand().phrases.outcomes(look)));
+          new Phrases.Trouble(
+              Statement.Why.NOBODY_SHOWS_IT, look, stand().lookbook.examples(look)));
       return true;
     }
     String outcome = known.orElse(whole ? shown : bared.text());
@@ -441,7 +388,7 @@ public final class Desk {
             source,
             whole ? doubt : bared.doubt(),
             new Observation.Reach(List.of(sight), true, tally),
-            done.size()),
+            notes.repairs()),
         known.isPresent() ? List.of() : near(outcome, outcomes));
     return true;
   }
@@ -473,9 +420,12 @@ public final class Desk {
     return List.of(NearNames.of(outcome, outcomes));
   }
 
+  private void came(String said, Deeds.Deed deed) {
+    notes.came(said, conditions, deed, deeds.repairs(deed));
+  }
+
   private void keep(String said, Phrases.Trouble trouble) {
-    statements.add(
-        new Statement.Kept(said, conditions, trouble.why(), trouble.about(), trouble.nearest()));
+    notes.keep(said, conditions, trouble);
   }
 
   private void weigh(String said, Observation seenThen, List<String> unheard) {
@@ -486,16 +436,7 @@ public final class Desk {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }
-    Set<String> before = new LinkedHashSet<>();
-    seen.stream()
-        .filter(o -> o.after() == done.size() && exact(o))
-        .forEach(o -> before.add(o.look()));
-    if (exact(observation) && before.contains(look)) {
-      merge(said, observation, unheard);
-      return;
-    }
-    seen.add(observation);
-    statements.add(new Statement.Weighed(said, conditions, observation, unheard));
+    notes.see(said, conditions, observation, unheard);
   }
 
   /** The same of a board as it stands now: another warmth, or a part out, makes another look. */
@@ -519,57 +460,5 @@ public final class Desk {
         o.doubt(),
         new Observation.Reach(sights, reach.every(), reach.tally(), climate),
         o.after());
-  }
-
-  private static boolean exact(Observation o) {
-    return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
-  }
-
-  /**
-   * The same look once more: what both allow is what was seen; if there is none, the first holds.
-   */
-  private void merge(String said, Observation again, List<String> unheard) {
-    for (int i = 0; i < seen.size(); i++) {
-      Observation first = seen.get(i);
-      if (first.after() == done.size() && exact(first) && first.look().equals(again.look())) {
-        Set<String> both = new LinkedHashSet<>(first.reach().sights().get(0).outcomes());
-        boolean narrower = both.retainAll(again.reach().sights().get(0).outcomes());
-        boolean tallied = !again.reach().tally().equals(first.reach().tally());
-        boolean wavers =
-            again.reach().tally().equals(Tally.NOW_AND_THEN)
-                && first.reach().tally().equals(Tally.NOW_AND_THEN);
-        if (both.isEmpty() && wavers) {
-          seen.add(again);
-          statements.add(new Statement.Weighed(said, conditions, again, unheard));
-          return;
-        }
-        if (both.isEmpty() || tallied) {
-          keep(said, new Phrases.Trouble(Statement.Why.TWICE, again.look(), List.of(first.seen())));
-          return;
-        }
-        if (!narrower) {
-          statements.add(new Statement.Weighed(said, conditions, first, unheard));
-          return;
-        }
-        Sight sight = new Sight(first.reach().sights().get(0).looks(), List.copyOf(both));
-        Observation narrowed =
-            new Observation(
-                first.look(),
-                first.seen() + ", " + again.seen(),
-                first.source(),
-                first.doubt(),
-                new Observation.Reach(
-                    List.of(sight), true, first.reach().tally(), first.reach().climate()),
-                first.after());
-        seen.set(i, narrowed);
-        for (int s = 0; s < statements.size(); s++) {
-          if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
-            statements.set(s, new Statement.Weighed(w.said(), w.when(), narrowed, w.unheard()));
-          }
-        }
-        statements.add(new Statement.Weighed(said, conditions, narrowed, unheard));
-        return;
-      }
-    }
   }
 }

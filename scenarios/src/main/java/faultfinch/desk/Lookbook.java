@@ -14,6 +14,11 @@ public interface Lookbook {
   /** All that a look can show, the healthy outcome first. */
   List<String> outcomes(String look);
 
+  /** The first few of the outcomes of a look. */
+  default List<String> examples(String look) {
+    return outcomes(look).stream().limit(3).toList();
+  }
+
   /** Looks that tell nothing, since healthy boards differ in them. */
   Set<String> differing();
 

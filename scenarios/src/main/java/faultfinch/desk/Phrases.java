@@ -1,20 +1,16 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
-import faultfinch.board.Pad;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -48,8 +44,7 @@ final class Phrases {
 
   static final String SCREEN = "screen";
   static final String TYPED = "typed";
-  private static final String KEY = "key";
-  private static final String NOTHING = "nothing";
+  static final String KEY = "key";
 
   /** Letters that a copied text needs, to be no chance, behind "it says" and without. */
   private static final int SHORTEST_SAID = 6;
@@ -68,19 +63,12 @@ final class Phrases {
   /** What is wrong with a phrase; see {@link Statement.Kept}. */
   record Trouble(Statement.Why why, String about, List<String> nearest) {}
 
-  /**
-   * A meaning found in a phrase.
-   *
-   * @param not whether it is denied
-   */
-  private record Said(Vocabulary.Meaning meaning, boolean not, String start) {
-    boolean covers(String outcome, String healthy) {
-      return meaning.shows().covers(outcome, new Comparison.Normal(healthy, start)) != not;
+  /** All that is in a phrase, and what is wrong with what is not among the findings. */
+  record Read(List<Finding> findings, Optional<Trouble> trouble) {
+    boolean isNothing() {
+      return findings.isEmpty() && trouble.isEmpty();
     }
   }
-
-  /** All that is in a phrase, and what is wrong with what is not among the findings. */
-  record Read(List<Finding> findings, Optional<Trouble> trouble) {}
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
@@ -93,6 +81,7 @@ final class Phrases {
   private final Keystrokes keystrokes;
   private final Inks inks;
   private final Marks marks;
+  private final Findings findings;
   private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
@@ -107,6 +96,7 @@ final class Phrases {
     keystrokes = new Keystrokes(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
+    findings = new Findings(lookbook, vocabulary, places, lookPlaces);
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
@@ -158,7 +148,7 @@ final class Phrases {
         subjects.add(kind);
       }
     }
-    boolean feels = said.stream().anyMatch(w -> w.meaning.kind().equals("finger"));
+    boolean feels = said.stream().anyMatch(w -> w.meaning().kind().equals("finger"));
     Place place = places.find(capitals(text, rest), feels || subjects.contains("finger"));
     String open = rest;
     for (String words : place.words()) {
@@ -180,12 +170,13 @@ final class Phrases {
         amounts.find(open).or(() -> atPins ? amounts.bare(figures) : Optional.empty());
     if (said.isEmpty() && amount.isEmpty()) {
       Read whole = report(small, text, place, subjects);
-      if (!whole.findings.isEmpty() || whole.trouble.isPresent()) {
+      if (!whole.isNothing()) {
         return whole;
       }
     }
     boolean whole = isOfTheWhole(open);
-    return findings(text, said, amount, place, kinds, whole);
+    Read read = findings.of(new Findings.Spoken(text, said, amount, place, kinds, whole));
+    return read.isNothing() ? trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text)) : read;
   }
 
   /** Whether what is left of a phrase names nothing, so that all of the board can be meant. */
@@ -232,7 +223,8 @@ final class Phrases {
     }
     return Optional.of(
         lookPlaces.known(BenchWords.LOOK)
-            ? trouble(Statement.Why.NOBODY_SHOWS_IT, BenchWords.LOOK, outcomes(BenchWords.LOOK))
+            ? trouble(
+                Statement.Why.NOBODY_SHOWS_IT, BenchWords.LOOK, lookbook.examples(BenchWords.LOOK))
             : trouble(Statement.Why.NO_PLACE, "bench", List.of()));
   }
 
@@ -302,7 +294,7 @@ final class Phrases {
     return Optional.of(
         at(look, text)
             .map(f -> new Read(List.of(f), Optional.empty()))
-            .orElseGet(() -> trouble(Statement.Why.NOT_UNDERSTOOD, text, outcomes(look))));
+            .orElseGet(() -> trouble(Statement.Why.NOT_UNDERSTOOD, text, lookbook.examples(look))));
   }
 
   /** What a phrase says of one look whose outcome it is known to be of. */
@@ -375,7 +367,11 @@ final class Phrases {
           .filter(w -> w.meaning().kind().equals(wanting) && w.meaning().name().equals(name))
           .findFirst()
           .map(w -> said(w.meaning(), false))
-          .map(w -> findings(text, List.of(w), Optional.empty(), each, Set.of(wanting), false))
+          .map(
+              w ->
+                  new Findings.Spoken(
+                      text, List.of(w), Optional.empty(), each, Set.of(wanting), false))
+          .map(findings::of)
           .orElseThrow();
     }
     if (place.isNowhere()) {
@@ -420,230 +416,11 @@ final class Phrases {
         List.of(DisplayText.finding(look, shown, lookbook.outcomes(look))), Optional.empty());
   }
 
-  private Read findings(
-      String text,
-      List<Said> said,
-      Optional<Amounts.Amount> amount,
-      Place place,
-      Set<String> kinds,
-      boolean whole) {
-    Map<String, List<Said>> byKind = new LinkedHashMap<>();
-    Set<String> named =
-        said.stream()
-            .map(w -> w.meaning.kind())
-            .filter(k -> !k.equals(Vocabulary.ANY))
-            .collect(LinkedHashSet::new, Set::add, Set::addAll);
-    for (Said way : said) {
-      String kind = way.meaning.kind();
-      if (kind.equals(Vocabulary.ANY)) {
-        if (named.size() == 1) {
-          named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
-        } else if (named.isEmpty()) {
-          String atPins = isRail(place) ? "meter" : "probe";
-          kinds.stream()
-              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals(atPins))
-              .limit(1)
-              .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
-        }
-      } else {
-        byKind.computeIfAbsent(kind, x -> new ArrayList<>()).add(way);
-      }
-    }
-    List<Finding> findings = new ArrayList<>();
-    Optional<Trouble> trouble = Optional.empty();
-    boolean dead = byKind.getOrDefault(KEY, List.of()).stream().anyMatch(Phrases::isDead);
-    Optional<Finding> unheard = dead ? unheard(text, place) : Optional.empty();
-    if (unheard.isPresent()) {
-      findings.add(unheard.get());
-      byKind.remove(KEY);
-    }
-    for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
-      boolean relative = e.getValue().stream().anyMatch(w -> w.meaning.shows().relative());
-      boolean well = e.getValue().stream().allMatch(w -> !w.not && w.meaning.isHealthy());
-      Place where = well ? well(place, e.getKey()) : place;
-      Read one = finding(text, e.getKey(), all(e.getValue()), relative, where, false);
-      findings.addAll(one.findings);
-      trouble = trouble.or(() -> one.trouble);
-    }
-    if (whole && byKind.isEmpty() && !said.isEmpty() && place.isNowhere() && unheard.isEmpty()) {
-      Read one = finding(text, "screen", all(said), true, place, false);
-      findings.addAll(one.findings);
-      trouble = trouble.or(() -> one.trouble);
-    }
-    boolean heard =
-        amount.filter(a -> a.kind().equals("counter")).isPresent() && kinds.contains("listen");
-    String measured = heard ? "listen" : amount.map(Amounts.Amount::kind).orElse("");
-    if (amount.isPresent() && !named.contains(measured)) {
-      String kind = measured;
-      Read one = finding(text, kind, figures(amount.get(), kind, text, place), false, place, true);
-      findings.addAll(one.findings);
-      trouble = trouble.or(() -> one.trouble);
-    }
-    if (findings.isEmpty() && trouble.isEmpty()) {
-      return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
-    }
-    return new Read(findings, trouble);
-  }
-
-  /**
-   * Outcomes that a figure means. Where no fault of the list shows it, any that is off to the same
-   * side: a regulator that is low is so by one figure in the list, by another on a bench.
-   */
-  private BiPredicate<String, String> figures(
-      Amounts.Amount amount, String kind, String text, Place place) {
-    BiPredicate<String, String> covers =
-        (outcome, healthy) ->
-            kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
-    BiPredicate<String, String> side = amount::isOnTheSideOf;
-    String small = text.toLowerCase(Locale.ROOT);
-    List<String> looks =
-        lookPlaces.of(kind, place, false, small).stream().flatMap(List::stream).toList();
-    return !shown(looks, covers) && shown(looks, side) ? side : covers;
-  }
-
-  private boolean shown(List<String> looks, BiPredicate<String, String> covers) {
-    return looks.stream()
-        .anyMatch(
-            look -> {
-              List<String> outcomes = lookbook.outcomes(look);
-              return outcomes.stream().anyMatch(o -> covers.test(o, outcomes.get(0)));
-            });
-  }
-
   /** "Missing" is a matter for a meter on a rail, and for a probe on any other line. */
   private boolean isOtherInstrument(Vocabulary.Meaning meaning, Place place) {
     boolean meter = meaning.kind().equals("meter") && meaning.name().equals("none");
     boolean probe = meaning.kind().equals("probe") && meaning.name().equals("stuck");
-    return !place.lines().isEmpty() && (isRail(place) ? probe : meter);
-  }
-
-  private boolean isRail(Place place) {
-    return !place.lines().isEmpty()
-        && place.lines().stream().flatMap(List::stream).allMatch(places::onRail);
-  }
-
-  /** Lines that are well are so all of them; one look at each tells it. */
-  private Place well(Place place, String kind) {
-    if (place.lines().isEmpty() || place.quantity() == Place.Quantity.NONE) {
-      return place;
-    }
-    List<List<Pad>> lines =
-        place.lines().stream().map(line -> lookPlaces.first(kind, line)).toList();
-    return new Place(place.refs(), lines, Place.Quantity.EVERY, place.words());
-  }
-
-  private static boolean isDead(Said said) {
-    return said.meaning.name().equals(NOTHING) && !said.not;
-  }
-
-  /** Keys of which nothing comes, where a set shows what is typed and they belong to it. */
-  private Optional<Finding> unheard(String text, Place place) {
-    if (!lookPlaces.known(TYPED) || !lookPlaces.known(SCREEN)) {
-      return Optional.empty();
-    }
-    List<String> outcomes = lookbook.outcomes(TYPED);
-    Comparison.Normal normal =
-        new Comparison.Normal(outcomes.get(0), lookbook.outcomes(SCREEN).get(0));
-    List<Shows> shows = new ArrayList<>();
-    for (String ref : place.refs()) {
-      String letter = places.letter(ref);
-      if (!letter.isEmpty() && Comparison.echo(outcomes.get(0), normal).contains(letter)) {
-        shows.add(Shows.unheard(letter));
-      }
-    }
-    List<String> meant =
-        outcomes.stream().filter(o -> shows.stream().allMatch(s -> s.covers(o, normal))).toList();
-    return shows.isEmpty() || meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Finding(TYPED, text, List.of(new Sight(List.of(TYPED), meant)), true));
-  }
-
-  private static BiPredicate<String, String> all(List<Said> said) {
-    return (outcome, healthy) -> said.stream().allMatch(w -> w.covers(outcome, healthy));
-  }
-
-  /**
-   * One kind of look at a place.
-   *
-   * @param figure whether a figure was read, which stands for itself if no fault shows it
-   */
-  private Read finding(
-      String text,
-      String kind,
-      BiPredicate<String, String> covers,
-      boolean relative,
-      Place place,
-      boolean figure) {
-    String small = text.toLowerCase(Locale.ROOT);
-    List<List<String>> looks = lookPlaces.of(kind, place, relative, small);
-    if (looks.isEmpty()) {
-      return trouble(Statement.Why.NO_PLACE, kind, lookPlaces.near(kind));
-    }
-    boolean none = place.quantity() == Place.Quantity.NONE;
-    boolean every = none || place.quantity() == Place.Quantity.EVERY;
-    List<Sight> sights = new ArrayList<>();
-    boolean everybody = true;
-    for (List<String> line : looks) {
-      Set<String> outcomes = new LinkedHashSet<>();
-      for (String look : line) {
-        List<String> all = lookbook.outcomes(look);
-        for (String outcome : all) {
-          if (covers.test(outcome, all.get(0)) != none) {
-            outcomes.add(outcome);
-          } else {
-            everybody = false;
-          }
-        }
-      }
-      if (!outcomes.isEmpty()) {
-        sights.add(new Sight(line, List.copyOf(outcomes)));
-      } else if (every) {
-        elsewhere(kind, covers, figure && !none, text)
-            .ifPresent(o -> sights.add(new Sight(line, o)));
-      }
-    }
-    if (sights.isEmpty()) {
-      elsewhere(kind, covers, figure, text)
-          .ifPresent(o -> looks.forEach(line -> sights.add(new Sight(line, o))));
-    }
-    if (sights.isEmpty()) {
-      String look = looks.get(0).get(0);
-      return trouble(Statement.Why.NOBODY_SHOWS_IT, look, outcomes(look));
-    }
-    if (everybody) {
-      return trouble(Statement.Why.EVERYBODY_SHOWS_IT, looks.get(0).get(0), List.of());
-    }
-    boolean one = looks.size() == 1 && looks.get(0).size() == 1;
-    String called = one ? looks.get(0).get(0) : called(kind, place);
-    return new Read(List.of(new Finding(called, text, sights, every)), Optional.empty());
-  }
-
-  /**
-   * What is meant where no fault shows it: outcomes that the same kind of look has at other places,
-   * or a figure as it was read. Empty if it can be meant of no such look.
-   */
-  private Optional<List<String>> elsewhere(
-      String kind, BiPredicate<String, String> covers, boolean figure, String text) {
-    List<String> known =
-        lookbook.looks().stream()
-            .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
-            .flatMap(
-                l ->
-                    lookbook.outcomes(l).stream()
-                        .filter(o -> covers.test(o, lookbook.outcomes(l).get(0))))
-            .distinct()
-            .toList();
-    return !known.isEmpty()
-        ? Optional.of(known)
-        : figure ? Optional.of(List.of(text)) : Optional.empty();
-  }
-
-  private String called(String kind, Place place) {
-    List<String> quantities = new ArrayList<>(vocabulary.words("some"));
-    quantities.addAll(vocabulary.words("every"));
-    quantities.addAll(vocabulary.words("none"));
-    List<String> words = place.words().stream().filter(w -> !quantities.contains(w)).toList();
-    return words.isEmpty() ? kind : kind + " " + String.join(" ", words);
+    return !place.lines().isEmpty() && (findings.isRail(place) ? probe : meter);
   }
 
   /** Whether no fault of the list shows what a finding holds. */
@@ -659,11 +436,6 @@ final class Phrases {
   /** Whether some look of this kind can show an outcome. */
   boolean canShow(String kind, String outcome) {
     return lookPlaces.canShow(kind, outcome);
-  }
-
-  /** A few of the outcomes of a look. */
-  List<String> outcomes(String look) {
-    return lookbook.outcomes(look).stream().limit(3).toList();
   }
 
   /** Ways to speak that share most letters in a row with the text. */
@@ -691,7 +463,7 @@ final class Phrases {
     return best;
   }
 
-  private static Read trouble(Statement.Why why, String about, List<String> nearest) {
+  static Read trouble(Statement.Why why, String about, List<String> nearest) {
     return new Read(List.of(), Optional.of(new Trouble(why, about, nearest)));
   }
 

@@ -1,0 +1,273 @@
+package faultfinch.desk;
+
+import faultfinch.board.Pad;
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+
+/**
+ * Turns what is said of a place into the looks and outcomes that are meant. What no fault of the
+ * list shows is looked for at other places, or stands for itself if it is a figure.
+ */
+final class Findings {
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+  private final Places places;
+  private final LookPlaces lookPlaces;
+
+  /**
+   * What a phrase is made of.
+   *
+   * @param text as typed
+   * @param said ways of speaking in it
+   * @param amount a figure in it
+   * @param place where that is
+   * @param kinds of looks that can be meant
+   * @param whole whether all of the board can be meant
+   */
+  record Spoken(
+      String text,
+      List<Said> said,
+      Optional<Amounts.Amount> amount,
+      Place place,
+      Set<String> kinds,
+      boolean whole) {}
+
+  Findings(Lookbook lookbook, Vocabulary vocabulary, Places places, LookPlaces lookPlaces) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+    this.places = places;
+    this.lookPlaces = lookPlaces;
+  }
+
+  /** The looks and outcomes that are meant; nothing where none is. */
+  Phrases.Read of(Spoken spoken) {
+    String text = spoken.text;
+    List<Said> said = spoken.said;
+    Optional<Amounts.Amount> amount = spoken.amount;
+    Place place = spoken.place;
+    Set<String> kinds = spoken.kinds;
+    Map<String, List<Said>> byKind = new LinkedHashMap<>();
+    Set<String> named =
+        said.stream()
+            .map(w -> w.meaning().kind())
+            .filter(k -> !k.equals(Vocabulary.ANY))
+            .collect(LinkedHashSet::new, Set::add, Set::addAll);
+    for (Said way : said) {
+      String kind = way.meaning().kind();
+      if (kind.equals(Vocabulary.ANY)) {
+        if (named.size() == 1) {
+          named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
+        } else if (named.isEmpty()) {
+          String atPins = isRail(place) ? "meter" : "probe";
+          kinds.stream()
+              .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals(atPins))
+              .limit(1)
+              .forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
+        }
+      } else {
+        byKind.computeIfAbsent(kind, x -> new ArrayList<>()).add(way);
+      }
+    }
+    List<Phrases.Finding> findings = new ArrayList<>();
+    Optional<Phrases.Trouble> trouble = Optional.empty();
+    boolean dead = byKind.getOrDefault(Phrases.KEY, List.of()).stream().anyMatch(Findings::isDead);
+    Optional<Phrases.Finding> unheard = dead ? unheard(text, place) : Optional.empty();
+    if (unheard.isPresent()) {
+      findings.add(unheard.get());
+      byKind.remove(Phrases.KEY);
+    }
+    for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
+      boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
+      boolean well = e.getValue().stream().allMatch(w -> !w.not() && w.meaning().isHealthy());
+      Place where = well ? well(place, e.getKey()) : place;
+      Phrases.Read one = finding(text, e.getKey(), all(e.getValue()), relative, where, false);
+      findings.addAll(one.findings());
+      trouble = trouble.or(() -> one.trouble());
+    }
+    if (spoken.whole
+        && byKind.isEmpty()
+        && !said.isEmpty()
+        && place.isNowhere()
+        && unheard.isEmpty()) {
+      Phrases.Read one = finding(text, Phrases.SCREEN, all(said), true, place, false);
+      findings.addAll(one.findings());
+      trouble = trouble.or(() -> one.trouble());
+    }
+    boolean heard =
+        amount.filter(a -> a.kind().equals("counter")).isPresent() && kinds.contains("listen");
+    String measured = heard ? "listen" : amount.map(Amounts.Amount::kind).orElse("");
+    if (amount.isPresent() && !named.contains(measured)) {
+      String kind = measured;
+      Phrases.Read one =
+          finding(text, kind, figures(amount.get(), kind, text, place), false, place, true);
+      findings.addAll(one.findings());
+      trouble = trouble.or(() -> one.trouble());
+    }
+    return new Phrases.Read(findings, trouble);
+  }
+
+  /**
+   * Outcomes that a figure means. Where no fault of the list shows it, any that is off to the same
+   * side: a regulator that is low is so by one figure in the list, by another on a bench.
+   */
+  private BiPredicate<String, String> figures(
+      Amounts.Amount amount, String kind, String text, Place place) {
+    BiPredicate<String, String> covers =
+        (outcome, healthy) ->
+            kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
+    BiPredicate<String, String> side = amount::isOnTheSideOf;
+    String small = text.toLowerCase(Locale.ROOT);
+    List<String> looks =
+        lookPlaces.of(kind, place, false, small).stream().flatMap(List::stream).toList();
+    return !shown(looks, covers) && shown(looks, side) ? side : covers;
+  }
+
+  private boolean shown(List<String> looks, BiPredicate<String, String> covers) {
+    return looks.stream()
+        .anyMatch(
+            look -> {
+              List<String> outcomes = lookbook.outcomes(look);
+              return outcomes.stream().anyMatch(o -> covers.test(o, outcomes.get(0)));
+            });
+  }
+
+  boolean isRail(Place place) {
+    return !place.lines().isEmpty()
+        && place.lines().stream().flatMap(List::stream).allMatch(places::onRail);
+  }
+
+  /** Lines that are well are so all of them; one look at each tells it. */
+  private Place well(Place place, String kind) {
+    if (place.lines().isEmpty() || place.quantity() == Place.Quantity.NONE) {
+      return place;
+    }
+    List<List<Pad>> lines =
+        place.lines().stream().map(line -> lookPlaces.first(kind, line)).toList();
+    return new Place(place.refs(), lines, Place.Quantity.EVERY, place.words());
+  }
+
+  private static boolean isDead(Said said) {
+    return said.meaning().name().equals("nothing") && !said.not();
+  }
+
+  /** Keys of which nothing comes, where a set shows what is typed and they belong to it. */
+  private Optional<Phrases.Finding> unheard(String text, Place place) {
+    if (!lookPlaces.known(Phrases.TYPED) || !lookPlaces.known(Phrases.SCREEN)) {
+      return Optional.empty();
+    }
+    List<String> outcomes = lookbook.outcomes(Phrases.TYPED);
+    Comparison.Normal normal =
+        new Comparison.Normal(outcomes.get(0), lookbook.outcomes(Phrases.SCREEN).get(0));
+    List<Shows> shows = new ArrayList<>();
+    for (String ref : place.refs()) {
+      String letter = places.letter(ref);
+      if (!letter.isEmpty() && Comparison.echo(outcomes.get(0), normal).contains(letter)) {
+        shows.add(Shows.unheard(letter));
+      }
+    }
+    List<String> meant =
+        outcomes.stream().filter(o -> shows.stream().allMatch(s -> s.covers(o, normal))).toList();
+    return shows.isEmpty() || meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                Phrases.TYPED, text, List.of(new Sight(List.of(Phrases.TYPED), meant)), true));
+  }
+
+  private static BiPredicate<String, String> all(List<Said> said) {
+    return (outcome, healthy) -> said.stream().allMatch(w -> w.covers(outcome, healthy));
+  }
+
+  /**
+   * One kind of look at a place.
+   *
+   * @param figure whether a figure was read, which stands for itself if no fault shows it
+   */
+  private Phrases.Read finding(
+      String text,
+      String kind,
+      BiPredicate<String, String> covers,
+      boolean relative,
+      Place place,
+      boolean figure) {
+    String small = text.toLowerCase(Locale.ROOT);
+    List<List<String>> looks = lookPlaces.of(kind, place, relative, small);
+    if (looks.isEmpty()) {
+      return Phrases.trouble(Statement.Why.NO_PLACE, kind, lookPlaces.near(kind));
+    }
+    boolean none = place.quantity() == Place.Quantity.NONE;
+    boolean every = none || place.quantity() == Place.Quantity.EVERY;
+    List<Sight> sights = new ArrayList<>();
+    boolean everybody = true;
+    for (List<String> line : looks) {
+      Set<String> outcomes = new LinkedHashSet<>();
+      for (String look : line) {
+        List<String> all = lookbook.outcomes(look);
+        for (String outcome : all) {
+          if (covers.test(outcome, all.get(0)) != none) {
+            outcomes.add(outcome);
+          } else {
+            everybody = false;
+          }
+        }
+      }
+      if (!outcomes.isEmpty()) {
+        sights.add(new Sight(line, List.copyOf(outcomes)));
+      } else if (every) {
+        elsewhere(kind, covers, figure && !none, text)
+            .ifPresent(o -> sights.add(new Sight(line, o)));
+      }
+    }
+    if (sights.isEmpty()) {
+      elsewhere(kind, covers, figure, text)
+          .ifPresent(o -> looks.forEach(line -> sights.add(new Sight(line, o))));
+    }
+    if (sights.isEmpty()) {
+      String look = looks.get(0).get(0);
+      return Phrases.trouble(Statement.Why.NOBODY_SHOWS_IT, look, lookbook.examples(look));
+    }
+    if (everybody) {
+      return Phrases.trouble(Statement.Why.EVERYBODY_SHOWS_IT, looks.get(0).get(0), List.of());
+    }
+    boolean one = looks.size() == 1 && looks.get(0).size() == 1;
+    String called = one ? looks.get(0).get(0) : called(kind, place);
+    return new Phrases.Read(
+        List.of(new Phrases.Finding(called, text, sights, every)), Optional.empty());
+  }
+
+  /**
+   * What is meant where no fault shows it: outcomes that the same kind of look has at other places,
+   * or a figure as it was read. Empty if it can be meant of no such look.
+   */
+  private Optional<List<String>> elsewhere(
+      String kind, BiPredicate<String, String> covers, boolean figure, String text) {
+    List<String> known =
+        lookbook.looks().stream()
+            .filter(l -> l.equals(kind) || l.startsWith(kind + " "))
+            .flatMap(
+                l ->
+                    lookbook.outcomes(l).stream()
+                        .filter(o -> covers.test(o, lookbook.outcomes(l).get(0))))
+            .distinct()
+            .toList();
+    return !known.isEmpty()
+        ? Optional.of(known)
+        : figure ? Optional.of(List.of(text)) : Optional.empty();
+  }
+
+  private String called(String kind, Place place) {
+    List<String> quantities = new ArrayList<>(vocabulary.words("some"));
+    quantities.addAll(vocabulary.words("every"));
+    quantities.addAll(vocabulary.words("none"));
+    List<String> words = place.words().stream().filter(w -> !quantities.contains(w)).toList();
+    return words.isEmpty() ? kind : kind + " " + String.join(" ", words);
+  }
+}

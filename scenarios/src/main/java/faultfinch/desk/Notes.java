@@ -1,0 +1,188 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Hint;
+import faultfinch.diagnosis.History;
+import faultfinch.diagnosis.Observation;
+import faultfinch.diagnosis.Sight;
+import faultfinch.diagnosis.Tally;
+import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What was noted of a board, and what of it can be weighed. A look made twice is one look. */
+final class Notes {
+  /** The board as it is run complete; tells how a healthy one shows. */
+  private final Lookbook complete;
+
+  private final List<Statement> statements = new ArrayList<>();
+  private final List<Observation> seen = new ArrayList<>();
+  private final List<RepairAction> done = new ArrayList<>();
+  private final List<RepairAction> missed = new ArrayList<>();
+  private final List<Hint> hints = new ArrayList<>();
+  private final List<History> histories = new ArrayList<>();
+
+  Notes(Lookbook complete) {
+    this.complete = complete;
+  }
+
+  List<Statement> statements() {
+    return List.copyOf(statements);
+  }
+
+  Evidence evidence() {
+    return new Evidence(seen, missed, done, List.of(), hints, histories);
+  }
+
+  /** Repairs that were done so far. */
+  int repairs() {
+    return done.size();
+  }
+
+  boolean hasSeen(String look) {
+    return seen.stream().anyMatch(o -> o.look().equals(look));
+  }
+
+  /** What cannot be weighed. */
+  void keep(String said, Conditions when, Phrases.Trouble trouble) {
+    statements.add(
+        new Statement.Kept(said, when, trouble.why(), trouble.about(), trouble.nearest()));
+  }
+
+  /** What became of the board before; told twice it counts once. */
+  void past(String said, Conditions when, History history) {
+    if (!histories.contains(history)) {
+      histories.add(history);
+    }
+    statements.add(new Statement.Past(said, when, history));
+  }
+
+  void repaired(RepairAction action) {
+    done.add(action);
+  }
+
+  /**
+   * Something done to parts, and what came of it.
+   *
+   * @param actions the repairs it was, if it was any
+   */
+  void came(String said, Conditions when, Deeds.Deed deed, List<RepairAction> actions) {
+    Deeds.Result result = deed.result();
+    Optional<Hint.How> how = how(deed.kind());
+    if (how.isPresent()) {
+      boolean helped = result == Deeds.Result.HELPED;
+      deed.refs().forEach(ref -> hints.add(new Hint(how.get(), ref, helped)));
+      Statement.Came came = helped ? Statement.Came.HELPED : Statement.Came.IN_VAIN;
+      statements.add(new Statement.Tried(said, when, came, deed.refs()));
+      return;
+    }
+    Statement.Came came =
+        switch (result) {
+          case NOTHING -> Statement.Came.REPAIR_MISSED;
+          case HELPED -> Statement.Came.REPAIR_CURED;
+          case NOT_SAID -> Statement.Came.REPAIRED;
+        };
+    statements.add(new Statement.Tried(said, when, came, deed.refs()));
+    if (result == Deeds.Result.NOTHING) {
+      missed.addAll(actions);
+      return;
+    }
+    List<Observation> before = seen.stream().filter(o -> o.after() == done.size()).toList();
+    done.addAll(actions);
+    if (result == Deeds.Result.HELPED) {
+      before.stream().filter(Notes::exact).forEach(o -> seen.add(cured(o)));
+    }
+  }
+
+  /** The same look, as a healthy board shows it, after all repairs so far. */
+  private Observation cured(Observation before) {
+    String look = before.reach().sights().get(0).looks().get(0);
+    String healthy = complete.outcomes(look).get(0);
+    return new Observation(look, healthy, before.source()).afterRepairs(done.size());
+  }
+
+  private static Optional<Hint.How> how(Deeds.Kind kind) {
+    return switch (kind) {
+      case SPRAY -> Optional.of(Hint.How.SPRAY);
+      case PRESS -> Optional.of(Hint.How.PRESS);
+      case PIGGYBACK -> Optional.of(Hint.How.PIGGYBACK);
+      case GOOD, RESEAT, SOCKET, EXCHANGE -> Optional.empty();
+    };
+  }
+
+  /**
+   * A look that can be weighed.
+   *
+   * @param unheard what faults of the list show there, where none shows this
+   */
+  void see(String said, Conditions when, Observation observation, List<String> unheard) {
+    Set<String> before = new LinkedHashSet<>();
+    seen.stream()
+        .filter(o -> o.after() == done.size() && exact(o))
+        .forEach(o -> before.add(o.look()));
+    if (exact(observation) && before.contains(observation.look())) {
+      merge(said, when, observation, unheard);
+      return;
+    }
+    seen.add(observation);
+    statements.add(new Statement.Weighed(said, when, observation, unheard));
+  }
+
+  private static boolean exact(Observation o) {
+    return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
+  }
+
+  /**
+   * The same look once more: what both allow is what was seen; if there is none, the first holds.
+   */
+  private void merge(String said, Conditions when, Observation again, List<String> unheard) {
+    for (int i = 0; i < seen.size(); i++) {
+      Observation first = seen.get(i);
+      if (first.after() == done.size() && exact(first) && first.look().equals(again.look())) {
+        Set<String> both = new LinkedHashSet<>(first.reach().sights().get(0).outcomes());
+        boolean narrower = both.retainAll(again.reach().sights().get(0).outcomes());
+        boolean tallied = !again.reach().tally().equals(first.reach().tally());
+        boolean wavers =
+            again.reach().tally().equals(Tally.NOW_AND_THEN)
+                && first.reach().tally().equals(Tally.NOW_AND_THEN);
+        if (both.isEmpty() && wavers) {
+          seen.add(again);
+          statements.add(new Statement.Weighed(said, when, again, unheard));
+          return;
+        }
+        if (both.isEmpty() || tallied) {
+          keep(
+              said,
+              when,
+              new Phrases.Trouble(Statement.Why.TWICE, again.look(), List.of(first.seen())));
+          return;
+        }
+        if (!narrower) {
+          statements.add(new Statement.Weighed(said, when, first, unheard));
+          return;
+        }
+        Sight sight = new Sight(first.reach().sights().get(0).looks(), List.copyOf(both));
+        Observation narrowed =
+            new Observation(
+                first.look(),
+                first.seen() + ", " + again.seen(),
+                first.source(),
+                first.doubt(),
+                new Observation.Reach(
+                    List.of(sight), true, first.reach().tally(), first.reach().climate()),
+                first.after());
+        seen.set(i, narrowed);
+        for (int s = 0; s < statements.size(); s++) {
+          if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
+            statements.set(s, new Statement.Weighed(w.said(), w.when(), narrowed, w.unheard()));
+          }
+        }
+        statements.add(new Statement.Weighed(said, when, narrowed, unheard));
+        return;
+      }
+    }
+  }
+}

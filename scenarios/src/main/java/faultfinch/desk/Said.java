@@ -1,0 +1,13 @@
+package faultfinch.desk;
+
+/**
+ * A meaning found in a phrase.
+ *
+ * @param not whether it is denied
+ * @param start what the screen of a healthy board shows after a start; empty if it has none
+ */
+record Said(Vocabulary.Meaning meaning, boolean not, String start) {
+  boolean covers(String outcome, String healthy) {
+    return meaning.shows().covers(outcome, new Comparison.Normal(healthy, start)) != not;
+  }
+}
