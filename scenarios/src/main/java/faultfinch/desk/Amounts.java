@@ -24,7 +24,7 @@ final class Amounts {
               + "(?= |$)");
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
-  private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d+(?= |$)");
+  private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d{1,2}(?= |$)");
   private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
 
   /** So far off a pitch may be told. */

@@ -14,22 +14,35 @@ import java.util.regex.Pattern;
 final class BenchWords {
   static final String LOOK = BenchRom.ALONE.look();
 
+  /** A word by which a phrase is of a round. */
+  static final String SPOKEN_OF = "ribbon";
+
   private static final Pattern STATION = Pattern.compile("(?<= |^)station (\\d{1,2})(?= |$)");
   private static final Pattern BIT =
-      Pattern.compile("(?<= |^)(?:bit|line|data line|gap at|d) ?([0-7])(?= |$)");
+      Pattern.compile(
+          "(?<= |^)(?:bit|bits|line|data line|gap at|gap in|hole at|hole in|d|md) ?([0-7])(?=[ ,]|$)");
   private static final Pattern SPOKEN =
-      Pattern.compile("(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test)(?= |$)");
+      Pattern.compile(
+          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|diagnostic rom)(?= |$)");
 
   private static final Pattern WROTE =
-      Pattern.compile("(?<= |^)(?:wrote|sent|writes) ([0-9a-f]{2})(?=[ ,]|$)");
+      Pattern.compile("(?<= |^)(?:wrote|sent|writes|write) ([0-9a-f]{2})(?=[ ,]|$)");
   private static final Pattern READ =
-      Pattern.compile("(?<= |^)(?:read|reads|got|gets|received|had) ([0-9a-f]{2})(?=[ ,]|$)");
+      Pattern.compile(
+          "(?<= |^)(?:read|reads|got|gets|received|had|read back|reads back) ([0-9a-f]{2})"
+              + "(?=[ ,]|$)");
   private static final Pattern PAGE = Pattern.compile("(?<= |^)page ([0-9a-f]{2})(?=[ ,]|$)");
 
-  /** A ribbon from line 7 to line 0. */
-  private static final Pattern RIBBON = Pattern.compile("(?<= )[=.]{8}(?=;|$| )");
+  /** "read 52 for 5A". */
+  private static final Pattern FOR =
+      Pattern.compile(
+          "(?<= |^)(?:read|reads|got) ([0-9a-f]{2}) (?:for|instead of|not) ([0-9a-f]{2})"
+              + "(?=[ ,]|$)");
 
-  private static final int HIGHEST = 7;
+  private static final int RADIX = 16;
+
+  /** A byte that was written, and what was read of it. */
+  private record Bytes(int wrote, int read) {}
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
@@ -46,12 +59,14 @@ final class BenchWords {
 
   /** Whether what was written and what came back are told, which belong together. */
   static boolean isOfBytes(String text) {
-    return WROTE.matcher(text).find() || READ.matcher(text).find() && PAGE.matcher(text).find();
+    return WROTE.matcher(text).find()
+        || FOR.matcher(text).find()
+        || READ.matcher(text).find() && PAGE.matcher(text).find();
   }
 
   /** What is said of a station or a line, in small letters; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
-    if (!lookbook.looks().contains(LOOK) || !SPOKEN.matcher(text).find()) {
+    if (!lookbook.looks().contains(LOOK) || !SPOKEN.matcher(text).find() && pairs(text).isEmpty()) {
       return Optional.empty();
     }
     Optional<Phrases.Finding> bytes = bytes(text);
@@ -65,10 +80,18 @@ final class BenchWords {
       int number = Integer.parseInt(station.group(1));
       said.add(outcome -> differing(outcome, number).filter(d -> d != well).isPresent());
     }
-    Matcher bit = BIT.matcher(text);
-    if (bit.find()) {
-      int line = Integer.parseInt(bit.group(1));
-      said.add(outcome -> hasGap(outcome, line) != well);
+    String healthy = lookbook.outcomes(LOOK).get(0);
+    List<Integer> bits = BIT.matcher(text).results().map(m -> Integer.valueOf(m.group(1))).toList();
+    if (!bits.isEmpty()) {
+      said.add(
+          outcome ->
+              Stations.of(outcome, healthy)
+                  .filter(s -> bits.stream().allMatch(line -> s.hasGap(line) != well))
+                  .isPresent());
+    } else if (Vocabulary.in(text, vocabulary.words("bench.every-line")).isPresent()) {
+      said.add(outcome -> Stations.of(outcome, healthy).filter(Stations::isAll).isPresent());
+    } else if (well && station.reset().results().findAny().isEmpty()) {
+      said.add(outcome -> Stations.of(outcome, healthy).filter(Stations::isWell).isPresent());
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
@@ -92,8 +115,14 @@ final class BenchWords {
         "Station %s wrote %s, read %s at page %s:"
             .formatted(number, hex(WROTE, text), hex(READ, text), hex(PAGE, text));
     Pattern told = Pattern.compile(line);
+    List<Bytes> pairs = pairs(text);
+    List<String> outcomes = lookbook.outcomes(LOOK);
+    List<String> said = outcomes.stream().filter(o -> told.matcher(o).find()).toList();
+    // Where no station says these very bytes, they still tell which lines are low and high.
     List<String> meant =
-        lookbook.outcomes(LOOK).stream().filter(o -> told.matcher(o).find()).toList();
+        !said.isEmpty() || pairs.isEmpty()
+            ? said
+            : outcomes.stream().filter(o -> allows(o, outcomes.get(0), pairs)).toList();
     return meant.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -112,7 +141,29 @@ final class BenchWords {
     return m.find() ? Optional.of(Integer.parseInt(m.group(1)) > 0) : Optional.empty();
   }
 
-  private static boolean hasGap(String outcome, int line) {
-    return RIBBON.matcher(outcome).results().anyMatch(r -> r.group().charAt(HIGHEST - line) == '.');
+  private static boolean allows(String outcome, String healthy, List<Bytes> pairs) {
+    return Stations.of(outcome, healthy)
+        .filter(s -> pairs.stream().allMatch(p -> s.allow(p.wrote, p.read)))
+        .isPresent();
+  }
+
+  /** All that was written and read back, in their order. */
+  private static List<Bytes> pairs(String text) {
+    List<Bytes> pairs = new ArrayList<>();
+    FOR.matcher(text)
+        .results()
+        .forEach(m -> pairs.add(new Bytes(number(m.group(2)), number(m.group(1)))));
+    if (pairs.isEmpty()) {
+      List<String> wrote = WROTE.matcher(text).results().map(m -> m.group(1)).toList();
+      List<String> read = READ.matcher(text).results().map(m -> m.group(1)).toList();
+      for (int i = 0; i < Math.min(wrote.size(), read.size()); i++) {
+        pairs.add(new Bytes(number(wrote.get(i)), number(read.get(i))));
+      }
+    }
+    return pairs;
+  }
+
+  private static int number(String hex) {
+    return Integer.parseInt(hex, RADIX);
   }
 }

@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -25,6 +25,10 @@ final class Copied {
 
   /** A mark at the end of a sentence belongs to it, but not to a word of a glass. */
   private static final Pattern MARKS = Pattern.compile("^[\"'(]+|[\"',;:.!?)]+$");
+
+  private static final Pattern GAPS = Pattern.compile("\\s+");
+
+  private static final String READS = "reads '";
 
   private static final int SHORTEST_QUOTED = 3;
   private static final int SHORTEST_WORD = 3;
@@ -48,16 +52,41 @@ final class Copied {
   /**
    * What a look at a set can show.
    *
-   * @param texts of the outcomes, in their order, in one line and small letters
+   * @param rows of the outcomes, in their order, in one line
+   * @param texts the same in small letters
    * @param words in how many outcomes each stands
    * @param echoes what comes of the typed word, by outcome; nothing where nothing does
    */
   private record Glass(
       String look,
       List<String> outcomes,
+      List<String> rows,
       List<String> texts,
       Map<String, Integer> words,
       List<String> echoes) {
+
+    /** Whoever writes a capital minds which letters are; whoever writes none may not. */
+    boolean hasInCase(String text) {
+      String line = lined(text);
+      return line.equals(line.toLowerCase(Locale.ROOT))
+          ? has(line)
+          : rows.stream().anyMatch(r -> r.contains(line));
+    }
+
+    /** Two capitals or more that a healthy board does not show, or lacks, are no slip. */
+    boolean isRightButForCase(String text) {
+      String line = lined(text);
+      int at = texts.get(0).indexOf(flat(text));
+      if (at < 0 || line.equals(line.toLowerCase(Locale.ROOT))) {
+        return false;
+      }
+      String right = rows.get(0).substring(at, at + line.length());
+      int off = 0;
+      for (int i = 0; i < line.length(); i++) {
+        off += line.charAt(i) == right.charAt(i) ? 0 : 1;
+      }
+      return off > 1;
+    }
 
     boolean has(String text) {
       return texts.stream().anyMatch(t -> t.contains(text));
@@ -87,8 +116,12 @@ final class Copied {
     }
     for (String look : looks(small)) {
       Glass glass = glass(look);
+      // "I get 'file'" is what came of the keys, wherever else these letters stand.
       Optional<Phrases.Finding> found =
-          quoted(glass, text).or(() -> echo(glass, text)).or(() -> inARow(glass, text));
+          (isOfOneWord(text) ? echo(glass, text) : Optional.<Phrases.Finding>empty())
+              .or(() -> quoted(glass, text))
+              .or(() -> echo(glass, text))
+              .or(() -> isSpeltOtherwise(glass, text) ? Optional.empty() : inARow(glass, text));
       if (found.isPresent()) {
         return found;
       }
@@ -106,6 +139,24 @@ final class Copied {
         || tokens.stream()
             .map(t -> MARKS.matcher(t).replaceAll(""))
             .anyMatch(t -> t.length() >= SHORTEST_WORD && !ours().contains(t));
+  }
+
+  private static boolean isOfOneWord(String text) {
+    List<String> quotes = quotes(text);
+    return quotes.size() == 1 && !quotes.get(0).contains(" ");
+  }
+
+  private static boolean isSpeltOtherwise(Glass glass, String text) {
+    return quotes(text).stream().anyMatch(glass::isRightButForCase);
+  }
+
+  private static List<String> quotes(String text) {
+    return QUOTED
+        .matcher(text)
+        .results()
+        .map(r -> r.group(1) != null ? r.group(1) : r.group(2))
+        .filter(q -> q.strip().length() >= SHORTEST_QUOTED)
+        .toList();
   }
 
   /** Whether a phrase has quotes in it whose words stand on a glass. */
@@ -128,15 +179,17 @@ final class Copied {
   }
 
   private Optional<Phrases.Finding> quoted(Glass glass, String text) {
+    List<String> all = quotes(text);
+    Optional<Phrases.Finding> spoilt =
+        all.stream()
+            .filter(q -> !glass.hasInCase(q))
+            .map(q -> NearCopy.of(q, glass.outcomes, glass.rows))
+            .filter(near -> !near.isEmpty())
+            .findFirst()
+            .map(near -> finding(glass.look, String.join(" ... ", all), near));
     List<String> quotes =
-        QUOTED
-            .matcher(text)
-            .results()
-            .map(r -> r.group(1) != null ? r.group(1) : r.group(2))
-            .filter(q -> q.strip().length() >= SHORTEST_QUOTED)
-            .filter(q -> glass.has(flat(q)))
-            .toList();
-    return quotes.isEmpty() ? Optional.empty() : finding(glass, quotes);
+        all.stream().filter(q -> glass.has(flat(q)) && !glass.isRightButForCase(q)).toList();
+    return spoilt.or(() -> quotes.isEmpty() ? Optional.empty() : finding(glass, quotes));
   }
 
   /** What came of the keys, told by what stands there instead of the word. */
@@ -225,7 +278,12 @@ final class Copied {
 
   private static Phrases.Finding finding(String look, String shown, List<String> meant) {
     Sight sight = new Sight(List.of(look), meant);
-    return new Phrases.Finding(look, "reads '" + shown + "'", List.of(sight), true);
+    return new Phrases.Finding(look, READS + shown + "'", List.of(sight), true);
+  }
+
+  /** Whether an observation is of letters that were copied. */
+  static boolean isCopy(Observation seen) {
+    return seen.seen().startsWith(READS);
   }
 
   private Glass glass(String look) {
@@ -235,10 +293,11 @@ final class Copied {
   private Glass read(String look) {
     List<String> outcomes = lookbook.outcomes(look);
     boolean bench = look.equals(BenchWords.LOOK);
-    List<String> texts =
+    List<String> rows =
         outcomes.stream()
-            .map(o -> flat(bench ? o : String.join(" ", PictureText.of(o).rows())))
+            .map(o -> lined(bench ? o : String.join(" ", PictureText.of(o).rows())))
             .toList();
+    List<String> texts = rows.stream().map(Copied::flat).toList();
     Map<String, Integer> words = new LinkedHashMap<>();
     texts.forEach(
         t -> Arrays.stream(t.split(" ")).distinct().forEach(w -> words.merge(w, 1, Integer::sum)));
@@ -250,7 +309,7 @@ final class Copied {
     } else {
       outcomes.forEach(o -> echoes.add(""));
     }
-    return new Glass(look, outcomes, texts, words, echoes);
+    return new Glass(look, outcomes, rows, texts, words, echoes);
   }
 
   /** Every word of the vocabulary's ways to speak. */
@@ -271,7 +330,10 @@ final class Copied {
 
   /** In small letters, however wide the gaps are: nobody counts blanks on a display. */
   private static String flat(String text) {
-    Matcher gaps = Pattern.compile("\\s+").matcher(text.toLowerCase(Locale.ROOT));
-    return gaps.replaceAll(" ").strip();
+    return lined(text.toLowerCase(Locale.ROOT));
+  }
+
+  private static String lined(String text) {
+    return GAPS.matcher(text).replaceAll(" ").strip();
   }
 }

@@ -3,13 +3,24 @@ package faultfinch.desk;
 import faultfinch.board.Board;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.RepairAction;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads what was done to parts out of a phrase, and what came of it: "new U1, no change". */
 final class Deeds {
   private static final List<String> SUPPLIES = List.of("brick", "lead");
+
+  private static final Pattern STOPS = Pattern.compile("[:;.!?]+(?= |$)");
+
+  private static final Pattern AND = Pattern.compile("(?i),? and |, | & | \\+ ");
+
+  /** A bank of memories and one more. */
+  private static final int MOST_ALIKE = 9;
 
   private final Board board;
   private final Vocabulary vocabulary;
@@ -68,28 +79,77 @@ final class Deeds {
 
   /** The deed that a phrase tells of, if it tells of one and of a part of this board. */
   Optional<Deed> of(String phrase) {
-    String small = " " + phrase.toLowerCase(Locale.ROOT) + " ";
+    String bare = STOPS.matcher(phrase).replaceAll(" ").strip();
+    String small = bare.toLowerCase(Locale.ROOT);
+    if (Vocabulary.in(small, vocabulary.words("tried.compared")).isPresent()) {
+      return Optional.empty();
+    }
     for (Kind kind : Kind.values()) {
-      Optional<String> words = Vocabulary.in(small.strip(), vocabulary.words(kind.key));
-      if (words.isPresent()) {
-        String rest = Vocabulary.masked(small.strip(), words.get());
-        List<String> supplies = supplies(small.strip());
-        boolean supply = !supplies.isEmpty() && (kind == Kind.GOOD || kind == Kind.EXCHANGE);
-        List<String> refs = supply ? supplies : parts(rest, phrase);
-        Result result = kind == Kind.GOOD ? Result.NOTHING : result(small);
-        return refs.isEmpty() ? Optional.empty() : Optional.of(new Deed(kind, refs, result));
+      Optional<String> words = Vocabulary.in(small, vocabulary.words(kind.key));
+      List<String> refs = words.map(w -> refs(kind, w, bare, small)).orElse(List.of());
+      if (words.isEmpty() && kind == Kind.EXCHANGE) {
+        refs = renewed(bare, small);
+      }
+      Result result = kind == Kind.GOOD ? Result.NOTHING : result(small);
+      boolean others =
+          result == Result.NOT_SAID
+              && Vocabulary.in(small, vocabulary.words("tried.by-others")).isPresent();
+      if (words.isPresent() || !refs.isEmpty()) {
+        return refs.isEmpty() || others
+            ? Optional.empty()
+            : Optional.of(new Deed(kind, refs, result));
       }
     }
     return Optional.empty();
   }
 
+  private List<String> refs(Kind kind, String words, String typed, String small) {
+    List<String> supplies = supplies(small);
+    boolean supply = !supplies.isEmpty() && (kind == Kind.GOOD || kind == Kind.EXCHANGE);
+    return supply ? supplies : parts(Vocabulary.masked(small, words), typed);
+  }
+
+  /** Words such as "new" tell of an exchange only right before a part, or behind it. */
+  private List<String> renewed(String typed, String small) {
+    for (String word : vocabulary.words("tried.renewed")) {
+      Matcher m =
+          Pattern.compile("(?<= |^)" + Pattern.quote(word) + "((?: [^ ]+){1,3})").matcher(small);
+      while (m.find()) {
+        List<String> refs = refs(Kind.EXCHANGE, word, m.group(1).strip(), m.group(1).strip());
+        if (!refs.isEmpty()) {
+          return refs;
+        }
+      }
+      Matcher behind =
+          Pattern.compile("(?<= |^)([a-z]+\\d+) (?:is )?" + Pattern.quote(word) + "(?= |$)")
+              .matcher(small);
+      if (behind.find()) {
+        return parts(behind.group(1), behind.group(1));
+      }
+    }
+    return List.of();
+  }
+
+  /** One of several alike is none in particular, and what is said of all chips is said of none. */
   private List<String> parts(String rest, String typed) {
     List<String> named =
         board.parts().stream()
             .map(PlacedPart::ref)
             .filter(ref -> rest.matches(".*\\b" + ref.toLowerCase(Locale.ROOT) + "\\b.*"))
             .toList();
-    return named.isEmpty() ? places.find(typed, true).refs() : named;
+    if (!named.isEmpty()) {
+      return named;
+    }
+    Set<String> found = new LinkedHashSet<>();
+    for (String piece : AND.split(typed)) {
+      found.addAll(places.find(piece, true).refs());
+    }
+    List<String> refs = List.copyOf(found);
+    boolean one =
+        refs.size() > 1
+            && Vocabulary.in(rest, vocabulary.words("tried.one-of-several")).isPresent()
+            && Vocabulary.in(rest, vocabulary.words("tried.one-by-one")).isEmpty();
+    return one || refs.size() > MOST_ALIKE ? List.of() : refs;
   }
 
   /** What brings the supply, as a repair names it, if a phrase is of that and of no part. */

@@ -236,6 +236,10 @@ public final class Desk {
       return;
     }
     settle();
+    if (piece.endsWith("?")) {
+      keep(piece, new Phrases.Trouble(Statement.Why.UNDECIDED, piece, List.of()));
+      return;
+    }
     String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.without(piece);
     if (here.isEmpty()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
@@ -276,6 +280,11 @@ public final class Desk {
     String text = bared.text().replace(BETWEEN, " ");
     Phrases.Read read = stand().phrases.read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
+    if (alone && conditions.onlyBenchRom()) {
+      // "with the bench ROM in it runs through": of what the bench ROM says.
+      Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
+      read = round.findings().isEmpty() ? read : round;
+    }
     if (alone && !spokenOf.isEmpty()) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);

@@ -166,15 +166,24 @@ final class Findings {
     List<String> outcomes = lookbook.outcomes(Phrases.TYPED);
     Comparison.Normal normal =
         new Comparison.Normal(outcomes.get(0), lookbook.outcomes(Phrases.SCREEN).get(0));
+    String right = Comparison.echo(outcomes.get(0), normal);
+    Set<String> rest = new LinkedHashSet<>(List.of(right.split("")));
     List<Shows> shows = new ArrayList<>();
     for (String ref : place.refs()) {
       String letter = places.letter(ref);
-      if (!letter.isEmpty() && Comparison.echo(outcomes.get(0), normal).contains(letter)) {
+      if (!letter.isEmpty() && right.contains(letter)) {
         shows.add(Shows.unheard(letter));
+        rest.remove(letter);
       }
     }
-    List<String> meant =
+    List<String> dead =
         outcomes.stream().filter(o -> shows.stream().allMatch(s -> s.covers(o, normal))).toList();
+    // Who names the dead keys has tried the others.
+    List<String> others =
+        dead.stream()
+            .filter(o -> rest.stream().allMatch(Comparison.echo(o, normal)::contains))
+            .toList();
+    List<String> meant = others.isEmpty() ? dead : others;
     return shows.isEmpty() || meant.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -22,6 +22,7 @@ final class Inks {
   private final Pattern only;
   private final Pattern none;
   private final Pattern joint;
+  private final Pattern turns;
 
   Inks(Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
@@ -30,6 +31,14 @@ final class Inks {
     String list = "((?:any )?" + ink + "(?:" + JOINT + ink + ")+)";
     only = Pattern.compile("(?:" + String.join("|", vocabulary.words("inks.only")) + ") " + list);
     none = Pattern.compile("(?:" + String.join("|", vocabulary.words("inks.none")) + ") " + list);
+    turns =
+        Pattern.compile(
+            "(?<= |^)("
+                + String.join("|", names.keySet())
+                + ")(?: [a-z]+)?? (?:is|are|comes|turns|turned|shows)"
+                + "(?: [a-z]+)?? ("
+                + String.join("|", names.keySet())
+                + ")(?=[ ,]|$)");
     joint = Pattern.compile(ink + "(?:,(?= " + ink + "))");
   }
 
@@ -62,7 +71,23 @@ final class Inks {
       Set<String> said = inks(gone.group(1));
       return finding(text, shown -> !shown.isEmpty() && shown.stream().noneMatch(said::contains));
     }
-    return Optional.empty();
+    return turned(text, small);
+  }
+
+  /** "White is magenta, yellow is red": what a colour became, and that it is gone. */
+  private Optional<Phrases.Finding> turned(String text, String small) {
+    Set<String> were = new LinkedHashSet<>();
+    Set<String> are = new LinkedHashSet<>();
+    Matcher m = turns.matcher(small);
+    while (m.find()) {
+      were.add(names.get(m.group(1)));
+      are.add(names.get(m.group(2)));
+    }
+    were.removeAll(are);
+    return were.isEmpty()
+        ? Optional.empty()
+        : finding(
+            text, shown -> shown.containsAll(are) && shown.stream().noneMatch(were::contains));
   }
 
   private Optional<Phrases.Finding> finding(String text, Predicate<Set<String>> holds) {

@@ -24,17 +24,60 @@ final class Notes {
   private final List<RepairAction> missed = new ArrayList<>();
   private final List<Hint> hints = new ArrayList<>();
   private final List<History> histories = new ArrayList<>();
+  private final List<Unsaid> unsaid = new ArrayList<>();
+
+  /**
+   * A repair of which it is not said what came of it.
+   *
+   * @param statement its index
+   * @param first index of its first action among those done
+   */
+  private record Unsaid(int statement, int first, int actions) {}
 
   Notes(Lookbook complete) {
     this.complete = complete;
   }
 
   List<Statement> statements() {
-    return List.copyOf(statements);
+    List<Statement> all = new ArrayList<>(statements);
+    for (Unsaid repair : inVain()) {
+      Statement.Tried told = (Statement.Tried) all.get(repair.statement);
+      all.set(
+          repair.statement,
+          new Statement.Tried(
+              told.said(), told.when(), Statement.Came.REPAIR_MISSED, told.parts()));
+    }
+    return List.copyOf(all);
   }
 
   Evidence evidence() {
-    return new Evidence(seen, missed, done, List.of(), hints, histories);
+    List<RepairAction> vain = new ArrayList<>(missed);
+    List<RepairAction> made = new ArrayList<>();
+    int[] before = new int[done.size() + 1];
+    List<Unsaid> inVain = inVain();
+    for (int i = 0; i < done.size(); i++) {
+      int at = i;
+      boolean missed = inVain.stream().anyMatch(u -> u.first <= at && at < u.first + u.actions);
+      (missed ? vain : made).add(done.get(i));
+      before[i + 1] = made.size();
+    }
+    List<Observation> then = seen.stream().map(o -> o.afterRepairs(before[o.after()])).toList();
+    return new Evidence(then, vain, made, List.of(), hints, histories);
+  }
+
+  /**
+   * Repairs that brought nothing: it is not said what came of them, and nothing that was seen
+   * before was looked at again. Who cures a board says so.
+   */
+  private List<Unsaid> inVain() {
+    return unsaid.stream().filter(repair -> !isLookedAtAgain(repair.first)).toList();
+  }
+
+  private boolean isLookedAtAgain(int repair) {
+    return seen.stream()
+        .filter(o -> o.after() > repair)
+        .anyMatch(
+            o -> seen.stream().anyMatch(b -> b.after() <= repair && b.look().equals(o.look())));
   }
 
   /** Repairs that were done so far. */
@@ -89,6 +132,9 @@ final class Notes {
     if (result == Deeds.Result.NOTHING) {
       missed.addAll(actions);
       return;
+    }
+    if (result == Deeds.Result.NOT_SAID) {
+      unsaid.add(new Unsaid(statements.size() - 1, done.size(), actions.size()));
     }
     List<Observation> before = seen.stream().filter(o -> o.after() == done.size()).toList();
     done.addAll(actions);
@@ -153,6 +199,13 @@ final class Notes {
           statements.add(new Statement.Weighed(said, when, again, unheard));
           return;
         }
+        boolean copied = Copied.isCopy(again) && !Copied.isCopy(first);
+        if (both.isEmpty() && !tallied && (isWell(first) || copied)) {
+          // "It boots, but every second letter is wrong": what is odd is said on purpose. And
+          // letters that were copied tell more than what they look like.
+          outdo(i, said, when, again, unheard);
+          return;
+        }
         if (both.isEmpty() || tallied) {
           keep(
               said,
@@ -184,5 +237,27 @@ final class Notes {
         return;
       }
     }
+  }
+
+  private boolean isWell(Observation o) {
+    Sight sight = o.reach().sights().get(0);
+    String look = sight.looks().get(0);
+    return complete.looks().contains(look)
+        && sight.outcomes().contains(complete.outcomes(look).get(0));
+  }
+
+  /** A later word of a look holds in place of an earlier one. */
+  private void outdo(
+      int which, String said, Conditions when, Observation again, List<String> unheard) {
+    Observation first = seen.set(which, again);
+    for (int s = 0; s < statements.size(); s++) {
+      if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
+        statements.set(
+            s,
+            new Statement.Kept(
+                w.said(), w.when(), Statement.Why.TWICE, first.look(), List.of(said)));
+      }
+    }
+    statements.add(new Statement.Weighed(said, when, again, unheard));
   }
 }

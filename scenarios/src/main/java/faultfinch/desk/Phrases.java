@@ -109,9 +109,11 @@ final class Phrases {
    */
   Read read(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    for (Vocabulary.Group report : vocabulary.groups("report")) {
-      if (report.words().contains(small)) {
-        return report(report);
+    for (String whole : List.of("report", "alone")) {
+      for (Vocabulary.Group report : vocabulary.groups(whole)) {
+        if (report.words().contains(small)) {
+          return report(report);
+        }
       }
     }
     boolean atPins = !places.find(text, false).lines().isEmpty();
@@ -126,12 +128,18 @@ final class Phrases {
     if (known.isPresent()) {
       return known.get();
     }
+    Optional<String> stranger =
+        atPins ? Optional.empty() : Vocabulary.in(small, vocabulary.words("strangers"));
+    if (stranger.isPresent()) {
+      return trouble(Statement.Why.NO_PLACE, stranger.get(), List.of());
+    }
     if (Vocabulary.in(small, vocabulary.words("deeds")).isPresent()) {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     Set<String> subjects = subjects(small);
-    if (subjects.size() > 1 && !small.contains("lamp") && !small.contains("led")) {
-      // "Light" is said of probes and screens too.
+    boolean lamp = small.contains("lamp") || small.contains("led");
+    if (subjects.size() > 1 && !lamp || atPins && subjects.contains("probe")) {
+      // "Light" is said of probes and screens too, and a probe has lamps of its own.
       subjects.remove("lamp");
     }
     boolean measured = atPins || subjects.stream().anyMatch(LookPlaces.AT_PINS::contains);
@@ -286,6 +294,9 @@ final class Phrases {
             .filter(lookPlaces::known)
             .findFirst()
             .orElse("");
+    if (look.isEmpty() && m.group().contains(" AND ")) {
+      return Optional.empty();
+    }
     if (look.isEmpty()) {
       return Optional.of(
           trouble(
@@ -301,6 +312,12 @@ final class Phrases {
   Optional<Finding> at(String look, String text) {
     String kind = look.split(" ", 2)[0];
     String small = text.toLowerCase(Locale.ROOT);
+    if (look.equals(BenchWords.LOOK)) {
+      Optional<Finding> round = benchWords.find(small + " " + BenchWords.SPOKEN_OF);
+      if (round.isPresent()) {
+        return round;
+      }
+    }
     List<String> outcomes = lookbook.outcomes(look);
     List<Said> said = new ArrayList<>();
     String rest = small;
@@ -376,7 +393,7 @@ final class Phrases {
     }
     if (place.isNowhere()) {
       for (Vocabulary.Group report : vocabulary.groups("report")) {
-        if (Vocabulary.in(small, report.words()).isPresent()) {
+        if (isAllThatIsSaid(small, report.words(), subjects)) {
           Read all = report(report);
           // "No sign of life on the screen" is not said of the lamp.
           List<Finding> meant =
@@ -388,6 +405,13 @@ final class Phrases {
       }
     }
     return new Read(List.of(), Optional.empty());
+  }
+
+  /** "Dead" is said of a board where nothing else is named: "joystick dead" is not. */
+  private boolean isAllThatIsSaid(String small, List<String> words, Set<String> subjects) {
+    return Vocabulary.in(small, words)
+        .filter(w -> !subjects.isEmpty() || isOfTheWhole(Vocabulary.masked(small, w)))
+        .isPresent();
   }
 
   private Read report(Vocabulary.Group report) {

@@ -17,7 +17,7 @@ final class Pieces {
   private static final Pattern PARTED =
       Pattern.compile(
           "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas) |! "
-              + "|(?<=[a-z]{3})\\. (?=[A-Z]))");
+              + "|(?<=[a-z]{3}|[A-Z]\\d{1,2})\\. (?=[A-Z]))");
 
   private static final Pattern EXCEPT =
       Pattern.compile("(?i)(.+?),? (?:but for|except for|except|apart from|save for|bar) (.+)");

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 /** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
 final class Places {
   private static final Pattern PIN_BEHIND =
-      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | )([^ ]+)(?= |$)");
+      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | on | at | )([^ ]+)(?= |$)");
   private static final Pattern PIN_BEFORE =
       Pattern.compile(
           "(?<= |^)(?:(?:pin|pad|leg) )?([^ ]+)(?: (?:pin|pad|leg))? (?:of|on|at|off|from) "
@@ -33,6 +33,7 @@ final class Places {
   private static final Pattern PINS_BEHIND =
       Pattern.compile(
           "(?<= |^)([a-z]+\\d+)(?:\\.| pins | )([^ ]+) (?:and|or|&) (?:pin )?([^ ]+)(?= |$)");
+  private static final Pattern PIN_NAME = Pattern.compile("[a-z]{1,4}\\d{0,2}/?|\\d[a-z]\\d?");
   private static final Set<String> KEYS = Set.of("key", "keys");
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
@@ -110,6 +111,17 @@ final class Places {
         words.add(range.group());
         lines.addAll(between(range, refs));
         rest = Vocabulary.masked(rest, range.group());
+      }
+      for (String token : rest.split(" ")) {
+        boolean called =
+            token.chars().anyMatch(Character::isDigit)
+                || capitals.contains(token.toUpperCase(Locale.ROOT));
+        List<List<Pad>> pins = called ? pins(refs, token) : List.of();
+        if (!pins.isEmpty()) {
+          words.add(token);
+          lines.addAll(pins);
+          rest = Vocabulary.masked(rest, token);
+        }
       }
       for (String token : rest.split(" ")) {
         net(token)
@@ -205,6 +217,24 @@ final class Places {
     return behind.find()
         ? both(behind.group(1), behind.group(2), behind.group(3), behind)
         : Optional.empty();
+  }
+
+  /** The lines at pins of that name of these parts: "A4 of the memories". */
+  private List<List<Pad>> pins(Set<String> refs, String name) {
+    if (!PIN_NAME.matcher(name).matches()) {
+      return List.of();
+    }
+    Map<Net, List<Pad>> lines = new LinkedHashMap<>();
+    for (String ref : refs) {
+      pad(ref.toLowerCase(Locale.ROOT), name)
+          .ifPresent(
+              pad ->
+                  lines
+                      .computeIfAbsent(board.netOfPad().get(pad), n -> new ArrayList<>())
+                      .add(pad));
+    }
+    lines.remove(null);
+    return List.copyOf(lines.values());
   }
 
   private Optional<Place> both(String ref, String one, String other, Matcher words) {

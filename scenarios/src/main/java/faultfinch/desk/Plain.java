@@ -9,7 +9,16 @@ import java.util.regex.Pattern;
  * The same said in fewer ways: one word for each thing, figures in digits, a blank before a unit.
  */
 final class Plain {
-  private static final Pattern END = Pattern.compile("[.!?]+(?= |$)");
+  private static final Pattern END = Pattern.compile("[.!?]+(?= |$)|[()]");
+
+  /**
+   * "5 V is 5.02", "supply is 5.1 V", "5 V rail: 4.9": the rail by its name, then what it reads.
+   */
+  private static final Pattern RAIL =
+      Pattern.compile(
+          "(?i)(?<= |^)(?:the )?(?:\\+?5 ?v(?:olts?)?(?: rail| line| supply)?|(?:5 v )?supply)"
+              + "(?: is| measures| measured| reads| at|:| =)? (?:about |around )?"
+              + "(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?= |$|,)");
 
   /** A pin such as U33 4A is no current. */
   private static final Pattern UNIT =
@@ -31,7 +40,8 @@ final class Plain {
 
   /** A phrase in plain words. */
   String of(String phrase) {
-    String text = END.matcher(phrase.strip()).replaceAll("").replace('\u2019', '\'');
+    String text = END.matcher(phrase.strip()).replaceAll("").strip().replace('\u2019', '\'');
+    text = RAIL.matcher(text).replaceAll("rail is $1 V");
     text = UNIT.matcher(text).replaceAll("$1 $2");
     for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
       text = replaced(text, number.getKey(), UNITS, number.getValue() + " ");

@@ -56,7 +56,7 @@ final class Vocabulary {
     }
     for (String key : texts.keySet()) {
       String[] names = key.split("\\.");
-      boolean group = List.of("line", "part", "report").contains(names[0]);
+      boolean group = List.of("line", "part", "report", "alone").contains(names[0]);
       if (key.endsWith(WORDS) && !group) {
         Shows shows = Shows.of(texts.get(key.replace(WORDS, ".shows")));
         Meaning meaning = new Meaning(names[0], names[1], shows);
@@ -90,7 +90,7 @@ final class Vocabulary {
     return texts.containsKey(kind + ".subject") ? list(kind + ".subject") : List.of();
   }
 
-  /** Groups of {@code line}, {@code part} or {@code report}. */
+  /** Groups of {@code line}, {@code part}, {@code report} or {@code alone}. */
   List<Group> groups(String sort) {
     List<Group> groups = new ArrayList<>();
     for (String key : texts.keySet()) {

@@ -56,6 +56,10 @@ class BenchWordsTest {
         "with the bench ROM: station 2 fails | LINE_5",
         "RAM test reports bit 5              | LINE_5",
         "bench ROM passes                    | WELL",
+        "bench ROM: no errors                | WELL",
+        "bench ROM: wrote FF, read DF        | LINE_5",
+        "bench ROM: read DF for FF           | LINE_5",
+        "bench ROM: hole at 5 in the ribbon  | LINE_5",
         "bench ROM fails                     | LINE_5 NOTHING",
         "bench ROM shows nothing             | NOTHING",
       })

@@ -73,6 +73,36 @@ class DeedsTest {
   }
 
   @Test
+  void exchange_withoutAResultAndNoSecondLook_wasInVain() {
+    Evidence evidence = of("display dark", "exchanged U9", "sound is silent");
+    assertEquals(List.of(NEW_U9), evidence.missed());
+    assertEquals(List.of(), evidence.done());
+    assertEquals(
+        List.of(0, 0), evidence.seen().stream().map(o -> o.after()).toList(), "after so many");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "U9 has less to do than my other one",
+        "somebody replaced U9",
+        "U9 was exchanged by the seller",
+        "one of the chips swapped",
+        "another evening wasted and no other chip gets warm"
+      })
+  void whatIsNoDeedOfOurs_isNone(String says) {
+    Evidence evidence = of("display dark", says);
+    assertEquals(List.of(), evidence.missed());
+    assertEquals(List.of(), evidence.done());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"U9 new: same", "swapped U9, no joy at all", "put in a new U9, nada"})
+  void exchange_inVain_inOtherWords_isARepairMissed(String says) {
+    assertEquals(List.of(NEW_U9), of("display dark", says).missed());
+  }
+
+  @Test
   void exchange_withoutAResult_isDoneAndWhatFollowsWasSeenAfterIt() {
     Evidence evidence = of("display dark", "exchanged U9", "display shows garbage");
     assertEquals(List.of(NEW_U9), evidence.done());
