@@ -68,16 +68,14 @@ final class Copied {
     /** Whoever writes a capital minds which letters are; whoever writes none may not. */
     boolean hasInCase(String text) {
       String line = lined(text);
-      return line.equals(line.toLowerCase(Locale.ROOT))
-          ? has(line)
-          : rows.stream().anyMatch(r -> r.contains(line));
+      return isSmall(line) ? has(line) : rows.stream().anyMatch(r -> r.contains(line));
     }
 
     /** Two capitals or more that a healthy board does not show, or lacks, are no slip. */
     boolean isRightButForCase(String text) {
       String line = lined(text);
       int at = texts.get(0).indexOf(flat(text));
-      if (at < 0 || line.equals(line.toLowerCase(Locale.ROOT))) {
+      if (at < 0 || hasInCase(text)) {
         return false;
       }
       String right = rows.get(0).substring(at, at + line.length());
@@ -86,6 +84,18 @@ final class Copied {
         off += line.charAt(i) == right.charAt(i) ? 0 : 1;
       }
       return off > 1;
+    }
+
+    /** Letter for letter, where some outcome holds a text so. */
+    boolean holds(int outcome, String text) {
+      String line = lined(text);
+      return hasInCase(text)
+          ? rows.get(outcome).contains(line) || isSmall(line) && texts.get(outcome).contains(line)
+          : texts.get(outcome).contains(flat(text));
+    }
+
+    private static boolean isSmall(String line) {
+      return line.equals(line.toLowerCase(Locale.ROOT));
     }
 
     boolean has(String text) {
@@ -157,6 +167,11 @@ final class Copied {
         .map(r -> r.group(1) != null ? r.group(1) : r.group(2))
         .filter(q -> q.strip().length() >= SHORTEST_QUOTED)
         .toList();
+  }
+
+  /** Whether some outcome of a look at a set holds a text. */
+  boolean stands(String look, String shown) {
+    return glass(look).has(flat(shown));
   }
 
   /** Whether a phrase has quotes in it whose words stand on a glass. */
@@ -269,10 +284,8 @@ final class Copied {
 
   /** The outcomes that hold all of these texts; the first alone if none does. */
   private static Optional<Phrases.Finding> finding(Glass glass, List<String> texts) {
-    List<String> flat = texts.stream().map(Copied::flat).toList();
-    List<String> all = glass.where(o -> flat.stream().allMatch(glass.texts.get(o)::contains));
-    List<String> meant =
-        all.isEmpty() ? glass.where(o -> glass.texts.get(o).contains(flat.get(0))) : all;
+    List<String> all = glass.where(o -> texts.stream().allMatch(t -> glass.holds(o, t)));
+    List<String> meant = all.isEmpty() ? glass.where(o -> glass.holds(o, texts.get(0))) : all;
     return Optional.of(finding(glass.look, String.join(" ... ", texts), meant));
   }
 

@@ -109,10 +109,17 @@ public final class Desk {
 
   /**
    * Notes an entry; an entry that says nothing of how the board stood goes on from the last one.
+   * The bench ROM is in as long as an entry speaks of it.
    */
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
+    Conditions before = conditions;
     spokenOf = "";
+    read(entry);
+    conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
+  }
+
+  private void read(Entry entry) {
     if (tried(entry.says())) {
       return;
     }

@@ -17,13 +17,6 @@ final class DisplayText {
         || shown.chars().noneMatch(Character::isLowerCase);
   }
 
-  /** Whether some of these pictures hold a text. */
-  static boolean stands(String shown, List<String> outcomes) {
-    String read = oneBlank(shown);
-    return outcomes.stream()
-        .anyMatch(o -> oneBlank(String.join(" ", PictureText.of(o).rows())).contains(read));
-  }
-
   /** The outcomes that show just this; else those that hold it; else itself. */
   static Phrases.Finding finding(String look, String shown, List<String> outcomes) {
     String read = oneBlank(shown);

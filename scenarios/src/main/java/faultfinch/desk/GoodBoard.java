@@ -32,6 +32,12 @@ final class GoodBoard {
       Pattern.compile(
           "(?i)(?:about )?-?\\d[\\d.]* (?:is|would be|being) (?:right|normal|correct|expected|usual)");
 
+  /** "(ref. 3.0 V)", "(0.2 on mine)". */
+  private static final Pattern BESIDE =
+      Pattern.compile(
+          "(?i) ?\\((?:ref\\b|normal|should|good|other|healthy|usual|instead)[^)]*\\)"
+              + "| ?\\([^)]*\\b(?:on mine|on my|on the other|on a good|normal|normally)\\b[^)]*\\)");
+
   private final Vocabulary vocabulary;
 
   GoodBoard(Vocabulary vocabulary) {
@@ -39,7 +45,8 @@ final class GoodBoard {
   }
 
   /** The rest of a phrase; nothing if all of it is of a good board. */
-  String without(String phrase) {
+  String without(String told) {
+    String phrase = BESIDE.matcher(told).replaceAll("");
     String small = phrase.toLowerCase(Locale.ROOT).strip();
     boolean begins =
         vocabulary.words("good-board.begins").stream()

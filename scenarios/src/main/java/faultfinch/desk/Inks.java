@@ -35,7 +35,7 @@ final class Inks {
         Pattern.compile(
             "(?<= |^)("
                 + String.join("|", names.keySet())
-                + ")(?: [a-z]+)?? (?:is|are|comes|turns|turned|shows)"
+                + ")(?: [a-z]+){0,2}? (?:is|are|comes|turns|turned|shows|becomes)"
                 + "(?: [a-z]+)?? ("
                 + String.join("|", names.keySet())
                 + ")(?=[ ,]|$)");

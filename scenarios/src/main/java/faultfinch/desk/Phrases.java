@@ -6,9 +6,12 @@ import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -430,7 +433,7 @@ final class Phrases {
     boolean enough = said ? shown.length() >= SHORTEST_SAID : shown.length() >= SHORTEST_COPIED;
     return List.of(SCREEN, TYPED).stream()
         .filter(look -> enough && shown.contains(" ") && lookPlaces.known(look))
-        .filter(look -> DisplayText.stands(shown, lookbook.outcomes(look)))
+        .filter(look -> copied.stands(look, shown))
         .findFirst()
         .map(look -> copied(look, shown));
   }
@@ -465,13 +468,16 @@ final class Phrases {
   /** Ways to speak that share most letters in a row with the text. */
   private List<String> nearWays(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    return vocabulary.ways().stream()
-        .map(Vocabulary.Way::words)
-        .distinct()
+    Map<String, Integer> shared = new LinkedHashMap<>();
+    for (Vocabulary.Way way : vocabulary.ways()) {
+      shared.computeIfAbsent(way.words(), w -> shared(w, small));
+    }
+    return shared.entrySet().stream()
         .sorted(
-            java.util.Comparator.comparingInt((String w) -> -shared(w, small))
-                .thenComparing(String::length))
+            Comparator.comparingInt((Map.Entry<String, Integer> e) -> -e.getValue())
+                .thenComparing(e -> e.getKey().length()))
         .limit(3)
+        .map(Map.Entry::getKey)
         .toList();
   }
 

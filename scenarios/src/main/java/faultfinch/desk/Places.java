@@ -46,10 +46,12 @@ final class Places {
   private final Vocabulary vocabulary;
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
   private final Map<String, PlacedPart> roles = new LinkedHashMap<>();
+  private final Map<Pad, Net> netOfPad;
 
   Places(Board board, Vocabulary vocabulary) {
     this.board = board;
     this.vocabulary = vocabulary;
+    netOfPad = board.netOfPad();
     board.parts().forEach(p -> parts.put(p.ref().toLowerCase(Locale.ROOT), p));
     board.parts().stream()
         .sorted(Comparator.comparing((PlacedPart p) -> p.role().length()).reversed())
@@ -178,7 +180,7 @@ final class Places {
 
   /** Whether a pad is on the board's ground. */
   boolean onGround(Pad pad) {
-    return Optional.ofNullable(board.netOfPad().get(pad))
+    return Optional.ofNullable(netOfPad.get(pad))
         .filter(n -> n.name().equals(board.supply().groundNet()))
         .isPresent();
   }
@@ -190,7 +192,7 @@ final class Places {
 
   /** Whether a pad is on a supply net. */
   boolean onRail(Pad pad) {
-    Net net = board.netOfPad().get(pad);
+    Net net = netOfPad.get(pad);
     return net != null && board.supply().feeds(net.name());
   }
 
@@ -228,10 +230,7 @@ final class Places {
     for (String ref : refs) {
       pad(ref.toLowerCase(Locale.ROOT), name)
           .ifPresent(
-              pad ->
-                  lines
-                      .computeIfAbsent(board.netOfPad().get(pad), n -> new ArrayList<>())
-                      .add(pad));
+              pad -> lines.computeIfAbsent(netOfPad.get(pad), n -> new ArrayList<>()).add(pad));
     }
     lines.remove(null);
     return List.copyOf(lines.values());
@@ -280,7 +279,11 @@ final class Places {
       return Optional.empty();
     }
     return part.type().part().pinout().pins().stream()
-        .filter(p -> p.name().equalsIgnoreCase(pin) || String.valueOf(p.number()).equals(pin))
+        .filter(
+            p ->
+                p.name().equalsIgnoreCase(pin)
+                    || p.name().equalsIgnoreCase(pin + "/")
+                    || String.valueOf(p.number()).equals(pin))
         .findFirst()
         .map(p -> new Pad(part.ref(), p.name()));
   }
@@ -385,11 +388,10 @@ final class Places {
           .map(n -> at(n, refs))
           .toList();
     }
-    Map<Pad, Net> nets = board.netOfPad();
     Map<Net, List<Pad>> lines = new LinkedHashMap<>();
     for (PlacedPart part : board.parts()) {
       for (Pin pin : part.type().part().pinout().pins()) {
-        Net net = nets.get(new Pad(part.ref(), pin.name()));
+        Net net = netOfPad.get(new Pad(part.ref(), pin.name()));
         boolean tied = net != null && onSupply(net) && !pins.endsWith("SUPPLY");
         if (net != null && !tied && meant(pins, part, pin)) {
           List<Pad> pads = at(net, refs);

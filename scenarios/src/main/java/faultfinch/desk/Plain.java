@@ -20,10 +20,11 @@ final class Plain {
               + "(?: is| measures| measured| reads| at|:| =)? (?:about |around )?"
               + "(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?= |$|,)");
 
-  /** A pin such as U33 4A is no current. */
+  /** A pin such as U33 4A is no current, and neither is a byte that was written. */
   private static final Pattern UNIT =
       Pattern.compile(
           "(?i)(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
+              + "(?<!wrote |writes |sent |read |reads |got |back |page |for )"
               + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)");
 
   private static final String UNITS = " (?=(?:m?v|volts?|m?a|amps?|k?hz|hertz|k?ohms?)(?= |$))";

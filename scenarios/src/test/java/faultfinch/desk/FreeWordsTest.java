@@ -75,6 +75,14 @@ class FreeWordsTest {
         "comma, colon and an open bracket are fine, but exclamation marks all over | screen | U4.GND: open joint | U6.Q: open leg",
         "an apostrophe stands next to the prompt | screen | K56: stuck closed | K52: stuck closed",
         "chord absent                          | listen | U1.RES/: open pin | K13: stuck closed",
+        "an equals sign at the prompt the moment it comes up | screen | K53: stuck closed | K19: stuck closed",
+        "I type files and get 'file'           | typed  | K29: open         | K11: open",
+        // Two colours are green's: without it white is red and blue, yellow red, cyan blue.
+        "white is magenta, yellow is red, cyan is blue | screen | U27.2Y: drives low | U26.INK2: open pin",
+        // Letter for letter, where somebody lists them so.
+        "the title reads 'TamariSK'            | screen | U9.A6: open joint | U7.A7: reads low",
+        // Other bytes than ours, but the same line: bit 5 is read high from an open memory.
+        "bench ROM: wrote 5A, read 7A everywhere | bench ROM | U9.Q: open leg | U6.Q: open leg",
         "neither picture nor sound             | screen | U1.RES/: open pin | K13: stuck closed",
         "tone of 196 Hz                        | listen | U9.WE/: open pin  | U34: defect voice-a-dead",
         // The video controller's interrupt is the blink.
@@ -94,6 +102,9 @@ class FreeWordsTest {
   @ValueSource(
       strings = {
         "it used to play a chord",
+        "the joystick is dead",
+        "is the screen normal?",
+        "black on my other machine",
         "should be quiet low",
         "about 2.4 V on a working board",
         "half that when all is well",
@@ -104,6 +115,21 @@ class FreeWordsTest {
     Desk desk = noted(says);
     assertEquals(List.of(), desk.evidence().seen());
     assertEquals(1, desk.statements().size());
+  }
+
+  @Test
+  void whatIsOdd_holdsInPlaceOfWhatWasSaidInPassing() {
+    List<Observation> seen = noted("boots up fine", "no blue on the screen").evidence().seen();
+    assertEquals(1, seen.size());
+    assertTrue(
+        shows(seen.get(0), "U26.INK2: open pin") || shows(seen.get(0), "U27.3Y: drives low"));
+    assertFalse(shows(seen.get(0), "U32: defect link-dead"));
+  }
+
+  @Test
+  void benchRom_isInAsLongAsAnEntrySpeaksOfIt() {
+    Desk desk = noted("with the bench ROM the same", "display dark");
+    assertEquals(List.of("screen"), desk.evidence().seen().stream().map(o -> o.look()).toList());
   }
 
   @Test
