@@ -323,6 +323,15 @@ final class Levels {
     }
   }
 
+  /** Whether a pin reads what something left on its net, on which nothing drives any more. */
+  boolean keeps(int part, long pin) {
+    int net = netOf[circuit.pinBase[part] + Long.numberOfTrailingZeros(pin)];
+    boolean told = (circuit.readMask[part] & pin) != 0;
+    return !told
+        && kind[net] == FLOATS
+        && (circuit.drivers[net].length > 0 || circuit.groupOf[net] >= 0);
+  }
+
   /** Brings all levels to rest. */
   void settle() {
     if (now >= nextExpiry) {

@@ -336,6 +336,26 @@ final class Shortcuts {
     return stands;
   }
 
+  /**
+   * Per part the row that the access now on the pins strobes in the processor's half, or -1; empty
+   * if the clockwork has a say in which.
+   */
+  Optional<int[]> rows() {
+    Levels levels = plain.levels;
+    boolean moved = levels.moved;
+    levels.save(copy);
+    levels.phase = Phase.C_ROW;
+    plain.touchPhased();
+    levels.touch(c.cpu);
+    levels.settle();
+    influence.begin(0);
+    influence.phase(Phase.C_ROW);
+    Optional<int[]> rows = judge.rowsOf(levels);
+    levels.load(copy);
+    levels.moved = moved;
+    return rows;
+  }
+
   private void restore() {
     plain.levels.load(copy);
     plain.store.set(saved);

@@ -1,5 +1,6 @@
 package faultfinch.machine;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
@@ -33,5 +34,35 @@ class RowScheduleTest {
       long age = machine.nanoseconds() - memory.strobedAt(pins, row);
       assertTrue(age <= FRAME, () -> "row of U9 not strobed for " + age / MILLISECOND + " ms");
     }
+  }
+
+  @Test
+  void boardHeldInReset_rowsOfTheRefreshCounter_areTwoCyclesApart() {
+    // The counter shows a row in every second cycle, 256 rows in 512 cycles of 16/22 us. The
+    // picture, between those, shows cells of the page at 7000, which lie in the rows 70 to 73. In
+    // reset the processor reads FFFF, whose row is FF, in every cycle.
+    Board board = BoardReader.shipped("tamarisk");
+    String held = "track U26.GND-U21.GND and U21.RES/-EX1.RES/: bridge";
+    Machine machine =
+        new Machine(
+            Setup.healthy(board, 1).with(List.of(FaultKinds.parse(held, board))),
+            Machine.Kind.FAST);
+    machine.runTo(20 * MILLISECOND);
+    machine.moment();
+    assertEquals(Standing.IN_RESET, machine.standing());
+    double cycle = 16_000.0 / 22;
+    int part = machine.plain().circuit.index("U9");
+    PartPins pins = machine.plain().levels.pins[part];
+    RowMemory memory = (RowMemory) machine.plain().circuit.parts[part];
+    for (int row = 0; row < 254; row++) {
+      if (row >= 0x6F && row <= 0x73) {
+        continue;
+      }
+      long later = memory.strobedAt(pins, row + 1) - memory.strobedAt(pins, row);
+      double apart = later > 0 ? later : later + 512 * cycle;
+      assertEquals(2 * cycle, apart, 2, "row " + row);
+      assertTrue(machine.nanoseconds() - memory.strobedAt(pins, row) <= 512 * cycle);
+    }
+    assertEquals(cycle, machine.nanoseconds() - memory.strobedAt(pins, 0xFF), 1);
   }
 }
