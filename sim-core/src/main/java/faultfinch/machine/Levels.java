@@ -683,9 +683,13 @@ final class Levels {
     }
   }
 
-  /** Cycle at which a floating net next loses its level. */
+  /** Cycle at which, nothing being driven or let go until then, a level is next lost. */
   long nextExpiry() {
-    return nextExpiry;
+    long next = Part.NEVER;
+    for (int net = 0; net < kind.length; net++) {
+      next = Math.min(next, expiresAt(net));
+    }
+    return next;
   }
 
   /** Of these nets, those found floating from this cycle on were let go at an earlier one. */
