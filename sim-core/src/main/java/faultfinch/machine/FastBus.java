@@ -166,7 +166,7 @@ final class FastBus extends CycleBus {
     lookAgainAt = patience == LOOKED_AGAIN ? 0 : lookAgainAt;
     clockwork = shortcuts.reach().clockwork.any();
     rowClocks = new RowClocks(plain);
-    takings = new Takings(shortcuts.reach().clockwork);
+    takings = new Takings(shortcuts.gates());
     for (int p = 0; p < c.parts.length; p++) {
       boolean row = c.parts[p] instanceof RowMemory;
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];

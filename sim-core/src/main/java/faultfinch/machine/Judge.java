@@ -278,8 +278,8 @@ final class Judge {
   private Optional<Rows> rows(Trial a) {
     Map<List<Integer>, List<Integer>> alike = new LinkedHashMap<>();
     for (int p = 0; p < c.parts.length; p++) {
-      boolean acts = a.drivenLate[p] != 0 || stores(a, p);
-      if (a.row[p] >= 0 && a.rowKept[p] && (acts || !refreshed(p))) {
+      boolean kept = a.row[p] >= 0 && a.rowKept[p];
+      if (kept && (a.drivenLate[p] != 0 || stores(a, p) || !refreshed(p))) {
         return Optional.empty();
       }
       if (a.row[p] >= 0 && !refreshed(p, a.row[p])) {

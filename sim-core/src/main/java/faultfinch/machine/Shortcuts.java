@@ -3,6 +3,7 @@ package faultfinch.machine;
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -110,6 +111,14 @@ final class Shortcuts {
             .or(() -> Orbit.from(plain, reach, influence, cycle));
     lore.way = way.or(() -> lore.way);
     return way;
+  }
+
+  /** What of the clockwork has a say in the clocks of parts that take data. */
+  List<Takings.Gate> gates() {
+    if (lore.gates.isEmpty()) {
+      lore.gates = Optional.of(Takings.gates(reach.clockwork));
+    }
+    return lore.gates.get();
   }
 
   /** Whether a switch to a supply net loads a net that is not slow: no level tells of it. */

@@ -22,22 +22,29 @@ final class Takings {
   private static final int LONGEST = 65_536;
 
   /** Outputs of a counting part that together have a say in the clock of a taking part. */
-  private record Gate(int counter, long outputs) {}
+  record Gate(int counter, long outputs) {}
 
-  private final List<Gate> gates = new ArrayList<>();
+  private final List<Gate> gates;
   private Orbit plannedFor;
   private long plannedAt;
   private long plannedEnd = -1;
   private long from;
   private long to;
 
-  Takings(Clockwork clockwork) {
+  Takings(List<Gate> gates) {
+    this.gates = gates;
+  }
+
+  /** What has a say in the clocks of taking parts. */
+  static List<Gate> gates(Clockwork clockwork) {
+    List<Gate> gates = new ArrayList<>();
     int[] counters = clockwork.counters();
     for (int k = 0; k < counters.length; k++) {
       for (long outputs : clockwork.gating(counters[k])) {
         gates.add(new Gate(k, outputs));
       }
     }
+    return gates;
   }
 
   /**

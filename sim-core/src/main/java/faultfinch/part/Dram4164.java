@@ -194,10 +194,10 @@ public final class Dram4164 extends RowMemory {
 
   @Override
   public void powerOn(Pins pins, PowerOn chance) {
-    for (int cell = 0; cell < CELLS.count(); cell++) {
-      pins.hold(CELLS, cell, (int) (chance.draw(cell / 64) >>> (cell % 64)) & 1);
+    for (int word = 0; word < CELLS.count() / Long.SIZE; word++) {
+      pins.holdBits(CELLS, word * Long.SIZE, chance.draw(word));
     }
-    pins.hold(GRAIN, chance.draw(CELLS.count() / 64));
+    pins.hold(GRAIN, chance.draw(CELLS.count() / Long.SIZE));
   }
 
   @Override
