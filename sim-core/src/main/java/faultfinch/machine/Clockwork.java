@@ -133,6 +133,36 @@ final class Clockwork {
     return shown;
   }
 
+  /**
+   * For each taking part that waits for an edge, the outputs of a counting part that have a say in
+   * its clock; each set once.
+   */
+  long[] gating(int counter) {
+    long[] gating = new long[parts.length];
+    for (Pin pin : c.parts[counter].pinout().pins()) {
+      if (pin.drives() && (bus(counter) & pin.mask()) == 0) {
+        boolean[] from = new boolean[c.netCount];
+        from[c.netOf[c.pinBase[counter] + pin.bit()]] = true;
+        boolean[] reached = spread(from);
+        for (int p = 0; p < parts.length; p++) {
+          gating[p] |= takers[p] && edges(p, reached) ? pin.mask() : 0;
+        }
+      }
+    }
+    return Arrays.stream(gating).filter(outputs -> outputs != 0).distinct().toArray();
+  }
+
+  /** Whether a part that waits for an edge has a clock on one of these nets. */
+  private boolean edges(int p, boolean[] nets) {
+    boolean edges = false;
+    if (!c.parts[p].commitsEveryPhase()) {
+      for (long left = c.edgePins(p) & ~c.readMask[p]; left != 0; left &= left - 1) {
+        edges |= nets[c.netOf[c.pinBase[p] + Long.numberOfTrailingZeros(left)]];
+      }
+    }
+    return edges;
+  }
+
   /** Whether what counting parts show tells nobody more than that the processor is interrupted. */
   boolean interruptsOnly() {
     boolean[] reached = movedBy(counting);

@@ -28,17 +28,13 @@ final class FastBus extends CycleBus {
   private static final int MARGIN = 8;
 
   /**
-   * Cycles played plainly at the end of a run: every chain of latches of ours is shorter, and so is
-   * the gap between two lines of our picture. A controller told a longer one leaves a picture latch
-   * with an older cell until its next clock.
+   * Cycles played plainly at the end of a run: every chain of latches of ours is shorter. What was
+   * taken longer ago is told by {@link Takings}.
    */
   private static final int FRESH = 24;
 
   /** So many wirings are remembered that are no kin. */
   private static final int LORES = 4;
-
-  /** No frame of a picture lasts so many cycles. */
-  private static final int FRAME = 65_536;
 
   /** Cycles until a way is looked for again; doubled each time none is found, so far at most. */
   private static final int LOOKED_AGAIN = 20_000;
@@ -129,6 +125,7 @@ final class FastBus extends CycleBus {
 
   private boolean clockwork;
   private RowClocks rowClocks;
+  private Takings takings;
 
   private int patience = LOOKED_AGAIN;
 
@@ -169,6 +166,7 @@ final class FastBus extends CycleBus {
     lookAgainAt = patience == LOOKED_AGAIN ? 0 : lookAgainAt;
     clockwork = shortcuts.reach().clockwork.any();
     rowClocks = new RowClocks(plain);
+    takings = new Takings(shortcuts.gates());
     for (int p = 0; p < c.parts.length; p++) {
       boolean row = c.parts[p] instanceof RowMemory;
       plain.levels.unnoticed[p] = row || shortcuts.reach().clockwork.parts[p];
@@ -200,6 +198,11 @@ final class FastBus extends CycleBus {
   /** The tables now in use, for tests. */
   Tables tables() {
     return tables;
+  }
+
+  /** Cycles in which what runs by itself was last seen to come round, 0 if never; for tests. */
+  int round() {
+    return ways.containsKey(plain) ? ways.get(plain).round() : 0;
   }
 
   /** What the processor's cycle can move, for tests. */
@@ -695,24 +698,31 @@ final class FastBus extends CycleBus {
 
   /** Cycle by which whole instructions from the tables have to end. */
   private long horizon() {
-    return Math.min(nextQuiet(), playedFrom() - MARGIN);
+    long asks =
+        orbit == null || takersFrom == Long.MAX_VALUE
+            ? Long.MAX_VALUE
+            : takings.asksAt(core.cycle, takersFrom + FRESH);
+    return Math.min(asks, Math.min(nextQuiet(), playedFrom() - MARGIN));
   }
 
   /** Cycle from which on all is played: something happens then that is not quiet. */
   private long playedFrom() {
     long event = ahead.quiet() ? Long.MAX_VALUE : plain.nextEvent;
-    // What picture latches take last, before the long gap that begins with an interrupt, they keep.
-    long shown = nextShown() - (takersFrom == Long.MAX_VALUE ? 0 : FRESH);
-    event = interruptsQuietly() ? event : Math.min(event, shown);
+    event = interruptsQuietly() ? event : Math.min(event, nextShown());
+    event = Math.min(event, takenFrom(takersFrom));
     return Math.min(event, Math.min(takersFrom, shortcuts.nextExpiry()));
   }
 
-  /**
-   * Whether the clockwork shows the processor nothing but interrupts, and nobody looks at what
-   * takes data before the next.
-   */
+  /** From when on what takes data has to see cycles played, if all is from this cycle on. */
+  private long takenFrom(long played) {
+    return orbit == null || played == Long.MAX_VALUE
+        ? Long.MAX_VALUE
+        : takings.from(orbit, core.cycle, played + FRESH);
+  }
+
+  /** Whether the clockwork shows the processor nothing but interrupts. */
   private boolean interruptsQuietly() {
-    return orbit != null && orbit.interruptsOnly() && takersFrom - FRAME > nextShown();
+    return orbit != null && orbit.interruptsOnly();
   }
 
   /** Cycle in which the clockwork next moves what the processor sees. */
@@ -723,6 +733,7 @@ final class FastBus extends CycleBus {
   @Override
   protected void skipTo(long cycle) {
     if (!clockwork) {
+      rowClocks.repeat(core.cycle, Math.max(core.cycle, cycle));
       super.skipTo(cycle);
       return;
     }
@@ -734,13 +745,29 @@ final class FastBus extends CycleBus {
       find(core.cycle);
     }
     long to = Math.min(cycle, nextShown()) - FRESH;
-    if (orbit != null && to > core.cycle) {
+    to = Math.min(to, takenFrom(to));
+    if (orbit != null && to > core.cycle && rowsRepeat(to)) {
       orbit.standAt(core.cycle);
       orbit.bringTo(to);
+      orbit.noteRows(to, true);
       plain.levels.settle();
       plain.forgetEdges(shortcuts.reach().waiting);
       core.cycle = to;
     }
+  }
+
+  /**
+   * Strobes, for cycles left out, the rows that only the access on the pins strobes in each.
+   *
+   * @return whether it is known which these are
+   */
+  private boolean rowsRepeat(long to) {
+    if (orbit.strobesAll()) {
+      return true;
+    }
+    Optional<int[]> rows = shortcuts.rows();
+    rows.ifPresent(known -> rowClocks.repeat(known, to));
+    return rows.isPresent();
   }
 
   @Override

@@ -278,6 +278,10 @@ final class Judge {
   private Optional<Rows> rows(Trial a) {
     Map<List<Integer>, List<Integer>> alike = new LinkedHashMap<>();
     for (int p = 0; p < c.parts.length; p++) {
+      boolean kept = a.row[p] >= 0 && a.rowKept[p];
+      if (kept && (a.drivenLate[p] != 0 || stores(a, p) || !refreshed(p))) {
+        return Optional.empty();
+      }
       if (a.row[p] >= 0 && !refreshed(p, a.row[p])) {
         Bus pins = ((RowMemory) c.parts[p]).address();
         List<Integer> kind = new ArrayList<>();
@@ -306,8 +310,40 @@ final class Judge {
                 .toArray(int[][]::new)));
   }
 
+  /**
+   * Per part the row that it strobes in a row phase just looked at, or -1; empty if the clockwork
+   * has a say in which, or in whether.
+   */
+  Optional<int[]> rowsOf(Levels levels) {
+    int[] rows = new int[c.parts.length];
+    for (int p = 0; p < rows.length; p++) {
+      rows[p] = -1;
+      if (c.alive[p] && c.parts[p] instanceof RowMemory memory) {
+        long in = levels.pins[p].in;
+        long decide = memory.address().mask() | c.parts[p].pinout().role(Pin.Role.LATCH);
+        for (long left = decide; left != 0; left &= left - 1) {
+          if (influence.atRow(p, Long.numberOfTrailingZeros(left)) != 0) {
+            return Optional.empty();
+          }
+        }
+        rows[p] = memory.strobes(in) ? memory.address().of(in) : -1;
+      }
+    }
+    return Optional.of(rows);
+  }
+
   private static int[] array(List<Integer> of) {
     return of.stream().mapToInt(i -> i).toArray();
+  }
+
+  private static boolean stores(Trial a, int p) {
+    return IntStream.range(0, a.steps.size()).anyMatch(i -> a.part(i) == p);
+  }
+
+  /** Whether no row of a memory needs a clock. */
+  private boolean refreshed(int p) {
+    int rows = 1 << ((RowMemory) c.parts[p]).address().width();
+    return IntStream.range(0, rows).allMatch(plain.levels.pins[p]::refreshed);
   }
 
   /** Whether no row that a memory strobes, at any address the access stands for, needs a clock. */

@@ -323,6 +323,15 @@ final class Levels {
     }
   }
 
+  /** Whether a pin reads what something left on its net, on which nothing drives any more. */
+  boolean keeps(int part, long pin) {
+    int net = netOf[circuit.pinBase[part] + Long.numberOfTrailingZeros(pin)];
+    boolean told = (circuit.readMask[part] & pin) != 0;
+    return !told
+        && kind[net] == FLOATS
+        && (circuit.drivers[net].length > 0 || circuit.groupOf[net] >= 0);
+  }
+
   /** Brings all levels to rest. */
   void settle() {
     if (now >= nextExpiry) {
@@ -674,9 +683,13 @@ final class Levels {
     }
   }
 
-  /** Cycle at which a floating net next loses its level. */
+  /** Cycle at which, nothing being driven or let go until then, a level is next lost. */
   long nextExpiry() {
-    return nextExpiry;
+    long next = Part.NEVER;
+    for (int net = 0; net < kind.length; net++) {
+      next = Math.min(next, expiresAt(net));
+    }
+    return next;
   }
 
   /** Of these nets, those found floating from this cycle on were let go at an earlier one. */

@@ -27,6 +27,9 @@ final class Lore {
   /** The way that what runs by itself was last seen to go. */
   Optional<Orbit> way = Optional.empty();
 
+  /** What has a say in the clocks of parts that take data, once asked. */
+  Optional<List<Takings.Gate>> gates = Optional.empty();
+
   private final Circuit circuit;
   private final Reach reach;
   private final Map<List<Integer>, Tables> bySlow = new LinkedHashMap<>();

@@ -47,6 +47,12 @@ final class Orbit {
   /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
   private boolean[][] strobed;
 
+  /** When those rows are strobed. */
+  private StrobeTimes strobes;
+
+  /** The cycle at which this way was last taken up. */
+  private long takenUp;
+
   private RowSchedule schedule;
 
   /** Whether the counting parts show the addresses that their steps alone would have led to. */
@@ -59,6 +65,11 @@ final class Orbit {
   private boolean watched;
 
   private boolean disturbed;
+
+  /** Whether somebody relies on the moves of counting parts that were looked for. */
+  private boolean planned;
+
+  private int turns;
 
   /** What each counting part stored at that cycle. */
   private final long[][] wordsThen;
@@ -89,6 +100,7 @@ final class Orbit {
     this.moves = like.moves;
     this.shows = like.shows;
     this.strobed = like.strobed;
+    this.strobes = like.strobes;
     this.at = like.at;
   }
 
@@ -148,13 +160,14 @@ final class Orbit {
     List<Boolean> moved = new ArrayList<>();
     strobed = rows();
     boolean[][] swayed = rows();
+    List<int[]> surely = new ArrayList<>();
     int[] seen = shownLevels(levels, visible);
     boolean[] moving = new boolean[1];
     understudy.watchPhases(
         (phase, ns) -> {
           moving[0] |= moved(seen, levels, visible);
           if (phase == Phase.V_ROW) {
-            strobes(levels, eyes, swayed);
+            surely.add(strobes(levels, eyes, swayed));
           }
         });
     long[] first = stored(store);
@@ -174,6 +187,7 @@ final class Orbit {
       if (Arrays.equals(first, stored(store))) {
         counts.add(counts(levels));
         keep(found, counts, moved);
+        strobes = new StrobeTimes(c, surely);
         return lasts(plain.levels) && (covered(swayed) || scheduled());
       }
     }
@@ -250,6 +264,23 @@ final class Orbit {
     return new PlainCycle(c, levels, store);
   }
 
+  /** Notes in the memories when rows were last strobed for which no clock is kept. */
+  void noteStrobed(long cycle) {
+    strobes.note(plain, start, takenUp, cycle);
+  }
+
+  /** Whether every row of every memory is strobed in every round. */
+  boolean strobesAll() {
+    for (int p = 0; p < strobed.length; p++) {
+      for (int row = 0; c.alive[p] && strobed[p] != null && row < strobed[p].length; row++) {
+        if (!strobed[p][row]) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Notes in the memories when the picture last strobed their rows; now, or if it is time. */
   void noteRows(long cycle, boolean now) {
     if (schedule != null) {
@@ -259,6 +290,7 @@ final class Orbit {
 
   /** This way is taken up at a cycle. */
   void begin(long cycle) {
+    takenUp = cycle;
     if (schedule != null) {
       schedule.begin(cycle);
     }
@@ -334,19 +366,26 @@ final class Orbit {
     return stored;
   }
 
-  /** Notes the rows strobed now, apart those that are so whatever the processor does. */
-  private void strobes(Levels levels, Influence eyes, boolean[][] swayed) {
+  /**
+   * Notes the rows strobed now, apart those that are so whatever the processor does; says which
+   * each part so strobes, or -1.
+   */
+  private int[] strobes(Levels levels, Influence eyes, boolean[][] swayed) {
+    int[] surely = new int[c.parts.length];
+    Arrays.fill(surely, -1);
     eyes.alone();
     for (int p = 0; p < c.parts.length; p++) {
       if (c.alive[p] && c.parts[p] instanceof RowMemory row) {
         long in = levels.pins[p].in;
-        boolean maybe = eyes.swayed(p, c.parts[p].pinout().role(Pin.Role.LATCH));
+        boolean maybe = swayed(levels, eyes, p, c.parts[p].pinout().role(Pin.Role.LATCH));
         if (maybe || row.strobes(in)) {
           int free = 0;
           for (int i = 0; i < row.address().width(); i++) {
-            free |= eyes.swayed(p, 1L << row.address().shift() + i) ? 1 << i : 0;
+            free |= swayed(levels, eyes, p, 1L << row.address().shift() + i) ? 1 << i : 0;
           }
-          boolean[] rows = maybe || free != 0 ? swayed[p] : strobed[p];
+          boolean sure = !maybe && free == 0;
+          boolean[] rows = sure ? strobed[p] : swayed[p];
+          surely[p] = sure ? row.address().of(in) : -1;
           int base = row.address().of(in) & ~free;
           int some = 0;
           do {
@@ -356,6 +395,17 @@ final class Orbit {
         }
       }
     }
+    return surely;
+  }
+
+  /** Whether something else has a say in a pin, if only by what it left on a net that floats. */
+  private static boolean swayed(Levels levels, Influence eyes, int p, long pin) {
+    return eyes.swayed(p, pin) || levels.keeps(p, pin);
+  }
+
+  /** Cycles in which it comes round. */
+  int round() {
+    return length;
   }
 
   /** Per memory that forgets, the rows that need no clock while the clockwork goes this way. */
@@ -387,7 +437,7 @@ final class Orbit {
   void standAt(long cycle) {
     boolean alike = true;
     current = true;
-    boolean asked = countedUntil >= 0 || schedule != null || watched;
+    boolean asked = countedUntil >= 0 || schedule != null || watched || planned;
     for (int k = 0; k < counters.length && asked; k++) {
       Counting part = (Counting) c.parts[counters[k]];
       PartPins pins = plain.levels.pins[counters[k]];
@@ -399,7 +449,9 @@ final class Orbit {
       advance(k, steps(k, cycle) - steps(k, at), 0);
       alike &= cells && Arrays.equals(real, wordsOf(k));
       current &= cells && Arrays.equals(shows, part.addressing(pins));
-      disturbed |= !cells || !Arrays.equals(pictures, part.picturing(pins));
+      boolean turned = !cells || !Arrays.equals(pictures, part.picturing(pins));
+      disturbed |= turned;
+      turns += turned ? 1 : 0;
       System.arraycopy(real, 0, plain.store.words(), c.wordBase[counters[k]], real.length);
     }
     countedUntil = alike ? countedUntil : -1;
@@ -498,6 +550,34 @@ final class Orbit {
       first = Math.min(first, cycleOf(k, steps(k, at) + taken));
     }
     return first;
+  }
+
+  /**
+   * The last of the cycles from one to before another in which a counting part moves some of these
+   * outputs, or -1; looked for on a copy of its words. A move in the very last may be left out.
+   */
+  long lastMove(int k, long outputs, long from, long before) {
+    if (steps[length][k] == 0) {
+      return -1;
+    }
+    planned = true;
+    long[] kept = wordsOf(k);
+    long base = steps(k, at);
+    long taken = steps(k, Math.max(from, at)) - base;
+    long end = steps(k, before) - base;
+    advance(k, taken, 0);
+    long last = -1;
+    while (taken < end) {
+      taken += advance(k, end - taken, outputs);
+      last = taken < end ? taken : last;
+    }
+    System.arraycopy(kept, 0, plain.store.words(), c.wordBase[counters[k]], kept.length);
+    return last < 0 ? -1 : cycleOf(k, base + last);
+  }
+
+  /** How often the picture has gone on otherwise than by its steps alone. */
+  int turns() {
+    return turns;
   }
 
   /** The cycle in which a counting part takes its step of this number, counted from the start. */

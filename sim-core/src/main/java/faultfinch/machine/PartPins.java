@@ -186,6 +186,17 @@ final class PartPins implements Pins {
   }
 
   @Override
+  public void holdBits(State cells, int from, long bits) {
+    byte[] all = store.cells();
+    int at = cellBase + cells.offset() + from;
+    for (int i = 0; i < Long.SIZE; i++) {
+      int bit = (int) (bits >>> i) & 1;
+      all[at + i] = (byte) (all[at + i] & ~cellMask | bit << cellShift & cellMask);
+    }
+    levels.touch(part);
+  }
+
+  @Override
   public boolean defect(String name) {
     return defects.contains(name);
   }

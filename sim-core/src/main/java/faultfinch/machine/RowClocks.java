@@ -48,24 +48,53 @@ final class RowClocks {
     levels.now = now;
   }
 
-  /** Strobes the row of the access that is on the processor's pins. */
+  /**
+   * Strobes the row of the access that is on the processor's pins. Where no clock is kept for it,
+   * its lines may float and read what they do not in the cycle as it was: no time is noted.
+   */
   void strobe() {
     plain.levels.settle();
     for (int p : memories) {
-      plain.circuit.parts[p].commit(plain.levels.pins[p], Phase.C_ROW);
+      RowMemory memory = (RowMemory) plain.circuit.parts[p];
+      PartPins pins = plain.levels.pins[p];
+      if (pins.refreshed(memory.address().of(pins.in))) {
+        memory.takeRow(pins);
+      } else {
+        memory.commit(pins, Phase.C_ROW);
+      }
+    }
+  }
+
+  /**
+   * Cycles are left out in which the last one is played again and again, nothing running by itself:
+   * what it strobed, each of them does.
+   */
+  void repeat(long from, long to) {
+    long then = plain.levels.nanosecondsAt(from - 1);
+    long last = plain.levels.nanosecondsAt(to - 1);
+    for (int p : memories) {
+      RowMemory memory = (RowMemory) plain.circuit.parts[p];
+      for (int row = 0; row < 1 << memory.address().width(); row++) {
+        if (memory.strobedAt(plain.levels.pins[p], row) >= then) {
+          memory.strobed(plain.levels.pins[p], row, last);
+        }
+      }
+    }
+  }
+
+  /** Cycles are left out in each of which the processor strobes these rows. */
+  void repeat(int[] rows, long to) {
+    long last = plain.levels.nanosecondsAt(to - 1);
+    for (int p : memories) {
+      if (rows[p] >= 0) {
+        ((RowMemory) plain.circuit.parts[p]).strobed(plain.levels.pins[p], rows[p], last);
+      }
     }
   }
 
   /** Writes down, for whoever looks, when rows were last strobed that no clock is kept for. */
   void note(Orbit way) {
     way.noteRows(plain.levels.now, true);
-    for (int p : memories) {
-      PartPins pins = plain.levels.pins[p];
-      for (int row = 0; row < way.strobed()[p].length; row++) {
-        if (way.strobed()[p][row]) {
-          ((RowMemory) plain.circuit.parts[p]).strobed(pins, row, pins.nanoseconds());
-        }
-      }
-    }
+    way.noteStrobed(plain.levels.now);
   }
 }

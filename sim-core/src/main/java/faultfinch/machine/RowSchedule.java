@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * When the picture half strobes those rows that are not strobed in every round of the clockwork:
@@ -22,26 +21,20 @@ final class RowSchedule {
   /** The times are noted in the memories at least so often, as a share of what cells keep. */
   private static final int NOTED = 4;
 
-  private final Circuit c;
   private final long start;
-  private final int frame;
-
-  /** Per memory and row the cycles of the frame in which it is strobed, ascending; or null. */
-  private final int[][][] times;
-
-  private long notedAt;
+  private final StrobeTimes times;
   private final long notedEvery;
+  private long notedAt;
 
-  /** Until then some row may not have been strobed yet since the frame was taken up. */
-  private long wholeFrom;
+  /** The cycle at which the frame was last taken up. */
+  private long from;
 
-  private RowSchedule(Circuit c, long start, int frame, int[][][] times, long notedEvery) {
-    this.c = c;
+  private RowSchedule(long start, StrobeTimes times, long notedEvery) {
     this.start = start;
-    this.frame = frame;
     this.times = times;
     this.notedEvery = notedEvery;
     this.notedAt = start;
+    this.from = start;
   }
 
   /**
@@ -93,7 +86,7 @@ final class RowSchedule {
       }
     }
     Collections.rotate(strobed, before.size());
-    return written(plain, strobed, always, cycle);
+    return written(plain, strobed, cycle);
   }
 
   /**
@@ -119,54 +112,27 @@ final class RowSchedule {
     return rows;
   }
 
-  private static Optional<RowSchedule> written(
-      PlainCycle plain, List<int[]> strobed, boolean[][] always, long cycle) {
-    Circuit c = plain.circuit;
-    int[][][] times = new int[always.length][][];
+  private static Optional<RowSchedule> written(PlainCycle plain, List<int[]> strobed, long cycle) {
+    StrobeTimes times = new StrobeTimes(plain.circuit, strobed);
     long shortest = Long.MAX_VALUE;
-    for (int p = 0; p < times.length; p++) {
-      times[p] = always[p] == null ? null : cycles(strobed, p, always[p].length);
-      for (int row = 0; times[p] != null && row < times[p].length; row++) {
-        int[] cycles = times[p][row];
-        if (cycles == null) {
+    for (int p = 0; p < plain.circuit.parts.length; p++) {
+      for (int row = 0; row < times.rows(p); row++) {
+        if (!times.strobes(p, row)) {
           continue;
         }
-        RowMemory memory = (RowMemory) c.parts[p];
+        RowMemory memory = (RowMemory) plain.circuit.parts[p];
         PartPins pins = plain.levels.pins[p];
         long keeps = memory.keeps(pins);
-        long waits = plain.levels.nanosecondsAt(cycle + cycles[0]) - memory.strobedAt(pins, row);
-        double gap = widest(cycles, strobed.size()) * plain.levels.cycleNanoseconds();
-        if (waits >= keeps || gap >= keeps / 2.0) {
+        long first = plain.levels.nanosecondsAt(cycle + times.first(p, row));
+        double gap = times.widest(p, row) * plain.levels.cycleNanoseconds();
+        if (first - memory.strobedAt(pins, row) >= keeps || gap >= keeps / 2.0) {
           return Optional.empty();
         }
         shortest = Math.min(shortest, keeps);
       }
     }
     long every = (long) (shortest / NOTED / plain.levels.cycleNanoseconds());
-    return Optional.of(new RowSchedule(c, cycle, strobed.size(), times, every));
-  }
-
-  /** Per row of a memory the cycles in which it is strobed, or null where it never is. */
-  private static int[][] cycles(List<int[]> strobed, int p, int rows) {
-    IntStream.Builder[] found = new IntStream.Builder[rows];
-    for (int i = 0; i < strobed.size(); i++) {
-      int row = strobed.get(i)[p];
-      if (row >= 0) {
-        found[row] = found[row] == null ? IntStream.builder() : found[row];
-        found[row].add(i);
-      }
-    }
-    return Arrays.stream(found)
-        .map(of -> of == null ? null : of.build().toArray())
-        .toArray(int[][]::new);
-  }
-
-  private static int widest(int[] cycles, int frame) {
-    int widest = cycles[0] + frame - cycles[cycles.length - 1];
-    for (int i = 1; i < cycles.length; i++) {
-      widest = Math.max(widest, cycles[i] - cycles[i - 1]);
-    }
-    return widest;
+    return Optional.of(new RowSchedule(cycle, times, every));
   }
 
   /** The stored words of counting parts that say which addresses they show from here on. */
@@ -179,7 +145,7 @@ final class RowSchedule {
 
   /** Whether the picture half strobes a row in time. */
   boolean strobes(int part, int row) {
-    return times[part] != null && times[part][row] != null;
+    return times.strobes(part, row);
   }
 
   /**
@@ -187,35 +153,15 @@ final class RowSchedule {
    * that until each was strobed once none may seem older than it is.
    */
   void begin(long cycle) {
-    wholeFrom = cycle + frame;
+    from = cycle;
   }
 
   /** Notes in the memories when their rows were last strobed before this cycle, if it is time. */
   void note(PlainCycle plain, long cycle, boolean now) {
-    if (!now && cycle >= wholeFrom && cycle < notedAt + notedEvery) {
+    if (!now && cycle >= from + times.length() && cycle < notedAt + notedEvery) {
       return;
     }
     notedAt = cycle;
-    for (int p = 0; p < times.length; p++) {
-      for (int row = 0; times[p] != null && row < times[p].length; row++) {
-        long last = times[p][row] == null ? -1 : last(times[p][row], cycle);
-        if (last >= start) {
-          long nanoseconds = plain.levels.nanosecondsAt(last);
-          ((RowMemory) c.parts[p]).strobed(plain.levels.pins[p], row, nanoseconds);
-        }
-      }
-    }
-  }
-
-  /** The last of these cycles of the frame before a cycle, counted since power-on. */
-  private long last(int[] cycles, long cycle) {
-    long since = cycle - start;
-    long frames = since / frame;
-    int in = (int) (since - frames * frame);
-    int found = Arrays.binarySearch(cycles, in);
-    int before = (found >= 0 ? found : -found - 1) - 1;
-    return before >= 0
-        ? start + frames * frame + cycles[before]
-        : start + (frames - 1) * frame + cycles[cycles.length - 1];
+    times.note(plain, start, from, cycle);
   }
 }

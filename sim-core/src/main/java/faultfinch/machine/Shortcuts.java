@@ -3,6 +3,7 @@ package faultfinch.machine;
 import faultfinch.part.Part;
 import faultfinch.signal.Phase;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -110,6 +111,14 @@ final class Shortcuts {
             .or(() -> Orbit.from(plain, reach, influence, cycle));
     lore.way = way.or(() -> lore.way);
     return way;
+  }
+
+  /** What of the clockwork has a say in the clocks of parts that take data. */
+  List<Takings.Gate> gates() {
+    if (lore.gates.isEmpty()) {
+      lore.gates = Optional.of(Takings.gates(reach.clockwork));
+    }
+    return lore.gates.get();
   }
 
   /** Whether a switch to a supply net loads a net that is not slow: no level tells of it. */
@@ -334,6 +343,26 @@ final class Shortcuts {
     restore();
     plain.read = read;
     return stands;
+  }
+
+  /**
+   * Per part the row that the access now on the pins strobes in the processor's half, or -1; empty
+   * if the clockwork has a say in which.
+   */
+  Optional<int[]> rows() {
+    Levels levels = plain.levels;
+    boolean moved = levels.moved;
+    levels.save(copy);
+    levels.phase = Phase.C_ROW;
+    plain.touchPhased();
+    levels.touch(c.cpu);
+    levels.settle();
+    influence.begin(0);
+    influence.phase(Phase.C_ROW);
+    Optional<int[]> rows = judge.rowsOf(levels);
+    levels.load(copy);
+    levels.moved = moved;
+    return rows;
   }
 
   private void restore() {

@@ -35,6 +35,9 @@ final class Trial implements Recorder {
   /** The row that each memory with rows strobed in the processor's half, or -1. */
   final int[] row;
 
+  /** Whether some line of a row only keeps then what was left on it. */
+  final boolean[] rowKept;
+
   final long[] everDriven;
 
   /** The same in the processor's half. */
@@ -61,6 +64,7 @@ final class Trial implements Recorder {
     this.drivenLate = new long[c.parts.length];
     this.drivenEarly = new boolean[c.netCount];
     this.row = new int[c.parts.length];
+    this.rowKept = new boolean[c.parts.length];
     Arrays.fill(looked, -1);
     Arrays.fill(row, -1);
   }
@@ -88,6 +92,9 @@ final class Trial implements Recorder {
       for (int p = 0; p < row.length; p++) {
         if (c.alive[p] && c.parts[p] instanceof RowMemory m && m.strobes(levels.pins[p].in)) {
           row[p] = m.address().of(levels.pins[p].in);
+          for (long left = m.address().mask(); left != 0; left &= left - 1) {
+            rowKept[p] |= levels.keeps(p, Long.lowestOneBit(left));
+          }
         }
       }
     }

@@ -55,6 +55,10 @@ final class Wiring {
   private int pinCount;
   private int[] parent;
   private boolean[] supplyPins;
+
+  /** Of each fuse asked about the rail it has one end on, or empty. */
+  private final Map<String, String> rails = new HashMap<>();
+
   private final Map<String, Integer> indexOfRef = new HashMap<>();
   private final List<String> railSwitches = new ArrayList<>();
   private final List<int[]> couplings = new ArrayList<>();
@@ -289,6 +293,10 @@ final class Wiring {
 
   /** The rail a fuse has one end on, or empty. */
   private String fedThrough(String fuse) {
+    return rails.computeIfAbsent(fuse, this::railAt);
+  }
+
+  private String railAt(String fuse) {
     return board.nets().stream()
         .filter(n -> board.supply().feeds(n.name()))
         .filter(n -> n.pads().stream().anyMatch(p -> p.ref().equals(fuse)))

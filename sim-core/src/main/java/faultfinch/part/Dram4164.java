@@ -122,9 +122,8 @@ public final class Dram4164 extends RowMemory {
   @Override
   public void commit(Pins pins, Phase phase) {
     if (phase == Phase.V_ROW || phase == Phase.C_ROW) {
-      pins.hold(STROBED, pins.low(RAS) ? 1 : 0);
+      takeRow(pins);
       if (pins.low(RAS)) {
-        pins.hold(ROW, pins.read(A));
         strobe(pins, pins.read(A));
       }
     } else if (pins.low(CAS) && pins.low(WE) && pins.state(STROBED) != 0) {
@@ -135,6 +134,14 @@ public final class Dram4164 extends RowMemory {
   @Override
   public long restsWhileHigh(Phase phase) {
     return phase == Phase.V_ROW || phase == Phase.C_ROW ? 0 : CAS | WE;
+  }
+
+  @Override
+  public void takeRow(Pins pins) {
+    pins.hold(STROBED, pins.low(RAS) ? 1 : 0);
+    if (pins.low(RAS)) {
+      pins.hold(ROW, pins.read(A));
+    }
   }
 
   private void write(Pins pins, int cell, int bit) {
@@ -152,11 +159,8 @@ public final class Dram4164 extends RowMemory {
 
   @Override
   public void strobe(Pins pins, int row) {
-    if (pins.refreshed(row)) {
-      return;
-    }
     long age = pins.nanoseconds() - pins.state(SINCE[row]);
-    if (age >= keeps(pins)) {
+    if (!pins.refreshed(row) && age >= keeps(pins)) {
       forget(pins, row, age, pins.cellsWith(SHORT_LIVED));
     }
     pins.hold(SINCE[row], pins.nanoseconds());
@@ -190,10 +194,10 @@ public final class Dram4164 extends RowMemory {
 
   @Override
   public void powerOn(Pins pins, PowerOn chance) {
-    for (int cell = 0; cell < CELLS.count(); cell++) {
-      pins.hold(CELLS, cell, (int) (chance.draw(cell / 64) >>> (cell % 64)) & 1);
+    for (int word = 0; word < CELLS.count() / Long.SIZE; word++) {
+      pins.holdBits(CELLS, word * Long.SIZE, chance.draw(word));
     }
-    pins.hold(GRAIN, chance.draw(CELLS.count() / 64));
+    pins.hold(GRAIN, chance.draw(CELLS.count() / Long.SIZE));
   }
 
   @Override

@@ -2,6 +2,7 @@ package faultfinch.part;
 
 import faultfinch.signal.Pinout;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A passive part that joins nets: resistor, switch, diode, fuse, capacitor. */
 public final class Element extends Part {
@@ -22,6 +23,7 @@ public final class Element extends Part {
     CONNECTOR
   }
 
+  private static final Pattern OHMS = Pattern.compile("\\d{1,9}([kMR]\\d{0,6})?");
   private static final int CLOSED_OHMS = 50;
   private static final int FUSE_OHMS = 1;
   private static final int DIODE_OHMS = 10;
@@ -82,7 +84,7 @@ public final class Element extends Part {
    * @throws IllegalArgumentException if it is not such a value
    */
   public static int ohms(String value) {
-    if (!value.matches("\\d{1,9}([kMR]\\d{0,6})?")) {
+    if (!OHMS.matcher(value).matches()) {
       throw notOhms(value);
     }
     String[] halves = value.split("[kMR]", -1);

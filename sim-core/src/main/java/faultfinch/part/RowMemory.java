@@ -20,6 +20,9 @@ public abstract class RowMemory extends Part {
   /** Whether the pins strobe a row. */
   public abstract boolean strobes(long in);
 
+  /** Takes what its pins say of a row, as in a row phase, but strobes none. */
+  public abstract void takeRow(Pins pins);
+
   /** A row is strobed now: what has run out in it is lost, and its clock begins anew. */
   public abstract void strobe(Pins pins, int row);
 

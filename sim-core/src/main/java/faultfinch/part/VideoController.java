@@ -110,7 +110,7 @@ public final class VideoController extends BusDevice implements Counting {
 
   private static final long ALWAYS = VA.mask() | RA.mask() | OD | DE | CUR | HS | VS;
 
-  /** Outputs that can move from one slot of a span to the next. */
+  /** Outputs that can move from one slot of a span of cells to the next. */
   private static final long WITHIN_A_SPAN = VA.mask() | OD | CUR;
 
   private static final Defect LINE_SYNC_DEAD = new Defect("line-sync-dead", "HS/ never falls");
@@ -327,10 +327,11 @@ public final class VideoController extends BusDevice implements Counting {
   /** One slot, or as many of those left as move nothing that is watched. */
   private static long slots(Pins pins, long most, long watched) {
     long left = pins.state(SLOTS_LEFT);
-    if (left > 1 && (watched & WITHIN_A_SPAN) == 0) {
+    boolean cells = pins.state(LINE_SPAN) == SHOWN && pins.state(FRAME_SPAN) == SHOWN;
+    if (left > 1 && (!cells || (watched & WITHIN_A_SPAN) == 0)) {
       long taken = Math.min(most, left - 1);
       pins.hold(SLOTS_LEFT, left - taken);
-      if (pins.state(LINE_SPAN) == SHOWN && pins.state(FRAME_SPAN) == SHOWN) {
+      if (cells) {
         pins.hold(CELL, pins.state(CELL) + taken & ADDRESSES);
       }
       return taken;

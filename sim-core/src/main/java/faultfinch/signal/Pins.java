@@ -42,6 +42,13 @@ public interface Pins {
   /** Stores one cell. Used in commit only. */
   void hold(State cells, int index, int value);
 
+  /** Stores 64 cells of a bit each, the lowest first. Used at power-on only. */
+  default void holdBits(State cells, int from, long bits) {
+    for (int i = 0; i < Long.SIZE; i++) {
+      hold(cells, from + i, (int) (bits >>> i) & 1);
+    }
+  }
+
   /** Whether the part has this internal defect. */
   boolean defect(String name);
 

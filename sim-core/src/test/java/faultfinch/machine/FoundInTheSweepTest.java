@@ -73,6 +73,33 @@ class FoundInTheSweepTest {
         Agreement.fromMarks(slow, TAMARISK.exercise(), List.of(925 * MS), 500).difference());
   }
 
+  /** Held in reset: when rows were last strobed is told to the cycle. */
+  @Test
+  void rowsOfABoardInReset_areAsOldAsTheyAre() {
+    String held = "track U26.GND-U21.GND and U21.RES/-EX1.RES/: bridge";
+    assertAgrees(
+        Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(held, TAMARISK))), 60 * MS);
+  }
+
+  /**
+   * A controller that was never told its lines: one latch is not clocked for 190 cycles of each.
+   */
+  @Test
+  void latchThatIsNotClockedInALongGap_keepsWhatItTookBefore() {
+    String wild = "track U1.RES/-U28.RES/ and U2.VPP-U1.SO: bridge";
+    assertAgrees(
+        Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(wild, TAMARISK))), 66 * MS);
+  }
+
+  /** Nobody puts a refresh row on the lines: what is strobed is what an access left there. */
+  @Test
+  void rowLinesThatFloatInThePictureHalf_strobeWhatTheyKeep() {
+    Setup setup = Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse("U41: dead", TAMARISK)));
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(setup, List.of(), List.of(70 * MS), 1000).difference());
+  }
+
   private static Setup sorrel(String fault) {
     return Setup.healthy(SORREL, 1).with(List.of(FaultKinds.parse(fault, SORREL)));
   }
