@@ -557,7 +557,7 @@ final class Orbit {
    * outputs, or -1; looked for on a copy of its words. A move in the very last may be left out.
    */
   long lastMove(int k, long outputs, long from, long before) {
-    if (steps[length][k] == 0) {
+    if (steps[length][k] == 0 || before <= at) {
       return -1;
     }
     planned = true;

@@ -54,10 +54,7 @@ final class Takings {
    * @param end of the run
    */
   long from(Orbit orbit, long cycle, long end) {
-    if (gates.isEmpty()) {
-      return Long.MAX_VALUE;
-    }
-    if (cycle < end - LONGEST) {
+    if (gates.isEmpty() || cycle < end - LONGEST || cycle >= end) {
       return Long.MAX_VALUE;
     }
     if (orbit != plannedFor || orbit.turns() != plannedAt || end != plannedEnd) {

@@ -100,6 +100,16 @@ class FoundInTheSweepTest {
         Agreement.fromMarks(setup, List.of(), List.of(70 * MS), 1000).difference());
   }
 
+  /** Instructions end after the cycle asked for, and a way may be found there. */
+  @Test
+  void runsOfACycleEach_fromWhereResetIsLetGo_goOn() {
+    Machine machine = new Machine(Setup.healthy(TAMARISK, 1), Machine.Kind.FAST);
+    for (long at = 54 * MS; at < 57 * MS; at += 700) {
+      machine.runTo(at);
+    }
+    assertEquals(Standing.RUNS, machine.standing());
+  }
+
   private static Setup sorrel(String fault) {
     return Setup.healthy(SORREL, 1).with(List.of(FaultKinds.parse(fault, SORREL)));
   }
