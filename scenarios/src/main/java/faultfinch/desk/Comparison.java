@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -110,6 +111,20 @@ enum Comparison {
       return ECHO_WHOLE.holds(outcome, normal) && where(normal).isLastOf(PictureText.of(outcome));
     }
   },
+  /** What follows the typed word is as long as on a healthy board, and most of its signs. */
+  SAME_LIST("same-list") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      List<String> right = PictureText.of(normal.same()).rows();
+      List<String> is = PictureText.of(outcome).rows();
+      int first = PictureText.of(normal.start()).rows().size();
+      boolean whole = is.size() == right.size() && first < right.size();
+      for (int row = first; whole && row < right.size() - 1; row++) {
+        whole = 2 * same(is.get(row), right.get(row)) > right.get(row).length();
+      }
+      return whole;
+    }
+  },
   HIGHER("higher") {
     @Override
     boolean holds(String outcome, Normal normal) {
@@ -197,6 +212,15 @@ enum Comparison {
 
   private static long notes(String outcome) {
     return NOTE.matcher(outcome).results().map(r -> r.group()).distinct().count();
+  }
+
+  /** Signs that stand at the same place. */
+  private static int same(String one, String other) {
+    int same = 0;
+    for (int i = 0; i < Math.min(one.length(), other.length()); i++) {
+      same += one.charAt(i) == other.charAt(i) ? 1 : 0;
+    }
+    return same;
   }
 
   private static Echo where(Normal normal) {
