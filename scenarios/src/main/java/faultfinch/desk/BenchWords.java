@@ -118,11 +118,15 @@ final class BenchWords {
     List<Bytes> pairs = pairs(text);
     List<String> outcomes = lookbook.outcomes(LOOK);
     List<String> said = outcomes.stream().filter(o -> told.matcher(o).find()).toList();
-    // Where no station says these very bytes, they still tell which lines are low and high.
+    // Bytes of nobody's station in particular tell which lines are low and high, whoever's they
+    // are.
+    boolean ours = isOfAStation(text) || PAGE.matcher(text).find();
     List<String> meant =
-        !said.isEmpty() || pairs.isEmpty()
+        pairs.isEmpty() || ours && !said.isEmpty()
             ? said
-            : outcomes.stream().filter(o -> allows(o, outcomes.get(0), pairs)).toList();
+            : outcomes.stream()
+                .filter(o -> said.contains(o) || allows(o, outcomes.get(0), pairs))
+                .toList();
     return meant.isEmpty()
         ? Optional.empty()
         : Optional.of(
