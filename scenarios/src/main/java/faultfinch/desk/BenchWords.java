@@ -3,8 +3,10 @@ package faultfinch.desk;
 import faultfinch.bench.BenchRom;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -47,6 +49,9 @@ final class BenchWords {
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
 
+  /** The lines of each round that was asked for. */
+  private final Map<String, Optional<Stations>> rounds = new HashMap<>();
+
   BenchWords(Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
@@ -80,18 +85,17 @@ final class BenchWords {
       int number = Integer.parseInt(station.group(1));
       said.add(outcome -> differing(outcome, number).filter(d -> d != well).isPresent());
     }
-    String healthy = lookbook.outcomes(LOOK).get(0);
     List<Integer> bits = BIT.matcher(text).results().map(m -> Integer.valueOf(m.group(1))).toList();
     if (!bits.isEmpty()) {
       said.add(
           outcome ->
-              Stations.of(outcome, healthy)
+              stations(outcome)
                   .filter(s -> bits.stream().allMatch(line -> s.hasGap(line) != well))
                   .isPresent());
     } else if (Vocabulary.in(text, vocabulary.words("bench.every-line")).isPresent()) {
-      said.add(outcome -> Stations.of(outcome, healthy).filter(Stations::isAll).isPresent());
-    } else if (well && station.reset().results().findAny().isEmpty()) {
-      said.add(outcome -> Stations.of(outcome, healthy).filter(Stations::isWell).isPresent());
+      said.add(outcome -> stations(outcome).filter(Stations::isAll).isPresent());
+    } else if (well && !isOfAStation(text)) {
+      said.add(outcome -> stations(outcome).filter(Stations::isWell).isPresent());
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
@@ -118,15 +122,12 @@ final class BenchWords {
     List<Bytes> pairs = pairs(text);
     List<String> outcomes = lookbook.outcomes(LOOK);
     List<String> said = outcomes.stream().filter(o -> told.matcher(o).find()).toList();
-    // Bytes of nobody's station in particular tell which lines are low and high, whoever's they
-    // are.
+    // Bytes of nobody's station in particular tell which lines are low and high.
     boolean ours = isOfAStation(text) || PAGE.matcher(text).find();
     List<String> meant =
         pairs.isEmpty() || ours && !said.isEmpty()
             ? said
-            : outcomes.stream()
-                .filter(o -> said.contains(o) || allows(o, outcomes.get(0), pairs))
-                .toList();
+            : outcomes.stream().filter(o -> said.contains(o) || allows(o, pairs)).toList();
     return meant.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -145,8 +146,13 @@ final class BenchWords {
     return m.find() ? Optional.of(Integer.parseInt(m.group(1)) > 0) : Optional.empty();
   }
 
-  private static boolean allows(String outcome, String healthy, List<Bytes> pairs) {
-    return Stations.of(outcome, healthy)
+  private Optional<Stations> stations(String round) {
+    String healthy = lookbook.outcomes(LOOK).get(0);
+    return rounds.computeIfAbsent(round, r -> Stations.of(r, healthy));
+  }
+
+  private boolean allows(String outcome, List<Bytes> pairs) {
+    return stations(outcome)
         .filter(s -> pairs.stream().allMatch(p -> s.allow(p.wrote, p.read)))
         .isPresent();
   }

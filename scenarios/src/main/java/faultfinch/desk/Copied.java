@@ -86,12 +86,13 @@ final class Copied {
       return off > 1;
     }
 
-    /** Letter for letter, where some outcome holds a text so. */
-    boolean holds(int outcome, String text) {
+    /** The outcomes that hold a text, letter for letter where some do and capitals are minded. */
+    Predicate<Integer> holding(String text) {
       String line = lined(text);
-      return hasInCase(text)
-          ? rows.get(outcome).contains(line) || isSmall(line) && texts.get(outcome).contains(line)
-          : texts.get(outcome).contains(flat(text));
+      String small = flat(text);
+      return !isSmall(line) && hasInCase(text)
+          ? o -> rows.get(o).contains(line)
+          : o -> texts.get(o).contains(small);
     }
 
     private static boolean isSmall(String line) {
@@ -284,8 +285,9 @@ final class Copied {
 
   /** The outcomes that hold all of these texts; the first alone if none does. */
   private static Optional<Phrases.Finding> finding(Glass glass, List<String> texts) {
-    List<String> all = glass.where(o -> texts.stream().allMatch(t -> glass.holds(o, t)));
-    List<String> meant = all.isEmpty() ? glass.where(o -> glass.holds(o, texts.get(0))) : all;
+    List<Predicate<Integer>> each = texts.stream().map(glass::holding).toList();
+    List<String> all = glass.where(o -> each.stream().allMatch(holds -> holds.test(o)));
+    List<String> meant = all.isEmpty() ? glass.where(each.get(0)) : all;
     return Optional.of(finding(glass.look, String.join(" ... ", texts), meant));
   }
 

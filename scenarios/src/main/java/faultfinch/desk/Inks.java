@@ -34,10 +34,10 @@ final class Inks {
     turns =
         Pattern.compile(
             "(?<= |^)("
-                + String.join("|", names.keySet())
+                + ink
                 + ")(?: [a-z]+){0,2}? (?:is|are|comes|turns|turned|shows|becomes)"
                 + "(?: [a-z]+)?? ("
-                + String.join("|", names.keySet())
+                + ink
                 + ")(?=[ ,]|$)");
     joint = Pattern.compile(ink + "(?:,(?= " + ink + "))");
   }

@@ -165,11 +165,15 @@ final class Notes {
    * @param unheard what faults of the list show there, where none shows this
    */
   void see(String said, Conditions when, Observation observation, List<String> unheard) {
-    Set<String> before = new LinkedHashSet<>();
-    seen.stream()
-        .filter(o -> o.after() == done.size() && exact(o))
-        .forEach(o -> before.add(o.look()));
-    if (exact(observation) && before.contains(observation.look())) {
+    boolean again =
+        exact(observation)
+            && seen.stream()
+                .anyMatch(
+                    o ->
+                        o.after() == done.size()
+                            && exact(o)
+                            && o.look().equals(observation.look()));
+    if (again) {
       merge(said, when, observation, unheard);
       return;
     }

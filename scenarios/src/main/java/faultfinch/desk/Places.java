@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -278,12 +279,15 @@ final class Places {
     if (part == null) {
       return Optional.empty();
     }
+    // Of Q and Q/ the one that is named; whoever has but one of them may leave the slash out.
+    return pad(part, p -> p.name().equalsIgnoreCase(pin))
+        .or(() -> pad(part, p -> p.name().equalsIgnoreCase(pin + "/")))
+        .or(() -> pad(part, p -> String.valueOf(p.number()).equals(pin)));
+  }
+
+  private static Optional<Pad> pad(PlacedPart part, Predicate<Pin> which) {
     return part.type().part().pinout().pins().stream()
-        .filter(
-            p ->
-                p.name().equalsIgnoreCase(pin)
-                    || p.name().equalsIgnoreCase(pin + "/")
-                    || String.valueOf(p.number()).equals(pin))
+        .filter(which)
         .findFirst()
         .map(p -> new Pad(part.ref(), p.name()));
   }

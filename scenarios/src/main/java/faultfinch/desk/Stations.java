@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -98,9 +99,7 @@ record Stations(int gaps, int low, int high) {
         ribbon
             .chars()
             .boxed()
-            .max(
-                java.util.Comparator.comparingLong(
-                    c -> ribbon.chars().filter(other -> other == c).count()))
+            .max(Comparator.comparingLong(c -> ribbon.chars().filter(other -> other == c).count()))
             .orElseThrow()
             .intValue();
   }
