@@ -53,7 +53,6 @@ class DeskTest {
         "about 1.2 V on U9.D0       | 1.0 V,1.1 V,1.2 V,1.3 V",
         "1.1 to 1.3 V on U9.D0      | 1.1 V,1.2 V",
         "1200 mV at U9 pin D0       | 1.1 V,1.2 V",
-        "1.2 V on U9 D0             | 1.1 V,1.2 V",
         "U9.D0 floating             | mid,no light",
         "U9 D0 stuck low            | low",
         "probe U9.D0: no light      | no light",
