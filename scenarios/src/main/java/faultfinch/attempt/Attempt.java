@@ -12,6 +12,7 @@ import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.bench.Reading;
 import faultfinch.diagnosis.CurrentRows;
+import faultfinch.diagnosis.KeyRows;
 import faultfinch.fault.RepairAction;
 import faultfinch.format.Case;
 import faultfinch.format.CaseWriter;
@@ -255,6 +256,7 @@ public final class Attempt {
     Optional<String> look =
         switch (outcome.move().kind()) {
           case LOOK -> Optional.of(outcome.move().asLook().text());
+          case EVERY_KEY -> Optional.of(KeyRows.LOOK);
           case FLOW -> Optional.of(CurrentRows.look(outcome.move().place()));
           default -> Optional.empty();
         };

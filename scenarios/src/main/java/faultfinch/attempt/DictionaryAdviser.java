@@ -14,6 +14,7 @@ import faultfinch.diagnosis.Diagnosis;
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Route;
 import faultfinch.diagnosis.RowSource;
@@ -136,7 +137,9 @@ final class DictionaryAdviser implements Adviser {
 
   /** A round of the bench ROM is a move by its own name, every other look a look. */
   private static String move(String look) {
-    if (BenchRom.named(look).isPresent() || look.equals(StartRows.LOOK)) {
+    if (BenchRom.named(look).isPresent()
+        || look.equals(StartRows.LOOK)
+        || look.equals(KeyRows.LOOK)) {
       return look;
     }
     return CurrentRows.move(look).orElseGet(() -> Move.look(Look.parse(look))).text();

@@ -3,6 +3,7 @@ package faultfinch.bench;
 import faultfinch.board.Pad;
 import faultfinch.machine.Setup;
 import faultfinch.signal.Pin;
+import faultfinch.symptom.EveryKey;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,6 +43,9 @@ record CheckBoard(Depth depth) implements Act {
         compare(patient, healthy, wrong);
       }
     }
+    if (depth != Depth.QUICK && EveryKey.offered(patient.board)) {
+      type(patient, wrong);
+    }
     return new Reading.Check(wrong.isEmpty(), new ArrayList<>(wrong));
   }
 
@@ -52,6 +56,14 @@ record CheckBoard(Depth depth) implements Act {
       if (counts(patient, look) && !now.get(look).feature().equals(right.feature())) {
         wrong.add(look.text() + ": " + now.get(look).text() + ", should be " + right.text());
       }
+    }
+  }
+
+  private static void type(Patient patient, Set<String> wrong) {
+    String right = TryKeys.of(Setup.healthy(patient.board, patient.job.seed())).text();
+    String now = TryKeys.of(patient.setup()).text();
+    if (!now.equals(right)) {
+      wrong.add(Moves.EVERY_KEY.word() + ": " + now + ", should be " + right);
     }
   }
 

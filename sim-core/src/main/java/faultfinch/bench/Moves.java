@@ -49,6 +49,8 @@ public enum Moves {
   POWER_OFF("power off", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.OFF)),
   POWER_CYCLE("power cycle", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.CYCLE)),
   TYPE("type", Use.LOOK, "what keys bring about, one after the other", new TypeKeys()),
+  EVERY_KEY(
+      "every key", Use.LOOK, "what comes of every key, pressed one after the other", new TryKeys()),
   FILES("files", Use.LOOK, "what comes of asking the drive for its files", new AskForFiles()),
   COLD_STARTS(
       "cold starts",
@@ -209,7 +211,8 @@ public enum Moves {
       case NEW_SUPPLY -> "brick|lead";
       case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY -> "";
       case SUPPLY_MARGIN, CHECK_LEADS, WRIST_STRAP, POWER_ON, POWER_OFF, POWER_CYCLE -> "";
-      case LID_OFF, LID_ON, FILES, COLD_STARTS, REFIT_CHECK, QUICK_CHECK, RETEST, SOAK -> "";
+      case LID_OFF, LID_ON, EVERY_KEY, FILES, COLD_STARTS, REFIT_CHECK, QUICK_CHECK, RETEST, SOAK ->
+          "";
       case BENCH_ROM, RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF -> "";
     };
   }

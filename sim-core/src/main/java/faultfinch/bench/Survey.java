@@ -22,6 +22,7 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * What every passive look would show, out of one run: the board starts, its keys are worked, and at
@@ -130,7 +131,7 @@ public final class Survey {
   /**
    * Runs one board and looks at others that do the same, on every pin and in every stored bit, as
    * it: they stand where it stood and settle there on their own wiring. One whose supplies say that
-   * it may do something else is run by itself.
+   * it may do something else, or with a net that carries what it was left with, is run by itself.
    *
    * @param alike the first is run
    */
@@ -165,7 +166,11 @@ public final class Survey {
     runs.add(watched(first, Optional.of(moments)));
     for (Setup setup : alike.subList(1, alike.size())) {
       Machine twin = new Machine(setup, Machine.Kind.PLAIN);
-      runs.add(twin.doublesFor(moments.end()) ? looked(setup, twin, moments) : run(setup));
+      Optional<Run> looked =
+          twin.doublesFor(moments.end())
+              ? looked(setup, twin, moments, Machine::keepsOnlyWhatIsKnown)
+              : Optional.empty();
+      runs.add(looked.orElseGet(() -> run(setup)));
     }
     return List.copyOf(runs);
   }
@@ -174,8 +179,9 @@ public final class Survey {
   private Optional<Run> spared(Setup setup) {
     Followed healthy = followed(setup);
     Machine twin = new Machine(setup, Machine.Kind.PLAIN);
+    // What a net keeps by itself is among the things the witness answers for.
     return healthy.witness().same(twin, Watching.eyed(board))
-        ? Optional.of(looked(setup, twin, healthy.moments()))
+        ? looked(setup, twin, healthy.moments(), m -> true)
         : Optional.empty();
   }
 
@@ -262,11 +268,19 @@ public final class Survey {
     return looking.done(machine, watching);
   }
 
-  /** Looks at a board that stands, moment after moment, where another stood. */
-  private Run looked(Setup setup, Machine twin, Moments moments) {
+  /**
+   * Looks at a board that stands, moment after moment, where another stood.
+   *
+   * @param trusted whether the board is known to stand there; if not, nothing comes of it
+   */
+  private Optional<Run> looked(
+      Setup setup, Machine twin, Moments moments, Predicate<Machine> trusted) {
     Looking looking = new Looking(setup);
     for (Moment moment : moments.windows) {
       twin.standWhere(moment.machine());
+      if (!trusted.test(twin)) {
+        return Optional.empty();
+      }
       if (moment.idle()) {
         looking.idle(twin);
       } else {
@@ -274,7 +288,9 @@ public final class Survey {
       }
     }
     twin.standWhere(moments.end());
-    return looking.done(twin, moments.watching.orElseThrow().on(twin));
+    return trusted.test(twin)
+        ? Optional.of(looking.done(twin, moments.watching.orElseThrow().on(twin)))
+        : Optional.empty();
   }
 
   /** All looks at one run. */

@@ -29,6 +29,9 @@ public record BenchPrices(Prices prices) implements PriceList {
     if (look.equals(StartRows.LOOK)) {
       return prices.of(new Move(Moves.COLD_STARTS, ""));
     }
+    if (look.equals(KeyRows.LOOK)) {
+      return prices.of(new Move(Moves.EVERY_KEY, ""));
+    }
     return CurrentRows.move(look)
         .map(prices::of)
         .or(() -> BenchRom.named(look).map(this::benchRom))

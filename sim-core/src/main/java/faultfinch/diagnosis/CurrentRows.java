@@ -55,12 +55,11 @@ public final class CurrentRows implements RowSource {
     for (Fault fault : alike.subList(1, alike.size())) {
       Setup setup = setup(List.of(fault), boardSeed);
       Machine twin = new Machine(setup, Machine.Kind.PLAIN);
-      if (twin.doublesFor(moment)) {
+      boolean doubles = twin.doublesFor(moment);
+      if (doubles) {
         twin.standWhere(moment);
-        rows.add(row(twin));
-      } else {
-        rows.add(row(stands(setup)));
       }
+      rows.add(row(doubles && twin.keepsOnlyWhatIsKnown() ? twin : stands(setup)));
     }
     return List.copyOf(rows);
   }

@@ -4,6 +4,7 @@ import faultfinch.bench.BenchRom;
 import faultfinch.bench.CurrentPaths;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
+import faultfinch.symptom.EveryKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -27,6 +28,9 @@ public final class DictionaryRows implements RowSource {
     }
     if (CurrentPaths.nets(board).stream().map(CurrentRows::look).anyMatch(wanted)) {
       more.add(new CurrentRows(board));
+    }
+    if (EveryKey.offered(board) && wanted.test(KeyRows.LOOK)) {
+      more.add(new KeyRows(board));
     }
     for (BenchRom way : BenchRom.of(board)) {
       if (wanted.test(way.look())) {

@@ -3,6 +3,7 @@ package faultfinch.judging;
 import faultfinch.bench.Look;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Sight;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
@@ -26,7 +27,9 @@ public final class Signs {
     this.dictionary = dictionary;
     for (String text : dictionary.looks()) {
       Optional<Look> look = look(text);
-      if (look.isPresent()) {
+      if (text.equals(KeyRows.LOOK)) {
+        hands.add(text);
+      } else if (look.isPresent()) {
         switch (look.get().kind()) {
           case SCREEN, LISTEN, LAMP -> first.add(text);
           case KEY, TYPED -> hands.add(text);

@@ -252,6 +252,22 @@ final class Levels {
     }
   }
 
+  /**
+   * Whether every net that keeps a level by itself kept that very level on the other board by
+   * itself too. If not, what it carried before it was let go is not known from there.
+   */
+  boolean keepsOnlyWhat(Levels earlier) {
+    for (int pin = 0; pin < circuit.netOf.length; pin++) {
+      int net = circuit.netOf[pin];
+      int there = earlier.circuit.netOf[pin];
+      boolean alone = kind[net] == FLOATS && circuit.source[net] == Circuit.NO_SOURCE;
+      if (alone && (earlier.kind[there] != FLOATS || earlier.mv[there] != mv[net])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Stands exactly where the levels of the same circuit stand. */
   void continueFrom(Levels other) {
     System.arraycopy(other.closed, 0, closed, 0, closed.length);

@@ -73,6 +73,7 @@ public final class Machine {
   private Optional<Witness> witness = Optional.empty();
 
   private int[] still = {};
+  private boolean keepsOnlyWhat = true;
   private Heat heat;
   private long heatAt = -1;
 
@@ -188,6 +189,7 @@ public final class Machine {
     program(store);
     Levels after = new Levels(circuit, store, other.levels.cycleNanoseconds());
     after.follow(other.levels);
+    keepsOnlyWhat = after.keepsOnlyWhat(other.levels);
     for (int pin : still) {
       after.held(circuit.netOf[pin], 0, 0);
     }
@@ -204,6 +206,14 @@ public final class Machine {
     milestones.clear();
     milestones.putAll(other.milestones);
     unreached = other.unreached.clone();
+  }
+
+  /**
+   * Whether all that its nets keep by themselves is known from where it was told to stand: a net
+   * that nothing drives here and something drove there has a past of its own.
+   */
+  public boolean keepsOnlyWhatIsKnown() {
+    return keepsOnlyWhat;
   }
 
   /** Whether every part gets just the volts that it has on another board, ripple included. */

@@ -13,6 +13,12 @@ final class PictureChange {
 
   private PictureChange() {}
 
+  /** Whether nothing came or went that an owner would tell. */
+  static boolean none(Screen before, Screen after) {
+    boolean read = before.synced() && after.synced();
+    return before.synced() == after.synced() && (!read || letters(before).equals(letters(after)));
+  }
+
   /** In words, such as {@code 'f' appears}. */
   static String between(Screen before, Screen after) {
     if (!after.synced()) {

@@ -70,6 +70,17 @@ class CaseAndSoundTest {
     assertFalse(bench(SORREL).can(Move.parse("files")));
   }
 
+  /** K30 is W, which no exercise presses: only all keys, and the retest that presses them, tell. */
+  @Test
+  void everyKey_oneThatTheExerciseLeavesOutIsOpen_isMissedByItAndTheRetest() {
+    Bench bench = bench(TAMARISK, "K30: open");
+    does(bench, "power on");
+    assertTrue(does(bench, "every key").contains("| # qertyuiop*/ |"));
+    String retest = does(bench, "retest all");
+    assertTrue(retest.contains("# qertyuiop*/ |") && retest.contains("# qwertyuiop*/ |"), retest);
+    assertFalse(bench(SORREL).can(Move.parse("every key")));
+  }
+
   /** The last thing before the beeper is its resistor; with it open the sound ends there. */
   @Test
   void tracer_resistorOfTheBeeperOpen_hearsTheSoundBeforeItAndNotBehind() {

@@ -1,0 +1,134 @@
+package faultfinch.symptom;
+
+import faultfinch.board.Board;
+import faultfinch.board.KeyPress;
+import faultfinch.board.PlacedPart;
+import faultfinch.machine.Frames;
+import faultfinch.machine.Machine;
+import faultfinch.part.PartCatalog;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Every key of a board pressed in its turn, as somebody does who wants to know which are dead: the
+ * keys with a sign row by row from the left, each row closed with the key that ends a line, then
+ * the keys without a sign, each between two letters that show what it did. What stands on the set
+ * in the end tells it all. If nothing comes of the first row the others are not tried.
+ */
+public final class EveryKey {
+  /** What is said of a board that shows nothing to type on. */
+  public static final String BLIND = "nothing on the set to type on";
+
+  /** What is said when the first row changed nothing on the set. */
+  public static final String NOTHING = "nothing comes of the first row";
+
+  /** Before what a key is marked with: one sign, the name of one, or a word in capitals. */
+  private static final String MARK = "key ";
+
+  private static final String END_OF_LINE = MARK + "ENTER";
+
+  /** Held while the next letter is typed. */
+  private static final String HELD = MARK + "SHIFT";
+
+  private static final int DOWN_MS = 80;
+  private static final int UP_MS = 40;
+  private static final long MILLISECOND = 1_000_000;
+
+  private final List<PlacedPart> first;
+  private final List<PlacedPart> others = new ArrayList<>();
+  private final int ready;
+
+  /** The keys of a board, in the order in which they are pressed. */
+  public EveryKey(Board board) {
+    ready = Watching.readyMilliseconds(board);
+    List<PlacedPart> keys = keys(board);
+    List<List<PlacedPart>> rows =
+        new ArrayList<>(
+            keys.stream()
+                .filter(EveryKey::hasSign)
+                .collect(Collectors.groupingBy(PlacedPart::y, TreeMap::new, Collectors.toList()))
+                .values());
+    Optional<PlacedPart> end = keys.stream().filter(k -> k.role().equals(END_OF_LINE)).findFirst();
+    rows.forEach(row -> end.ifPresent(row::add));
+    first = rows.isEmpty() ? List.of() : rows.remove(0);
+    rows.forEach(others::addAll);
+    List<PlacedPart> letters = keys.stream().filter(k -> k.role().matches(MARK + "[A-Z]")).toList();
+    int next = 0;
+    for (PlacedPart key : keys) {
+      if (!hasSign(key) && end.filter(key::equals).isEmpty() && next + 1 < letters.size()) {
+        others.add(letters.get(next++));
+        others.add(key);
+      }
+    }
+    letters.stream().skip(next).findFirst().ifPresent(others::add);
+  }
+
+  /** Keys that type, row by row; a button of another sort has a role of another sort. */
+  private static List<PlacedPart> keys(Board board) {
+    return board.parts().stream()
+        .filter(p -> p.type() == PartCatalog.KEY && p.role().startsWith(MARK))
+        .sorted(Comparator.comparing(PlacedPart::y).thenComparing(PlacedPart::x))
+        .toList();
+  }
+
+  private static boolean hasSign(PlacedPart key) {
+    String mark = key.role().substring(MARK.length());
+    return mark.length() == 1 || mark.chars().anyMatch(Character::isLowerCase);
+  }
+
+  /** Whether a board has a set to look at and keys that its exercise does not press. */
+  public static boolean offered(Board board) {
+    List<String> pressed = board.exercise().stream().map(KeyPress::ref).toList();
+    return Screen.of(board).isPresent()
+        && !pressed.isEmpty()
+        && keys(board).stream().anyMatch(k -> !pressed.contains(k.ref()));
+  }
+
+  /**
+   * What stands on the set in the end, or why no more keys were tried.
+   *
+   * @param machine just switched on; it plays on until the look is over
+   * @param frames pictures shared with other runs
+   */
+  public String says(Machine machine, Frames frames) {
+    machine.runTo((ready - Screen.LOOK_MS) * MILLISECOND);
+    Screen before = Screen.look(machine, frames);
+    if (!before.synced() || before.dark()) {
+      return BLIND;
+    }
+    press(machine, first);
+    Screen after = Screen.look(machine, frames);
+    if (PictureChange.none(before, after)) {
+      return NOTHING;
+    }
+    press(machine, others);
+    return Screen.look(machine, frames).says();
+  }
+
+  private static void press(Machine machine, List<PlacedPart> keys) {
+    Optional<PlacedPart> held = Optional.empty();
+    for (PlacedPart key : keys) {
+      machine.hold(key.ref(), true);
+      pass(machine, DOWN_MS);
+      if (key.role().equals(HELD)) {
+        held = Optional.of(key);
+        continue;
+      }
+      machine.hold(key.ref(), false);
+      pass(machine, UP_MS);
+      held.ifPresent(h -> machine.hold(h.ref(), false));
+      if (held.isPresent()) {
+        pass(machine, UP_MS);
+      }
+      held = Optional.empty();
+    }
+  }
+
+  private static void pass(Machine machine, int milliseconds) {
+    machine.runTo(machine.nanoseconds() + milliseconds * MILLISECOND);
+  }
+}
