@@ -40,7 +40,7 @@ final class LookAct implements Act {
     if (look.kind().unpowered()) {
       return patient.powered
           ? new Words("jumps about and means nothing", "nothing")
-          : Survey.unpowered(patient.setup(), look);
+          : Unpowered.of(patient.setup(), look);
     }
     return patient.powered ? patient.readings().get(look) : switchedOff(look);
   }

@@ -5,6 +5,7 @@ import faultfinch.board.KeyPress;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.board.Supply;
 import faultfinch.part.Element;
 import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
@@ -48,13 +49,29 @@ public final class Looks {
         .filter(p -> counts(board, p))
         .forEach(p -> looks.add(new Look(Instruments.COUNTER, p.text())));
     wired.forEach(p -> looks.add(new Look(Instruments.CONTINUITY, p.text())));
+    board.parts().stream()
+        .filter(p -> p.type() == PartCatalog.FUSE)
+        .forEach(
+            p -> looks.add(new Look(Instruments.CONTINUITY, p.ref() + ".1-" + p.ref() + ".2")));
     for (Net net : board.nets()) {
       net.segments().forEach(s -> looks.add(new Look(Instruments.CONTINUITY, s.text())));
     }
     chips.stream()
         .filter(p -> !onSupply(board, p))
         .forEach(p -> looks.add(new Look(Instruments.OHMS, p.text())));
+    feeds(board).forEach(p -> looks.add(new Look(Instruments.OHMS, p.text())));
     return List.copyOf(looks);
+  }
+
+  /** One pad of each net that brings power to the board or from it to parts. */
+  private static List<Pad> feeds(Board board) {
+    Supply supply = board.supply();
+    List<Pad> feeds = new ArrayList<>();
+    feeds.add(new Pad(supply.jack(), "+"));
+    feeds.add(new Pad(supply.regulator(), "IN"));
+    supply.rails().forEach(r -> feeds.add(new Pad(r.regulator(), "OUT")));
+    supply.poles().forEach(p -> feeds.add(new Pad(p.jack(), "+")));
+    return feeds;
   }
 
   /** The logic probe on a pin's leg, or on the pad it ought to meet. */

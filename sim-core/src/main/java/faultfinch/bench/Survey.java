@@ -335,7 +335,7 @@ public final class Survey {
                   new Reading.Level(
                       levels.light(Looks.pad(look.place()), Looks.atPad(look.place()))));
           case COUNTER -> readings.put(look, Dial.frequency(levels.hertz(Looks.pad(look.place()))));
-          case CONTINUITY, OHMS -> readings.put(look, unpowered(now, legs, look));
+          case CONTINUITY, OHMS -> readings.put(look, Unpowered.of(now, legs, look));
         }
       }
       trail.still(now);
@@ -387,26 +387,6 @@ public final class Survey {
                 readings.put(new Look(Instruments.KEY, key), new Words(value, value));
               }
             });
-  }
-
-  /** What continuity and ohms show of a board that is switched off; no cycle is run. */
-  public static Reading unpowered(Setup setup, Look look) {
-    return unpowered(new Machine(setup, Watching.KIND), Legs.of(setup), look);
-  }
-
-  private static Reading unpowered(Machine machine, Legs legs, Look look) {
-    if (look.kind() == Instruments.OHMS) {
-      return Dial.ohms(machine.ohmsToGround(machine.point(Looks.pad(look.place()), true)));
-    }
-    int dash = Looks.dash(look.place());
-    Pad from = Looks.pad(dash < 0 ? look.place() : look.place().substring(0, dash));
-    int there =
-        dash < 0
-            ? legs.point(machine, from)
-            : machine.point(Looks.pad(look.place().substring(dash + 1)), true);
-    boolean conducts = machine.point(from, true) == there;
-    String says = conducts ? "conducts" : "open";
-    return new Words(says, says);
   }
 
   /**

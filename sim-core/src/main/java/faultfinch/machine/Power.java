@@ -56,6 +56,9 @@ public final class Power {
     }
   }
 
+  /** More than this a meter on a board shows as no way at all. */
+  private static final double MOST_OHMS = 1e6;
+
   private final Board board;
   private final HarmNotes harm;
   private final SupplyNodes nodes;
@@ -63,6 +66,7 @@ public final class Power {
   private final Set<String> killed = new LinkedHashSet<>();
   private final Map<String, Integer> strained = new LinkedHashMap<>();
   private final Map<String, Integer> milliwatts = new LinkedHashMap<>();
+  private final long seed;
   private final double[] volts;
 
   /** Volts at the end of each millisecond of the ripple, the last the lowest; or none. */
@@ -73,6 +77,7 @@ public final class Power {
   private Power(Setup setup, HarmNotes harm, Feed feed) {
     this.board = setup.board();
     this.harm = harm;
+    this.seed = setup.seed();
     this.nodes = new SupplyNodes(board, harm, breaks(setup.faults()));
     List<Branch> branches;
     SupplySolver solved;
@@ -288,6 +293,45 @@ public final class Power {
   /** Milliamperes that come in through the jack, without signal currents. */
   public int currentMilliamps() {
     return milliamps;
+  }
+
+  /**
+   * Ohms that a meter reads from a track of the supply to the jack's ground with nothing plugged
+   * in: it drives so little that neither a silicon junction nor a chip conducts. Empty where
+   * nothing leads to ground, or the pad is no part of the supply.
+   */
+  public OptionalInt ohmsToGround(Pad pad) {
+    return ohms(nodes.node(pad, true), OptionalInt.of(0));
+  }
+
+  /** The same from one pin to another; empty where nothing leads there. */
+  public OptionalInt ohms(Pad one, Pad other) {
+    return ohms(nodes.node(one, false), nodes.node(other, false));
+  }
+
+  private OptionalInt ohms(OptionalInt one, OptionalInt other) {
+    if (one.isEmpty() || other.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (one.getAsInt() == other.getAsInt()) {
+      return OptionalInt.of(0);
+    }
+    int drives = PowerFigures.figure("ohmmeter.mv");
+    Feed meter = new Feed.Brick(drives, PowerFigures.figure("ohmmeter.milliohms"));
+    List<Branch> branches = new ArrayList<>();
+    branches.add(new Branch.Source("", other.getAsInt(), one.getAsInt(), meter));
+    for (Branch branch : SupplyChain.of(board, harm, nodes, new Feed.Nothing(), blown, seed)) {
+      boolean conducts =
+          branch instanceof Branch.Resistor
+              || branch instanceof Branch.OneWay way && way.dropMillivolts() < drives;
+      if (conducts) {
+        branches.add(branch);
+      }
+    }
+    SupplySolver solved = new SupplySolver(branches, nodes.count());
+    double across = solved.volts[one.getAsInt()] - solved.volts[other.getAsInt()];
+    double ohms = across / solved.currents[0];
+    return ohms < MOST_OHMS ? OptionalInt.of(whole(ohms)) : OptionalInt.empty();
   }
 
   /** The band the mean of the logic rail is in. */
