@@ -28,10 +28,12 @@ final class Keystrokes {
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
+  private final KeyWords keyWords;
 
-  Keystrokes(Lookbook lookbook, Vocabulary vocabulary) {
+  Keystrokes(Lookbook lookbook, Vocabulary vocabulary, KeyWords keyWords) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
+    this.keyWords = keyWords;
   }
 
   /** What a phrase, as typed, says of letters; empty if it is nothing of the sort. */
@@ -42,13 +44,27 @@ final class Keystrokes {
     String small = text.toLowerCase(Locale.ROOT);
     boolean self = Vocabulary.in(small, vocabulary.words("typed.self")).isPresent();
     boolean unheard = Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent();
-    Set<String> letters = self || unheard ? letters(text) : Set.of();
+    boolean sticks = Vocabulary.in(small, vocabulary.words("keys.stick")).isPresent();
+    Set<String> letters = self || unheard || sticks ? letters(text) : Set.of();
     if (letters.isEmpty()) {
-      return Optional.empty();
+      return keyWords.find(text);
     }
-    return self
-        ? finding(Phrases.SCREEN, text, letters, (echo, right) -> echo)
-        : finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right);
+    if (self) {
+      return finding(Phrases.SCREEN, text, letters, (echo, right) -> echo)
+          .or(() -> keyWords.stick(text, letters));
+    }
+    return sticks ? keyWords.stick(text, letters) : unheard(text, letters);
+  }
+
+  /** Who names letters of the exercise may have typed nothing else. */
+  private Optional<Phrases.Finding> unheard(String text, Set<String> letters) {
+    Comparison.Normal normal =
+        new Comparison.Normal(
+            lookbook.outcomes(Phrases.TYPED).get(0), lookbook.outcomes(Phrases.SCREEN).get(0));
+    String word = Comparison.echo(normal.same(), normal);
+    Optional<Phrases.Finding> others =
+        letters.stream().allMatch(word::contains) ? Optional.empty() : keyWords.dead(text, letters);
+    return others.or(() -> finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right));
   }
 
   /** Outcomes in which each letter is as it was said to be; those of the typed word, if it must. */

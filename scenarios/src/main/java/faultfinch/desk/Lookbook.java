@@ -3,6 +3,7 @@ package faultfinch.desk;
 import faultfinch.diagnosis.FaultDictionary;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Which looks can be weighed, and what each can show. */
@@ -17,6 +18,11 @@ public interface Lookbook {
   /** The first few of the outcomes of a look. */
   default List<String> examples(String look) {
     return outcomes(look).stream().limit(3).toList();
+  }
+
+  /** What a look shows on a board with this fault, if it is known. */
+  default Optional<String> shown(String fault, String look) {
+    return Optional.empty();
   }
 
   /** Looks that tell nothing, since healthy boards differ in them. */
@@ -35,6 +41,14 @@ public interface Lookbook {
       @Override
       public List<String> outcomes(String look) {
         return dictionary.outcomes(dictionary.look(look).orElseThrow());
+      }
+
+      @Override
+      public Optional<String> shown(String fault, String look) {
+        return dictionary.knows(fault)
+            ? Optional.of(
+                dictionary.outcome(dictionary.look(look).orElseThrow(), dictionary.row(fault)))
+            : Optional.empty();
       }
 
       @Override

@@ -80,6 +80,7 @@ final class Phrases {
   private final LookPlaces lookPlaces;
   private final BenchWords benchWords;
   private final CurrentWords currentWords;
+  private final FuseWords fuseWords;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final Inks inks;
@@ -95,8 +96,9 @@ final class Phrases {
     lookPlaces = new LookPlaces(lookbook, places);
     benchWords = new BenchWords(lookbook, vocabulary);
     currentWords = new CurrentWords(lookbook, vocabulary);
+    fuseWords = new FuseWords(lookbook, vocabulary);
     copied = new Copied(lookbook, vocabulary);
-    keystrokes = new Keystrokes(lookbook, vocabulary);
+    keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
     findings = new Findings(lookbook, vocabulary, places, lookPlaces);
@@ -123,6 +125,7 @@ final class Phrases {
     Optional<Read> known =
         currentWords
             .find(text)
+            .or(() -> fuseWords.find(text))
             .map(f -> new Read(List.of(f), Optional.empty()))
             .or(() -> track(text))
             .or(() -> round(small))

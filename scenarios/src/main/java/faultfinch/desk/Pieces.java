@@ -14,6 +14,10 @@ final class Pieces {
       Pattern.compile(
           "(?<=(?:^| )[A-Za-z]{0,2}\\d{0,2}), (?=[A-Za-z]{0,2}\\d{0,2}(?:,| and | or ))");
 
+  /** The same before the last of them. */
+  private static final Pattern LAST_LISTED =
+      Pattern.compile("(?<=(?:^| )[A-Za-z]?\\d{0,2}), (and|or) (?=[A-Za-z]?\\d{0,2}(?: |$))");
+
   private static final Pattern PARTED =
       Pattern.compile(
           "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas) |! "
@@ -29,7 +33,8 @@ final class Pieces {
 
   /** The pieces in their order; the whole if it has none. */
   static List<String> of(String says) {
-    String text = LISTED.matcher(says).replaceAll(" and ");
+    String last = LAST_LISTED.matcher(says).replaceAll(" $1 ");
+    String text = LISTED.matcher(last).replaceAll(" and ");
     List<String> pieces = new ArrayList<>();
     Matcher m = PARTED.matcher(text);
     int from = 0;

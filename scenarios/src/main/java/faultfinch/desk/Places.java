@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
 final class Places {
@@ -73,6 +74,13 @@ final class Places {
     PlacedPart part = parts.get(ref.toLowerCase(Locale.ROOT));
     String role = part == null ? "" : part.role().toLowerCase(Locale.ROOT);
     return role.matches("key \\S") ? role.substring(role.length() - 1) : "";
+  }
+
+  /** Keys that are called by a word, "shift": the word in small letters, and the reference. */
+  Stream<Map.Entry<String, String>> wordKeys() {
+    return board.parts().stream()
+        .filter(p -> p.role().matches("key [A-Z]{2,}"))
+        .map(p -> Map.entry(p.role().substring(4).toLowerCase(Locale.ROOT), p.ref()));
   }
 
   /**

@@ -18,7 +18,7 @@ final class Plain {
       Pattern.compile(
           "(?i)(?<= |^)(?:the )?(?:\\+?5 ?v(?:olts?)?(?: rail| line| supply)?|(?:5 v )?supply)"
               + "(?: is| measures| measured| reads| at|:| =)? (?:about |around )?"
-              + "(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?= |$|,)");
+              + "(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)");
 
   /** A pin such as U33 4A is no current, and neither is a byte that was written. */
   private static final Pattern UNIT =

@@ -7,6 +7,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,13 +51,18 @@ final class BuildJournal implements AutoCloseable {
   /**
    * One in a file, which is made if it is not there.
    *
-   * @throws IOException if it can neither be read nor written
+   * @throws IOException if it can neither be read nor written, or another build writes it
    */
   static BuildJournal in(Path path, Origin origin) throws IOException {
     if (path.getParent() != null) {
       Files.createDirectories(path.getParent());
     }
     RandomAccessFile file = new RandomAccessFile(path.toFile(), "rw");
+    if (!isOurs(file)) {
+      file.close();
+      throw new IOException(
+          path + ": found it being written by another build, right would be a file of its own");
+    }
     BuildJournal journal = new BuildJournal(Optional.of(file));
     byte[] head = head(origin);
     byte[] found = new byte[head.length];
@@ -71,6 +77,15 @@ final class BuildJournal implements AutoCloseable {
     }
     journal.read(file);
     return journal;
+  }
+
+  /** Two builds that add to one file would tear each other's records. */
+  private static boolean isOurs(RandomAccessFile file) throws IOException {
+    try {
+      return file.getChannel().tryLock() != null;
+    } catch (OverlappingFileLockException e) {
+      return false;
+    }
   }
 
   private static byte[] head(Origin origin) {

@@ -1,0 +1,144 @@
+package faultfinch.desk;
+
+import faultfinch.diagnosis.KeyRows;
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** What is said of keys by somebody who tried them all: which are dead, which stick. */
+final class KeyWords {
+  /** A sign that stands so often between others was not pressed so often. */
+  private static final int STICKS_FROM = 5;
+
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+  private final Places places;
+  private final Set<String> signs;
+  private final String prompt;
+
+  /** What stands above the first line: of a picture that spoils it nobody reads keys. */
+  private final List<String> banner;
+
+  KeyWords(Lookbook lookbook, Vocabulary vocabulary, Places places) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+    this.places = places;
+    boolean tried = isTried();
+    PictureText all = PictureText.of(tried ? lookbook.outcomes(KeyRows.LOOK).get(0) : "");
+    PictureText start = PictureText.of(tried ? lookbook.outcomes(Phrases.SCREEN).get(0) : "");
+    prompt = Echo.of(all, start).prompt();
+    banner = start.rows().stream().filter(r -> !r.startsWith(prompt.strip())).toList();
+    signs = tried ? keys(lookbook.outcomes(KeyRows.LOOK).get(0)).signs() : Set.of();
+  }
+
+  /** Whether anything can be said of every key. */
+  private boolean isTried() {
+    return lookbook.looks().contains(KeyRows.LOOK) && lookbook.looks().contains(Phrases.SCREEN);
+  }
+
+  private TypedKeys keys(String outcome) {
+    return TypedKeys.of(outcome, prompt);
+  }
+
+  /** Of all keys, or some of them that are not named; empty if it is nothing of the sort. */
+  Optional<Phrases.Finding> find(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    if (!isTried()) {
+      return Optional.empty();
+    }
+    if (Vocabulary.in(small, vocabulary.words("keys.all")).isPresent()) {
+      return finding(text, keys -> keys.lines().equals(healthy().lines()));
+    }
+    boolean dead = Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent();
+    if (dead && Vocabulary.in(small, vocabulary.words("keys.one")).isPresent()) {
+      return finding(text, keys -> keys.missing(signs).size() == 1);
+    }
+    if (dead && Vocabulary.in(small, vocabulary.words("keys.some")).isPresent()) {
+      return finding(text, keys -> keys.missing(signs).size() > 1 && isMostThere(keys));
+    }
+    Optional<String> other = without(small);
+    return dead && other.isPresent() ? dead(text, other.get()) : Optional.empty();
+  }
+
+  /** The reference of a key without a sign that is spoken of: "SHIFT dead", "the SPACE key". */
+  private Optional<String> without(String small) {
+    return places
+        .wordKeys()
+        .filter(key -> Vocabulary.in(small, List.of(key.getKey())).isPresent())
+        .map(key -> key.getValue())
+        .findFirst();
+  }
+
+  /** A key without a sign shows that it is dead by what stands in the last line. */
+  private Optional<Phrases.Finding> dead(String text, String ref) {
+    Optional<TypedKeys> open = lookbook.shown(ref + ": open", KeyRows.LOOK).map(this::keys);
+    if (open.isEmpty() || open.get().equals(healthy())) {
+      return Optional.empty();
+    }
+    boolean lines = open.get().lines().size() != healthy().lines().size();
+    return finding(
+        text,
+        keys ->
+            lines
+                ? keys.lines().size() == open.get().lines().size() && isMostThere(keys)
+                : isMostThere(keys) && isLikeLastOf(open.get(), keys));
+  }
+
+  /** Unless the signs that would tell are missing everywhere. */
+  private boolean isLikeLastOf(TypedKeys open, TypedKeys keys) {
+    Set<String> missing = keys.missing(signs);
+    String last = open.last(missing);
+    return keys.last(Set.of()).equals(last) && !healthy().last(missing).equals(last);
+  }
+
+  /** Signs whose keys do nothing, while others come. */
+  Optional<Phrases.Finding> dead(String text, Set<String> letters) {
+    Set<String> named = new LinkedHashSet<>(letters);
+    named.retainAll(signs);
+    if (!isTried() || named.isEmpty()) {
+      return Optional.empty();
+    }
+    // Who names the dead keys has tried the others.
+    return finding(text, keys -> keys.missing(signs).equals(named))
+        .or(() -> finding(text, k -> k.missing(signs).containsAll(named) && isMostThere(k)))
+        .or(() -> finding(text, k -> !k.missing(named).isEmpty() && isMostThere(k)));
+  }
+
+  /** Signs that come between others. */
+  Optional<Phrases.Finding> stick(String text, Set<String> letters) {
+    Set<String> named = new LinkedHashSet<>(letters);
+    named.retainAll(signs);
+    return isTried() && !named.isEmpty()
+        ? finding(text, keys -> named.stream().allMatch(s -> keys.times(s) >= STICKS_FROM))
+        : Optional.empty();
+  }
+
+  private boolean isMostThere(TypedKeys keys) {
+    return 2 * keys.missing(signs).size() < signs.size();
+  }
+
+  private TypedKeys healthy() {
+    return keys(lookbook.outcomes(KeyRows.LOOK).get(0));
+  }
+
+  private Optional<Phrases.Finding> finding(String text, Predicate<TypedKeys> holds) {
+    List<String> meant = new ArrayList<>();
+    for (String outcome : lookbook.outcomes(KeyRows.LOOK)) {
+      TypedKeys keys = keys(outcome);
+      boolean reads = PictureText.of(outcome).rows().containsAll(banner);
+      if (reads && !keys.lines().isEmpty() && holds.test(keys)) {
+        meant.add(outcome);
+      }
+    }
+    return meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                KeyRows.LOOK, text, List.of(new Sight(List.of(KeyRows.LOOK), meant)), true));
+  }
+}
