@@ -61,7 +61,7 @@ final class BuildJournal implements AutoCloseable {
     if (!isOurs(file)) {
       file.close();
       throw new IOException(
-          path + ": found it being written by another build, right would be a file of its own");
+          "found it being written by another build, right would be one that nobody writes");
     }
     BuildJournal journal = new BuildJournal(Optional.of(file));
     byte[] head = head(origin);
