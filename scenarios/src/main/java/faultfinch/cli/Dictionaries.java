@@ -13,6 +13,7 @@ import faultfinch.diagnosis.Suspects;
 import faultfinch.diagnosis.SuspectsFile;
 import faultfinch.fault.FaultUniverse;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -127,11 +128,16 @@ final class Dictionaries {
                     "dictionary.begins", board.title(), universe.size(), universe.collapsedSize()));
     Path journal = cache.resolve(origin.board() + "-" + origin.digest() + JOURNAL);
     DictionaryBuild build = DictionaryBuild.of(origin, universe, Stages.of(board)).noting(journal);
-    FaultDictionary dictionary =
-        part.map(build::having)
-            .orElse(build)
-            .run(THREADS, new ToldProgress(terminal, System::nanoTime))
-            .orElseThrow();
+    FaultDictionary dictionary;
+    try {
+      dictionary =
+          part.map(build::having)
+              .orElse(build)
+              .run(THREADS, new ToldProgress(terminal, System::nanoTime))
+              .orElseThrow();
+    } catch (UncheckedIOException e) {
+      throw new Misuse(e.getMessage());
+    }
     try {
       Files.createDirectories(cache);
       OutFile.at(file(origin).toString(), terminal.words()).write(DictionaryFile.bytes(dictionary));

@@ -25,8 +25,10 @@ final class FuseWords {
   /** What a phrase, as typed, says of one fuse or of all; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    boolean open = Vocabulary.in(small, vocabulary.words("fuse.open")).isPresent();
-    boolean whole = Vocabulary.in(small, vocabulary.words("fuse.whole")).isPresent();
+    Optional<String> good = Vocabulary.in(small, vocabulary.words("fuse.whole"));
+    String rest = good.map(w -> Vocabulary.masked(small, w)).orElse(small);
+    boolean whole = good.isPresent();
+    boolean open = Vocabulary.in(rest, vocabulary.words("fuse.open")).isPresent();
     List<String> looks = looks(small);
     if (open == whole || looks.isEmpty()) {
       return Optional.empty();

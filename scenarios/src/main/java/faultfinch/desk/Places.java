@@ -39,7 +39,12 @@ final class Places {
   private static final Set<String> KEYS = Set.of("key", "keys");
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
-      Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1(\\d{1,2})(?= |$)");
+      Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1?(\\d{1,2})(?= |$)");
+
+  /** Nets by what is before their numbers: "the MD lines". */
+  private static final Pattern NETS_CALLED =
+      Pattern.compile("(?<= |^)([a-z]{1,4}) (?:lines|bus|nets|signals)(?= |$)");
+
   private static final String ROLE = "role ";
   private static final String NET = "net ";
   private static final String ELSE = " else ";
@@ -116,12 +121,24 @@ final class Places {
           rest = Vocabulary.masked(rest, called.get());
         }
       }
-      Matcher range = NETS.matcher(rest);
-      if (range.find()) {
-        several = true;
-        words.add(range.group());
-        lines.addAll(between(range, refs));
-        rest = Vocabulary.masked(rest, range.group());
+      for (Matcher range = NETS.matcher(rest); range.find(); ) {
+        List<List<Pad>> nets = between(range, refs);
+        if (!nets.isEmpty()) {
+          several = true;
+          words.add(range.group());
+          lines.addAll(nets);
+          rest = Vocabulary.masked(rest, range.group());
+        }
+      }
+      Matcher numbered = NETS_CALLED.matcher(rest);
+      if (lines.isEmpty() && numbered.find()) {
+        List<List<Pad>> nets = linesOf(NET + "(?i)" + numbered.group(1) + "\\d+", refs);
+        if (nets.size() > 1) {
+          several = true;
+          words.add(numbered.group());
+          lines.addAll(nets);
+          rest = Vocabulary.masked(rest, numbered.group());
+        }
       }
       for (String token : rest.split(" ")) {
         boolean called =

@@ -5,6 +5,7 @@ import faultfinch.board.Pad;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Power;
 import faultfinch.machine.Setup;
+import faultfinch.part.PartCatalog;
 import faultfinch.symptom.Watching;
 import java.util.OptionalInt;
 
@@ -31,9 +32,14 @@ final class Unpowered {
     Pad from = Looks.pad(look.place().substring(0, dash));
     Pad to = Looks.pad(look.place().substring(dash + 1));
     return conducts(
-        from.ref().equals(to.ref()) && isSupply(machine, from) && isSupply(machine, to)
+        isAcrossAFuse(machine, from, to) && isSupply(machine, from) && isSupply(machine, to)
             ? beeps(machine.power().ohms(from, to))
             : machine.point(from, true) == machine.point(to, true));
+  }
+
+  private static boolean isAcrossAFuse(Machine machine, Pad from, Pad to) {
+    return from.ref().equals(to.ref())
+        && machine.board().part(from.ref()).orElseThrow().type() == PartCatalog.FUSE;
   }
 
   private static Reading ohms(Machine machine, Pad pad) {

@@ -17,7 +17,7 @@ final class Likelihoods {
   private static final double NOTHING = 1e-9;
   private static final String SCREEN = "screen";
 
-  /** What a board that has not started does in a look that nobody noted. */
+  /** Of what no row tells: one more row, of which half do. */
   private static final double UNKNOWN = 0.5;
 
   /**
@@ -49,6 +49,8 @@ final class Likelihoods {
    * A weighed observation; a sight is a list of columns.
    *
    * @param trial what its looks are of, if of a board that stands otherwise; all of the same
+   * @param matches by row, whether it is what would be seen, starts that go wrong included
+   * @param always by row, the same of a board that starts as its row says
    */
   private record Entry(
       Observation observation,
@@ -58,7 +60,8 @@ final class Likelihoods {
       Healthy healthy,
       double best,
       double[] byRow,
-      boolean[] matches) {}
+      boolean[] matches,
+      boolean[] always) {}
 
   private final List<Observation> weighed = new ArrayList<>();
   private final List<Observation> notWeighed = new ArrayList<>();
@@ -157,22 +160,23 @@ final class Likelihoods {
     double[] byRow = new double[dictionary.rows()];
     boolean[] matches = new boolean[byRow.length];
     for (int row = 0; row < byRow.length; row++) {
+      matches[row] = matches(observation, sights, row);
+      double once = once(observation, sights, row, error, matches[row]);
+      byRow[row] = StrictMath.log(Math.max(chance(observation, beside, once, matches[row]), floor));
+    }
+    boolean[] always = matches.clone();
+    for (int row = 0; row < byRow.length; row++) {
       Optional<Starts.Said> starts = starts(observation, row);
-      double chance;
       if (starts.isPresent()) {
-        double failed = failed(observation, starts.get(), error, healthy);
+        double failed = failed(observation, starts.get(), error, always);
         matches[row] = healthy || failed > error;
-        chance = startsNowAndThen(observation, starts.get(), whole, failed);
-      } else {
-        matches[row] = matches(observation, sights, row);
-        double once = once(observation, sights, row, error, matches[row]);
-        chance = chance(observation, beside, once, matches[row]);
+        double chance = startsNowAndThen(observation, starts.get(), whole, failed);
+        byRow[row] = StrictMath.log(Math.max(chance, floor));
       }
-      byRow[row] = StrictMath.log(Math.max(chance, floor));
     }
     Optional<Trial> trial = observation.looks().stream().flatMap(this::trial).findFirst();
     return new Entry(
-        observation, trial, sights, error, beside, StrictMath.log(best), byRow, matches);
+        observation, trial, sights, error, beside, StrictMath.log(best), byRow, matches, always);
   }
 
   /**
@@ -201,15 +205,30 @@ final class Likelihoods {
     return owners ? Starts.said(outcome) : Optional.empty();
   }
 
-  /** Chance of an observation when such a board has not started. */
+  /**
+   * Chance of an observation when such a board has not started: on its set it shows what is known
+   * of it, else what of the rows that show the same on their sets so many do.
+   *
+   * @param always whether a row shows what was seen
+   */
   private double failed(
-      Observation observation, Starts.Said starts, double error, boolean healthy) {
+      Observation observation, Starts.Said starts, double error, boolean[] always) {
     for (Sight sight : observation.reach().sights()) {
       if (sight.looks().contains(SCREEN)) {
         return sight.outcomes().contains(starts.otherwise()) ? 1 - error : error;
       }
     }
-    return healthy ? error : UNKNOWN;
+    OptionalInt screen = dictionary.look(SCREEN);
+    int alike = 0;
+    int show = 0;
+    for (int row = 0; row < always.length && screen.isPresent(); row++) {
+      if (dictionary.outcome(screen.getAsInt(), row).equals(starts.otherwise())) {
+        alike++;
+        show += always[row] ? 1 : 0;
+      }
+    }
+    double share = (show + UNKNOWN) / (alike + 1);
+    return Math.max(error, Math.min(1 - error, share));
   }
 
   /** What such a board shows is decided anew at each start. */
@@ -360,9 +379,8 @@ final class Likelihoods {
         starts(entry.observation, shows.getOrDefault(StartRows.LOOK, Starts.ALIKE));
     double chance = chance(entry.observation, entry.healthy, once, matches);
     if (starts.isPresent()) {
-      boolean healthy = entry.healthy.matches;
-      double failed = failed(entry.observation, starts.get(), entry.error, healthy);
-      double started = healthy ? 1 - entry.error : entry.error;
+      double failed = failed(entry.observation, starts.get(), entry.error, entry.always);
+      double started = entry.healthy.matches ? 1 - entry.error : entry.error;
       chance = startsNowAndThen(entry.observation, starts.get(), started, failed);
     }
     double floor = Math.min(rates.floor(entry.observation), StrictMath.exp(entry.best));
