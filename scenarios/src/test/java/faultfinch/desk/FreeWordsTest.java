@@ -88,6 +88,7 @@ class FreeWordsTest {
         // The video controller's interrupt is the blink.
         "no cursor                             | screen | U1.IRQ/: open pin | K13: stuck closed",
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
+        "I had the fuse out and the wire in it looks whole | fuse | K13: stuck closed | F1: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
@@ -108,8 +109,7 @@ class FreeWordsTest {
         "should be quiet low",
         "about 2.4 V on a working board",
         "half that when all is well",
-        "couldn't find a single wrong voltage anywhere",
-        "I had the fuse out and the wire in it looks whole"
+        "couldn't find a single wrong voltage anywhere"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
     Desk desk = noted(says);

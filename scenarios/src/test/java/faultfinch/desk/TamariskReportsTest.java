@@ -49,7 +49,6 @@ class TamariskReportsTest {
       strings = {
         "cold spray on U9 brings it back",
         "A3 and A4 shorted together",
-        "space bar does nothing",
         "supply gets hot",
         "swapped U32"
       })
@@ -76,10 +75,13 @@ class TamariskReportsTest {
         "chord heard                           | listen | U27.1Y: open pin      | U6.Q: open pin",
         "only one tone                         | listen | U34: defect voice-a-dead | U27.1Y: open pin",
         "no key works                          | typed  | U28: defect timer-dead | K11: open",
-        "some keys dead                        | typed  | K11: open             | U28: defect timer-dead",
+        "some keys dead                        | every  | U30.Y1/: open pin     | K11: open",
+        "space bar does nothing                | every  | K3: open              | K11: open",
+        "key W dead                            | every  | K30: open             | K11: open",
+        "rail shorted to ground                | ohms   | C2: short             | K11: open",
         "the I key does nothing                | typed  | K11: open             | K10: open",
-        "keys E, I and A do nothing            | typed  | U30.Y1/: open pin     | K11: open",
-        "ENTER key dead                        | typed  | K4: open              | K11: open",
+        "keys E, I and A do nothing            | every  | U30.Y1/: open pin     | K11: open",
+        "ENTER key dead                        | every  | K4: open              | K11: open",
         "CAS/ missing                          | probe  | U42.2Y: open pin      | K11: open",
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
