@@ -3,9 +3,11 @@ package faultfinch.desk;
 import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -23,6 +25,8 @@ final class KeyWords {
 
   /** What stands above the first line: of a picture that spoils it nobody reads keys. */
   private final List<String> banner;
+
+  private final Map<String, TypedKeys> read = new LinkedHashMap<>();
 
   KeyWords(Lookbook lookbook, Vocabulary vocabulary, Places places) {
     this.lookbook = lookbook;
@@ -123,18 +127,31 @@ final class KeyWords {
   }
 
   private TypedKeys healthy() {
-    return keys(lookbook.outcomes(KeyRows.LOOK).get(0));
+    return outcomes().get(lookbook.outcomes(KeyRows.LOOK).get(0));
+  }
+
+  /** Outcomes that can be read, taken apart when the first phrase asks for them. */
+  private Map<String, TypedKeys> outcomes() {
+    if (read.isEmpty()) {
+      for (String outcome : lookbook.outcomes(KeyRows.LOOK)) {
+        TypedKeys keys = keys(outcome);
+        if (!keys.lines().isEmpty() && PictureText.of(outcome).rows().containsAll(banner)) {
+          read.put(outcome, keys);
+        }
+      }
+    }
+    return read;
   }
 
   private Optional<Phrases.Finding> finding(String text, Predicate<TypedKeys> holds) {
     List<String> meant = new ArrayList<>();
-    for (String outcome : lookbook.outcomes(KeyRows.LOOK)) {
-      TypedKeys keys = keys(outcome);
-      boolean reads = PictureText.of(outcome).rows().containsAll(banner);
-      if (reads && !keys.lines().isEmpty() && holds.test(keys)) {
-        meant.add(outcome);
-      }
-    }
+    outcomes()
+        .forEach(
+            (outcome, keys) -> {
+              if (holds.test(keys)) {
+                meant.add(outcome);
+              }
+            });
     return meant.isEmpty()
         ? Optional.empty()
         : Optional.of(

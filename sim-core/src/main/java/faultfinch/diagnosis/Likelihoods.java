@@ -219,10 +219,14 @@ final class Likelihoods {
       }
     }
     OptionalInt screen = dictionary.look(SCREEN);
+    int there =
+        screen.isPresent()
+            ? dictionary.outcomes(screen.getAsInt()).indexOf(starts.otherwise())
+            : -1;
     int alike = 0;
     int show = 0;
-    for (int row = 0; row < always.length && screen.isPresent(); row++) {
-      if (dictionary.outcome(screen.getAsInt(), row).equals(starts.otherwise())) {
+    for (int row = 0; row < always.length && there >= 0; row++) {
+      if (dictionary.cell(screen.getAsInt(), row) == there) {
         alike++;
         show += always[row] ? 1 : 0;
       }
