@@ -12,7 +12,6 @@ import faultfinch.bench.Price;
 import faultfinch.bench.Prices;
 import faultfinch.bench.Reading;
 import faultfinch.diagnosis.CurrentRows;
-import faultfinch.diagnosis.KeyRows;
 import faultfinch.fault.RepairAction;
 import faultfinch.format.Case;
 import faultfinch.format.CaseWriter;
@@ -256,7 +255,7 @@ public final class Attempt {
     Optional<String> look =
         switch (outcome.move().kind()) {
           case LOOK -> Optional.of(outcome.move().asLook().text());
-          case EVERY_KEY -> Optional.of(KeyRows.LOOK);
+          case EVERY_KEY, STICKS, TAPE -> Optional.of(outcome.move().text());
           case FLOW -> Optional.of(CurrentRows.look(outcome.move().place()));
           default -> Optional.empty();
         };

@@ -14,7 +14,6 @@ import faultfinch.diagnosis.Diagnosis;
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.FaultDictionary;
-import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Route;
 import faultfinch.diagnosis.RowSource;
@@ -139,7 +138,7 @@ final class DictionaryAdviser implements Adviser {
   private static String move(String look) {
     if (BenchRom.named(look).isPresent()
         || look.equals(StartRows.LOOK)
-        || look.equals(KeyRows.LOOK)) {
+        || Moves.handsOn(look).isPresent()) {
       return look;
     }
     return CurrentRows.move(look).orElseGet(() -> Move.look(Look.parse(look))).text();

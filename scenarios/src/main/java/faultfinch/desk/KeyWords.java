@@ -1,7 +1,7 @@
 package faultfinch.desk;
 
-import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Sight;
+import faultfinch.symptom.EveryKey;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,16 +33,16 @@ final class KeyWords {
     this.vocabulary = vocabulary;
     this.places = places;
     boolean tried = isTried();
-    PictureText all = PictureText.of(tried ? lookbook.outcomes(KeyRows.LOOK).get(0) : "");
+    PictureText all = PictureText.of(tried ? lookbook.outcomes(EveryKey.NAME).get(0) : "");
     PictureText start = PictureText.of(tried ? lookbook.outcomes(Phrases.SCREEN).get(0) : "");
     prompt = Echo.of(all, start).prompt();
     banner = start.rows().stream().filter(r -> !r.startsWith(prompt.strip())).toList();
-    signs = tried ? keys(lookbook.outcomes(KeyRows.LOOK).get(0)).signs() : Set.of();
+    signs = tried ? keys(lookbook.outcomes(EveryKey.NAME).get(0)).signs() : Set.of();
   }
 
   /** Whether anything can be said of every key. */
   private boolean isTried() {
-    return lookbook.looks().contains(KeyRows.LOOK) && lookbook.looks().contains(Phrases.SCREEN);
+    return lookbook.looks().contains(EveryKey.NAME) && lookbook.looks().contains(Phrases.SCREEN);
   }
 
   private TypedKeys keys(String outcome) {
@@ -80,7 +80,7 @@ final class KeyWords {
 
   /** A key without a sign shows that it is dead by what stands in the last line. */
   private Optional<Phrases.Finding> dead(String text, String ref) {
-    Optional<TypedKeys> open = lookbook.shown(ref + ": open", KeyRows.LOOK).map(this::keys);
+    Optional<TypedKeys> open = lookbook.shown(ref + ": open", EveryKey.NAME).map(this::keys);
     if (open.isEmpty() || open.get().equals(healthy())) {
       return Optional.empty();
     }
@@ -127,13 +127,13 @@ final class KeyWords {
   }
 
   private TypedKeys healthy() {
-    return outcomes().get(lookbook.outcomes(KeyRows.LOOK).get(0));
+    return outcomes().get(lookbook.outcomes(EveryKey.NAME).get(0));
   }
 
   /** Outcomes that can be read, taken apart when the first phrase asks for them. */
   private Map<String, TypedKeys> outcomes() {
     if (read.isEmpty()) {
-      for (String outcome : lookbook.outcomes(KeyRows.LOOK)) {
+      for (String outcome : lookbook.outcomes(EveryKey.NAME)) {
         TypedKeys keys = keys(outcome);
         if (!keys.lines().isEmpty() && PictureText.of(outcome).rows().containsAll(banner)) {
           read.put(outcome, keys);
@@ -156,6 +156,6 @@ final class KeyWords {
         ? Optional.empty()
         : Optional.of(
             new Phrases.Finding(
-                KeyRows.LOOK, text, List.of(new Sight(List.of(KeyRows.LOOK), meant)), true));
+                EveryKey.NAME, text, List.of(new Sight(List.of(EveryKey.NAME), meant)), true));
   }
 }

@@ -81,6 +81,8 @@ final class Phrases {
   private final BenchWords benchWords;
   private final CurrentWords currentWords;
   private final FuseWords fuseWords;
+  private final StickWords stickWords;
+  private final TapeWords tapeWords;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final Inks inks;
@@ -97,6 +99,8 @@ final class Phrases {
     benchWords = new BenchWords(lookbook, vocabulary);
     currentWords = new CurrentWords(lookbook, vocabulary);
     fuseWords = new FuseWords(lookbook, vocabulary);
+    stickWords = new StickWords(lookbook, vocabulary);
+    tapeWords = new TapeWords(lookbook, vocabulary);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
     inks = new Inks(lookbook, vocabulary);
@@ -126,6 +130,8 @@ final class Phrases {
         currentWords
             .find(text)
             .or(() -> fuseWords.find(text))
+            .or(() -> stickWords.find(text))
+            .or(() -> tapeWords.find(text))
             .map(f -> new Read(List.of(f), Optional.empty()))
             .or(() -> track(text))
             .or(() -> round(small))

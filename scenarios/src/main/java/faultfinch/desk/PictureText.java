@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 record PictureText(List<String> rows, List<String> inks) {
   private static final Pattern PICTURE =
-      Pattern.compile("[^']*'(.*)'(?: in ([a-z, ]*?))?(?:,? ?(?:a|with) .*)?");
+      Pattern.compile("[^']*'(.*)'(?: in ([a-z, ]*?))?(?:,? ?(?:a|with|the) .*)?");
 
   /** Colours by what they are mixed of: bit 0 red, 1 green, 2 blue. */
   private static final List<String> MIXED =

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
-import faultfinch.diagnosis.KeyRows;
+import faultfinch.symptom.EveryKey;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,7 @@ class KeyWordsTest {
       "'HELLO | # s | That is unknown. | #' in white";
   private static final Map<String, List<String>> SHOWN =
       Map.of(
-          KeyRows.LOOK,
+          EveryKey.NAME,
           List.of(WHOLE, NO_W, NO_SHIFT, NO_W_NOR_D, S_STICKS, SPOILT, "nothing comes"),
           Phrases.SCREEN,
           List.of("'HELLO | #' in white"),

@@ -64,7 +64,7 @@ final class Breaches {
           add(broken, patient.powered, "plug with the power on");
       case LOOK -> look(patient, move.asLook(), broken);
       case MILLIOHMS -> add(broken, patient.powered, "ohms with the power on");
-      case LID_OFF, LID_ON, TYPE, EVERY_KEY, FILES, TRACER -> {
+      case LID_OFF, LID_ON, TYPE, EVERY_KEY, STICKS, TAPE, FILES, TRACER -> {
         // The case and its keys are there to be handled, a tracer's probe is light.
       }
       case ASK, INSPECT, REFIT_CHECK, MILLIVOLTS, FLOW, CHECK_LEADS, INFRA_RED, SCOPE -> {

@@ -3,7 +3,7 @@ package faultfinch.bench;
 import faultfinch.board.Pad;
 import faultfinch.machine.Setup;
 import faultfinch.signal.Pin;
-import faultfinch.symptom.EveryKey;
+import faultfinch.symptom.HandsOn;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,8 +43,8 @@ record CheckBoard(Depth depth) implements Act {
         compare(patient, healthy, wrong);
       }
     }
-    if (depth != Depth.QUICK && EveryKey.offered(patient.board)) {
-      type(patient, wrong);
+    if (depth != Depth.QUICK) {
+      HandsOn.of(patient.board).forEach(tried -> work(patient, tried, wrong));
     }
     return new Reading.Check(wrong.isEmpty(), new ArrayList<>(wrong));
   }
@@ -59,11 +59,12 @@ record CheckBoard(Depth depth) implements Act {
     }
   }
 
-  private static void type(Patient patient, Set<String> wrong) {
-    String right = TryKeys.of(Setup.healthy(patient.board, patient.job.seed())).text();
-    String now = TryKeys.of(patient.setup()).text();
+  private static void work(Patient patient, HandsOn tried, Set<String> wrong) {
+    Setup healthy = Setup.healthy(patient.board, patient.job.seed());
+    String right = TryOut.of(healthy, tried).text();
+    String now = TryOut.of(patient.setup(), tried).text();
     if (!now.equals(right)) {
-      wrong.add(Moves.EVERY_KEY.word() + ": " + now + ", should be " + right);
+      wrong.add(tried.name() + ": " + now + ", should be " + right);
     }
   }
 

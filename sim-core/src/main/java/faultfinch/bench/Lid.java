@@ -39,7 +39,8 @@ record Lid(boolean off) implements Act {
           NEW_SUPPLY ->
           false;
       case CHECK_LEADS, UNPLUG, PLUG_IN, WRIST_STRAP, LID_OFF, LID_ON -> false;
-      case POWER_ON, POWER_OFF, POWER_CYCLE, COLD_STARTS, TYPE, EVERY_KEY, FILES -> false;
+      case POWER_ON, POWER_OFF, POWER_CYCLE, COLD_STARTS, TYPE, EVERY_KEY, STICKS, TAPE, FILES ->
+          false;
       case BENCH_ROM, RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF -> false;
       case QUICK_CHECK, RETEST, SOAK -> false;
       case CHIP_TEST, CHIP_LOOP, READ_OUT, REFERENCE -> false;

@@ -1,6 +1,8 @@
 package faultfinch.bench;
 
+import faultfinch.board.Drill;
 import faultfinch.fault.RepairAction;
+import faultfinch.symptom.EveryKey;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -50,7 +52,20 @@ public enum Moves {
   POWER_CYCLE("power cycle", Use.HANDLE, "", new PowerSwitch(PowerSwitch.Way.CYCLE)),
   TYPE("type", Use.LOOK, "what keys bring about, one after the other", new TypeKeys()),
   EVERY_KEY(
-      "every key", Use.LOOK, "what comes of every key, pressed one after the other", new TryKeys()),
+      EveryKey.NAME,
+      Use.LOOK,
+      "what comes of every key, pressed one after the other",
+      new TryOut(EveryKey.NAME)),
+  STICKS(
+      Drill.STICKS,
+      Use.LOOK,
+      "what the board makes of its joysticks, pushed every way, and of their levels",
+      new TryOut(Drill.STICKS)),
+  TAPE(
+      Drill.TAPE,
+      Use.LOOK,
+      "what comes of a tape that is loaded, and of one that the board writes",
+      new TryOut(Drill.TAPE)),
   FILES("files", Use.LOOK, "what comes of asking the drive for its files", new AskForFiles()),
   COLD_STARTS(
       "cold starts",
@@ -211,7 +226,17 @@ public enum Moves {
       case NEW_SUPPLY -> "brick|lead";
       case SUPPLY_OFF_LOAD, SUPPLY_ON_DUMMY, BENCH_SUPPLY, SWAP_SUPPLY, OWN_SUPPLY -> "";
       case SUPPLY_MARGIN, CHECK_LEADS, WRIST_STRAP, POWER_ON, POWER_OFF, POWER_CYCLE -> "";
-      case LID_OFF, LID_ON, EVERY_KEY, FILES, COLD_STARTS, REFIT_CHECK, QUICK_CHECK, RETEST, SOAK ->
+      case LID_OFF,
+          LID_ON,
+          EVERY_KEY,
+          STICKS,
+          TAPE,
+          FILES,
+          COLD_STARTS,
+          REFIT_CHECK,
+          QUICK_CHECK,
+          RETEST,
+          SOAK ->
           "";
       case BENCH_ROM, RETURN_LEADS, BENCH_ROM_OFF, LEADS_OFF -> "";
     };
@@ -224,6 +249,11 @@ public enum Moves {
   /** As it begins the text of a move, and as the price list names it. */
   public String word() {
     return word;
+  }
+
+  /** The kind of move that a look is for which a board is worked by hand, if it is one. */
+  public static Optional<Moves> handsOn(String look) {
+    return named(look).filter(m -> m.act instanceof TryOut);
   }
 
   /** The kind of this word, if there is one. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param phaseNanoseconds length of each of the six phases, in order
  * @param width of the outline in millimetres
  * @param height of the outline in millimetres
+ * @param drills what else can be tried on it by hand, if its file says how
  * @param rightDisplay what the display shows when all is well
  * @param worthTakingOut references of chips worth a run without them
  * @param brickMicrofarads capacitor inside the brick; 0 for a brick taken as smooth
@@ -44,6 +45,7 @@ public record Board(
     List<Firmware> firmware,
     List<Milestone> milestones,
     List<KeyPress> exercise,
+    List<Drill> drills,
     String rightDisplay,
     List<String> worthTakingOut,
     int brickMicrofarads,
@@ -64,6 +66,7 @@ public record Board(
     firmware = List.copyOf(firmware);
     milestones = List.copyOf(milestones);
     exercise = List.copyOf(exercise);
+    drills = List.copyOf(drills);
     worthTakingOut = List.copyOf(worthTakingOut);
     contacts = List.copyOf(contacts);
     tracks = tracks instanceof LaterTracks ? tracks : List.copyOf(tracks);
@@ -105,6 +108,7 @@ public record Board(
         firmware,
         milestones,
         exercise,
+        List.of(),
         rightDisplay,
         worthTakingOut,
         0,
@@ -158,6 +162,7 @@ public record Board(
         firmware,
         milestones,
         exercise,
+        drills,
         rightDisplay,
         worthTakingOut,
         brickMicrofarads,
@@ -195,6 +200,7 @@ public record Board(
         both(firmware, plug.firmware()),
         steps,
         presses,
+        drills,
         rightDisplay,
         worthTakingOut,
         brickMicrofarads,
@@ -224,6 +230,7 @@ public record Board(
         && sameFirmware(other)
         && milestones.equals(other.milestones)
         && exercise.equals(other.exercise)
+        && drills.equals(other.drills)
         && rightDisplay.equals(other.rightDisplay)
         && readyMilliseconds == other.readyMilliseconds
         && contacts.equals(other.contacts)

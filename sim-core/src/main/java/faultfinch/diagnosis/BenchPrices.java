@@ -29,8 +29,9 @@ public record BenchPrices(Prices prices) implements PriceList {
     if (look.equals(StartRows.LOOK)) {
       return prices.of(new Move(Moves.COLD_STARTS, ""));
     }
-    if (look.equals(KeyRows.LOOK)) {
-      return prices.of(new Move(Moves.EVERY_KEY, ""));
+    Optional<Moves> tried = Moves.handsOn(look);
+    if (tried.isPresent()) {
+      return prices.of(new Move(tried.get(), ""));
     }
     return CurrentRows.move(look)
         .map(prices::of)

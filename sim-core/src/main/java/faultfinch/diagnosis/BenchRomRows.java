@@ -4,7 +4,6 @@ import faultfinch.bench.BenchRom;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
 import faultfinch.machine.Setup;
-import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -29,16 +28,18 @@ public final class BenchRomRows implements RowSource {
 
   @Override
   public Row row(List<Fault> faults, long boardSeed) {
-    Setup setup = new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON);
-    String report = way.report(setup).feature();
+    String report = way.report(setup(faults, boardSeed)).feature();
     SortedMap<String, String> shows = new TreeMap<>();
     shows.put(way.look(), report);
     return new Row(shows, report.hashCode());
   }
 
-  /** What it reads and says is the same where every pin does the same. */
   @Override
   public List<Row> rows(List<Fault> alike, long boardSeed) {
-    return Collections.nCopies(alike.size(), row(alike.subList(0, 1), boardSeed));
+    return Twins.rows(alike, f -> setup(List.of(f), boardSeed), f -> row(List.of(f), boardSeed));
+  }
+
+  private Setup setup(List<Fault> faults, long boardSeed) {
+    return new Setup(board, faults, Set.of(), boardSeed, FIRST_POWER_ON);
   }
 }

@@ -4,7 +4,7 @@ import faultfinch.bench.BenchRom;
 import faultfinch.bench.CurrentPaths;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
-import faultfinch.symptom.EveryKey;
+import faultfinch.symptom.HandsOn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -29,8 +29,10 @@ public final class DictionaryRows implements RowSource {
     if (CurrentPaths.nets(board).stream().map(CurrentRows::look).anyMatch(wanted)) {
       more.add(new CurrentRows(board));
     }
-    if (EveryKey.offered(board) && wanted.test(KeyRows.LOOK)) {
-      more.add(new KeyRows(board));
+    for (HandsOn tried : HandsOn.of(board)) {
+      if (wanted.test(tried.name())) {
+        more.add(new HandsOnRows(board, tried));
+      }
     }
     for (BenchRom way : BenchRom.of(board)) {
       if (wanted.test(way.look())) {

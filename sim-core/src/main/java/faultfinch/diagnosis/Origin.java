@@ -2,6 +2,7 @@ package faultfinch.diagnosis;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.board.Drill;
 import faultfinch.board.Firmware;
 import faultfinch.board.TrackNeighbours;
 import java.io.IOException;
@@ -80,6 +81,10 @@ public record Origin(String board, String digest) {
           board.rightDisplay()
         }) {
       sha.update(told.toString().getBytes(StandardCharsets.UTF_8));
+      sha.update((byte) 0);
+    }
+    for (Drill drill : board.drills()) {
+      sha.update(drill.toString().getBytes(StandardCharsets.UTF_8));
       sha.update((byte) 0);
     }
     for (Firmware rom : board.firmware()) {

@@ -5,7 +5,6 @@ import faultfinch.bench.Starts;
 import faultfinch.board.Board;
 import faultfinch.fault.Fault;
 import faultfinch.machine.Setup;
-import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -27,15 +26,18 @@ public final class StartRows implements RowSource {
 
   @Override
   public Row row(List<Fault> faults, long boardSeed) {
-    String outcome = starts.of(new Setup(board, faults, Set.of(), boardSeed, 0));
+    String outcome = starts.of(setup(faults, boardSeed));
     SortedMap<String, String> shows = new TreeMap<>();
     shows.put(LOOK, outcome);
     return new Row(shows, outcome.hashCode());
   }
 
-  /** What a start shows is the same where every pin does the same. */
   @Override
   public List<Row> rows(List<Fault> alike, long boardSeed) {
-    return Collections.nCopies(alike.size(), row(alike.subList(0, 1), boardSeed));
+    return Twins.rows(alike, f -> setup(List.of(f), boardSeed), f -> row(List.of(f), boardSeed));
+  }
+
+  private Setup setup(List<Fault> faults, long boardSeed) {
+    return new Setup(board, faults, Set.of(), boardSeed, 0);
   }
 }

@@ -1,9 +1,9 @@
 package faultfinch.judging;
 
 import faultfinch.bench.Look;
+import faultfinch.bench.Moves;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.FaultDictionary;
-import faultfinch.diagnosis.KeyRows;
 import faultfinch.diagnosis.Sight;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
@@ -25,10 +25,11 @@ public final class Signs {
   /** For boards of one kind. */
   public Signs(Board board, FaultDictionary dictionary) {
     this.dictionary = dictionary;
+    List<String> beside = new ArrayList<>();
     for (String text : dictionary.looks()) {
       Optional<Look> look = look(text);
-      if (text.equals(KeyRows.LOOK)) {
-        hands.add(text);
+      if (Moves.handsOn(text).isPresent()) {
+        (text.equals(Moves.EVERY_KEY.word()) ? hands : beside).add(text);
       } else if (look.isPresent()) {
         switch (look.get().kind()) {
           case SCREEN, LISTEN, LAMP -> first.add(text);
@@ -45,6 +46,7 @@ public final class Signs {
         }
       }
     }
+    hands.addAll(beside);
   }
 
   /** What is no look by itself, such as a round of the bench ROM, is none here. */

@@ -57,7 +57,8 @@ public final class TapeRecorder extends Part {
   private static final int PLAYS = 1;
   private static final int RECORDS = 2;
 
-  private static final State GOES = PINOUT.state("goes", 2);
+  /** Whether the tape runs; see {@link #runs}. */
+  public static final State GOES = PINOUT.state("goes", 2);
 
   /** The cell under the head. */
   private static final State HEAD = PINOUT.state("head", 16);
@@ -145,6 +146,11 @@ public final class TapeRecorder extends Part {
       pins.hold(TAPE, head, run);
       pins.hold(HEAD, head + 1);
     }
+  }
+
+  /** Whether a tape in a recorder with this state runs. */
+  public static boolean runs(long goes) {
+    return goes != STANDS;
   }
 
   @Override

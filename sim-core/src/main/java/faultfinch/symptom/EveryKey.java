@@ -19,9 +19,9 @@ import java.util.stream.Collectors;
  * the keys without a sign, each between two letters that show what it did. What stands on the set
  * in the end tells it all. If nothing comes of the first row the others are not tried.
  */
-public final class EveryKey {
-  /** What is said of a board that shows nothing to type on. */
-  public static final String BLIND = "nothing on the set to type on";
+public final class EveryKey implements HandsOn {
+  /** Its name among the looks and the moves. */
+  public static final String NAME = "every key";
 
   /** What is said when the first row changed nothing on the set. */
   public static final String NOTHING = "nothing comes of the first row";
@@ -88,12 +88,12 @@ public final class EveryKey {
         && keys(board).stream().anyMatch(k -> !pressed.contains(k.ref()));
   }
 
-  /**
-   * What stands on the set in the end, or why no more keys were tried.
-   *
-   * @param machine just switched on; it plays on until the look is over
-   * @param frames pictures shared with other runs
-   */
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
   public String says(Machine machine, Frames frames) {
     machine.runTo((ready - Screen.LOOK_MS) * MILLISECOND);
     Screen before = Screen.look(machine, frames);
@@ -110,25 +110,17 @@ public final class EveryKey {
   }
 
   private static void press(Machine machine, List<PlacedPart> keys) {
+    Fingers fingers = new Fingers(machine, DOWN_MS, UP_MS);
     Optional<PlacedPart> held = Optional.empty();
     for (PlacedPart key : keys) {
-      machine.hold(key.ref(), true);
-      pass(machine, DOWN_MS);
+      fingers.down(key.ref());
       if (key.role().equals(HELD)) {
         held = Optional.of(key);
         continue;
       }
-      machine.hold(key.ref(), false);
-      pass(machine, UP_MS);
-      held.ifPresent(h -> machine.hold(h.ref(), false));
-      if (held.isPresent()) {
-        pass(machine, UP_MS);
-      }
+      fingers.up(key.ref());
+      held.ifPresent(h -> fingers.up(h.ref()));
       held = Optional.empty();
     }
-  }
-
-  private static void pass(Machine machine, int milliseconds) {
-    machine.runTo(machine.nanoseconds() + milliseconds * MILLISECOND);
   }
 }

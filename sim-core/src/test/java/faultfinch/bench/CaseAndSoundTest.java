@@ -81,6 +81,19 @@ class CaseAndSoundTest {
     assertFalse(bench(SORREL).can(Move.parse("every key")));
   }
 
+  /** K61 is up on the first joystick, C24 the capacitor between the tape's head and the board. */
+  @Test
+  void drills_stickAndTapeBroken_areMissedByThemAndTheRetest() {
+    Bench bench = bench(TAMARISK, "K61: open", "C24: open");
+    assertFalse(bench.can(Move.parse("sticks")));
+    does(bench, "power on");
+    assertTrue(does(bench, "sticks").contains("| Stick 1 - - L - -  level 3F |"));
+    assertTrue(does(bench, "tape").contains("| The tape is silent. |"));
+    String retest = does(bench, "retest all");
+    assertTrue(retest.contains("sticks: ") && retest.contains("tape: "), retest);
+    assertFalse(bench(SORREL).can(Move.parse("sticks")));
+  }
+
   /** The last thing before the beeper is its resistor; with it open the sound ends there. */
   @Test
   void tracer_resistorOfTheBeeperOpen_hearsTheSoundBeforeItAndNotBehind() {

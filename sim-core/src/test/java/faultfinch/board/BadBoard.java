@@ -118,6 +118,19 @@ record BadBoard(String name, String from, String to, String found, String right,
             "0",
             "a whole number from 1 to 1000000"),
         seen(
+            "a drill nobody knows",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": §\"dance\", \"steps\": []}], \"exercise\": [",
+            "'dance'",
+            "sticks or tape"),
+        seen(
+            "two steps in one",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"sticks\", \"steps\": [§{\"hold\": [\"K1\"], \"free\": []}]}],"
+                + " \"exercise\": [",
+            "a step with 2 keys",
+            "a step with one key"),
+        seen(
             "a pin without its part",
             "\"U1.D0 " + REST_OF_D0,
             "\"§D0 " + REST_OF_D0,
@@ -324,6 +337,37 @@ record BadBoard(String name, String from, String to, String found, String right,
             "}\n  ],\n\n  \"milestones\": [\n    {\"label\": §\"M_RESET\"",
             "unknown label 'M_RESET'",
             "a firmware with 'labels'"),
+        hidden(
+            "a chip held in a drill",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"sticks\", \"steps\": [{\"hold\": [\"K1\", §\"U4\"]}]}], \"exercise\": [",
+            "U4, a part of type 74LS138",
+            "a switch or a potentiometer"),
+        hidden(
+            "a sign without a key",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"sticks\", \"steps\": [{\"line\": \"§go\"}]}], \"exercise\": [",
+            "'g'",
+            "a sign that a key of the board types by itself"),
+        hidden(
+            "a tape waited for that nobody watches",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"tape\", \"steps\": [§{\"awaitMs\": 10}]}], \"exercise\": [",
+            "'awaitMs' in a drill without 'recorder'",
+            "a recorder whose tape to wait for"),
+        hidden(
+            "a recorder that is none",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"tape\", \"recorder\": §\"U4\", \"steps\": []}], \"exercise\": [",
+            "U4, a part of type 74LS138",
+            "a tape recorder"),
+        hidden(
+            "a drill twice",
+            "\"exercise\": [",
+            "\"drills\": [{\"name\": \"tape\", \"steps\": []}, {\"name\": §\"tape\", \"steps\": []}],"
+                + " \"exercise\": [",
+            "'tape' again",
+            "each drill once"),
         hidden(
             "a press of a chip",
             "\"press\": \"K4\"",

@@ -26,8 +26,8 @@ class TamariskDictionaryTest {
   private static final FaultUniverse UNIVERSE = FaultUniverse.of(TAMARISK);
   private static final int SAMPLE = 4;
 
-  /** Stages without a board run by its bench ROM: looks, starts, currents, keys. */
-  private static final int LOOKS = 4;
+  /** Stages without a board run by its bench ROM: looks, starts, currents, keys, sticks, tape. */
+  private static final int LOOKS = 6;
 
   private static final int SWEEP_SAMPLE = 400;
 

@@ -107,6 +107,7 @@ final class TestBoards {
         List.of(new Firmware("U2", image(), Map.of())),
         List.of(),
         List.of(),
+        List.of(),
         "",
         List.of(),
         4700,

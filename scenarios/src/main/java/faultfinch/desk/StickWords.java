@@ -1,0 +1,196 @@
+package faultfinch.desk;
+
+import faultfinch.board.Drill;
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
+
+/** What is said of joysticks, the ways they are pushed, and of what is turned on them. */
+final class StickWords {
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+  private final Map<String, PushedSticks> read = new LinkedHashMap<>();
+
+  StickWords(Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+  }
+
+  /** What a phrase, as typed, says of joysticks; empty if it is nothing of the sort. */
+  Optional<Phrases.Finding> find(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    boolean level = says(small, "sticks.level");
+    if (!lookbook.looks().contains(Drill.STICKS) || !level && !says(small, "sticks.subject")) {
+      return Optional.empty();
+    }
+    Set<String> sticks = named(small, "sticks.which.");
+    Set<String> ways = named(small, "sticks.way.");
+    // "Up" and "right" are ways only beside a stick that is spoken of.
+    String rest = masked(small, ways);
+    if (level) {
+      return ofLevel(text, rest, sticks);
+    }
+    if (says(rest, "sticks.keys")) {
+      return finding(text, (healthy, pushed) -> !pushed.isAsLongAs(healthy));
+    }
+    if (says(rest, "sticks.dead") || says(small, "sticks.dead")) {
+      return ways.isEmpty() ? dead(text, sticks) : lacking(text, sticks, ways);
+    }
+    if (says(rest, "sticks.stuck")) {
+      return of(text, sticks, (stick, pair) -> isMore(stick, pair, ways));
+    }
+    if (says(rest, "sticks.wrong")) {
+      return finding(text, (healthy, pushed) -> !ways(pushed).equals(ways(healthy)));
+    }
+    return says(rest, "sticks.fine")
+        ? finding(text, (healthy, pushed) -> isWhole(sticks, healthy, pushed))
+        : Optional.empty();
+  }
+
+  private boolean says(String small, String key) {
+    return Vocabulary.in(small, vocabulary.words(key)).isPresent();
+  }
+
+  /** Which of some things that have words of their own are named. */
+  private Set<String> named(String small, String prefix) {
+    Set<String> named = new LinkedHashSet<>();
+    for (String name : vocabulary.words(prefix + "all")) {
+      if (says(small, prefix + name)) {
+        named.add(name.toUpperCase(Locale.ROOT));
+      }
+    }
+    return named;
+  }
+
+  private String masked(String small, Set<String> ways) {
+    String rest = small;
+    for (String way : ways) {
+      String key = "sticks.way." + way.toLowerCase(Locale.ROOT);
+      rest = Vocabulary.masked(rest, Vocabulary.in(rest, vocabulary.words(key)).orElse(""));
+    }
+    return rest;
+  }
+
+  /** A stick of which nothing comes; without a number it is one of them, or all. */
+  private Optional<Phrases.Finding> dead(String text, Set<String> sticks) {
+    return of(text, sticks, (stick, pair) -> ways(pair.pushed.of(Set.of(stick))).isEmpty());
+  }
+
+  /** A stick of which just these ways do not come; failing that, these and others. */
+  private Optional<Phrases.Finding> lacking(String text, Set<String> sticks, Set<String> ways) {
+    return of(text, sticks, (s, pair) -> pair.pushed.lacks(s, pair.healthy).equals(ways))
+        .or(
+            () ->
+                of(
+                    text,
+                    sticks,
+                    (s, pair) -> pair.pushed.lacks(s, pair.healthy).containsAll(ways)));
+  }
+
+  /** Whether a way of a stick comes where it is not pushed; of no way that is named any. */
+  private static boolean isMore(String stick, Pair pair, Set<String> ways) {
+    Set<String> more = pair.healthy.lacks(stick, pair.pushed);
+    return ways.isEmpty() ? !more.isEmpty() : more.containsAll(ways);
+  }
+
+  private Optional<Phrases.Finding> ofLevel(String text, String rest, Set<String> sticks) {
+    if (says(rest, "sticks.fine")) {
+      return of(
+          text,
+          sticks,
+          (stick, pair) -> levels(stick, pair.pushed).equals(levels(stick, pair.healthy)));
+    }
+    if (says(rest, "sticks.nought")) {
+      return of(
+          text,
+          sticks,
+          (stick, pair) ->
+              isStill(stick, pair.pushed) && levels(stick, pair.pushed).contains(lowest()));
+    }
+    if (says(rest, "sticks.still") || says(rest, "sticks.dead") || says(rest, "sticks.stuck")) {
+      return of(text, sticks, (stick, pair) -> isStill(stick, pair.pushed));
+    }
+    return says(rest, "sticks.wrong")
+        ? of(
+            text,
+            sticks,
+            (stick, pair) -> !levels(stick, pair.pushed).equals(levels(stick, pair.healthy)))
+        : Optional.empty();
+  }
+
+  private String lowest() {
+    return vocabulary.words("sticks.lowest").get(0).toUpperCase(Locale.ROOT);
+  }
+
+  private static boolean isStill(String stick, PushedSticks pushed) {
+    return new LinkedHashSet<>(levels(stick, pushed)).size() == 1;
+  }
+
+  private static List<String> levels(String stick, PushedSticks pushed) {
+    return pushed.of(Set.of(stick)).stream().map(PushedSticks.Line::level).toList();
+  }
+
+  private static Set<String> ways(List<PushedSticks.Line> lines) {
+    Set<String> ways = new LinkedHashSet<>();
+    lines.forEach(l -> ways.addAll(l.ways()));
+    return ways;
+  }
+
+  private static List<Set<String>> ways(PushedSticks pushed) {
+    return pushed.told().stream().map(PushedSticks.Line::ways).toList();
+  }
+
+  private static boolean isWhole(Set<String> sticks, PushedSticks healthy, PushedSticks pushed) {
+    return sticks.isEmpty()
+        ? pushed.equals(healthy)
+        : pushed.isAsLongAs(healthy) && pushed.of(sticks).equals(healthy.of(sticks));
+  }
+
+  /** A good board and one that is looked at, of which as much is told. */
+  private record Pair(PushedSticks healthy, PushedSticks pushed) {}
+
+  /** What holds for each of the sticks that are named, or for one of all. */
+  private Optional<Phrases.Finding> of(
+      String text, Set<String> sticks, BiPredicate<String, Pair> holds) {
+    return finding(
+        text,
+        (healthy, pushed) -> {
+          Predicate<String> one = stick -> holds.test(stick, new Pair(healthy, pushed));
+          Set<String> all = new LinkedHashSet<>();
+          healthy.told().forEach(l -> all.add(l.stick()));
+          return pushed.isAsLongAs(healthy)
+              && (sticks.isEmpty() ? all.stream().anyMatch(one) : sticks.stream().allMatch(one));
+        });
+  }
+
+  private Optional<Phrases.Finding> finding(
+      String text, BiPredicate<PushedSticks, PushedSticks> holds) {
+    List<String> outcomes = lookbook.outcomes(Drill.STICKS);
+    if (read.isEmpty()) {
+      outcomes.stream()
+          .filter(o -> PictureText.of(o).isShown())
+          .forEach(o -> read.put(o, PushedSticks.of(o)));
+    }
+    PushedSticks healthy = PushedSticks.of(outcomes.get(0));
+    List<String> meant = new ArrayList<>();
+    read.forEach(
+        (outcome, pushed) -> {
+          if (holds.test(healthy, pushed)) {
+            meant.add(outcome);
+          }
+        });
+    return meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                Drill.STICKS, text, List.of(new Sight(List.of(Drill.STICKS), meant)), true));
+  }
+}

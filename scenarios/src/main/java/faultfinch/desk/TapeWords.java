@@ -1,0 +1,120 @@
+package faultfinch.desk;
+
+import faultfinch.board.Drill;
+import faultfinch.diagnosis.Sight;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** What is said of the tape: that it does not load, is not written, does not turn. */
+final class TapeWords {
+  private final Lookbook lookbook;
+  private final Vocabulary vocabulary;
+  private final String prompt;
+  private final Map<String, PlayedTape> read = new LinkedHashMap<>();
+
+  TapeWords(Lookbook lookbook, Vocabulary vocabulary) {
+    this.lookbook = lookbook;
+    this.vocabulary = vocabulary;
+    prompt = isTried() ? Echo.of(picture(Drill.TAPE), picture(Phrases.SCREEN)).prompt() : "";
+  }
+
+  private boolean isTried() {
+    return lookbook.looks().contains(Drill.TAPE) && lookbook.looks().contains(Phrases.SCREEN);
+  }
+
+  private PictureText picture(String look) {
+    return PictureText.of(lookbook.outcomes(look).get(0));
+  }
+
+  /** What a phrase, as typed, says of the tape; empty if it is nothing of the sort. */
+  Optional<Phrases.Finding> find(String text) {
+    String small = text.toLowerCase(Locale.ROOT);
+    if (!isTried() || !says(small, "tape.subject")) {
+      return Optional.empty();
+    }
+    boolean fails = says(small, "tape.fails");
+    if (says(small, "tape.motor")) {
+      return motor(text, small);
+    }
+    if (says(small, "tape.silent")) {
+      return finding(text, tape -> !isLoaded(tape) && isSilent(tape));
+    }
+    if (says(small, "tape.spoilt")) {
+      return finding(text, tape -> !tape.answers().isEmpty() && !isLoaded(tape) && !isSilent(tape))
+          .or(() -> finding(text, tape -> !isLoaded(tape)));
+    }
+    boolean load = says(small, "tape.load");
+    if (says(small, "tape.save") && fails) {
+      return finding(text, tape -> isLoaded(tape) && !isWritten(tape))
+          .or(() -> finding(text, tape -> !isWritten(tape)));
+    }
+    if (fails) {
+      return load
+          ? finding(text, tape -> !isLoaded(tape))
+          : finding(text, tape -> !tape.equals(healthy()));
+    }
+    if (says(small, "tape.fine")) {
+      return load ? finding(text, this::isLoaded) : finding(text, tape -> tape.equals(healthy()));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Phrases.Finding> motor(String text, String small) {
+    if (says(small, "tape.always")) {
+      return finding(text, tape -> has(tape.motor(), "tape.always.shows"));
+    }
+    return says(small, "tape.never")
+        ? finding(text, tape -> has(tape.motor(), "tape.never.shows"))
+        : Optional.empty();
+  }
+
+  private boolean says(String small, String key) {
+    return Vocabulary.in(small, vocabulary.words(key)).isPresent();
+  }
+
+  private boolean has(String shown, String key) {
+    return vocabulary.words(key).stream().anyMatch(shown::contains);
+  }
+
+  private PlayedTape healthy() {
+    return PlayedTape.of(lookbook.outcomes(Drill.TAPE).get(0), prompt);
+  }
+
+  private boolean isLoaded(PlayedTape tape) {
+    return !tape.answers().isEmpty() && tape.answers().get(0).equals(healthy().answers().get(0));
+  }
+
+  /** What was written can be loaded again. */
+  private boolean isWritten(PlayedTape tape) {
+    return tape.answers().equals(healthy().answers());
+  }
+
+  private boolean isSilent(PlayedTape tape) {
+    return !tape.answers().isEmpty() && has(tape.answers().get(0), "tape.silent.shows");
+  }
+
+  private Optional<Phrases.Finding> finding(String text, Predicate<PlayedTape> holds) {
+    if (read.isEmpty()) {
+      lookbook.outcomes(Drill.TAPE).stream()
+          .filter(o -> PictureText.of(o).isShown())
+          .forEach(o -> read.put(o, PlayedTape.of(o, prompt)));
+    }
+    List<String> meant = new ArrayList<>();
+    read.forEach(
+        (outcome, tape) -> {
+          if (holds.test(tape)) {
+            meant.add(outcome);
+          }
+        });
+    return meant.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                Drill.TAPE, text, List.of(new Sight(List.of(Drill.TAPE), meant)), true));
+  }
+}
