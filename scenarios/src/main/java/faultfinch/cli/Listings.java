@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.bench.Instruments;
 import faultfinch.bench.Look;
 import faultfinch.bench.Looks;
 import faultfinch.bench.Move;
@@ -16,6 +17,7 @@ import faultfinch.fault.FaultUniverse;
 import faultfinch.format.Case;
 import faultfinch.library.Library;
 import faultfinch.signal.Pin;
+import faultfinch.symptom.HandsOn;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -118,6 +120,13 @@ final class Listings {
                 prices.of(new Move(move, move.form())).minutes(),
                 move == Moves.MILLIOHMS,
                 move.says()));
+        boolean offered =
+            Moves.handsOn(move.word()).isEmpty()
+                || HandsOn.of(board).stream().anyMatch(h -> h.name().equals(move.word()));
+        if (offered) {
+          Object minutes = prices.of(new Move(move, move.form())).minutes();
+          rows.addAll(examples(move.word(), minutes, move == Moves.MILLIOHMS));
+        }
       }
     }
     return new Listing(List.of("look", "minutes", "unpowered", "tells"), rows);
@@ -139,7 +148,21 @@ final class Listings {
                           look.kind().unpowered(),
                           saying.kind() + ": " + saying.shows())));
     }
+    for (Instruments kind : Instruments.values()) {
+      looks.stream()
+          .filter(l -> l.kind() == kind)
+          .findFirst()
+          .ifPresent(
+              l -> rows.addAll(examples(kind.word(), prices.of(l).minutes(), kind.unpowered())));
+    }
     return rows;
+  }
+
+  /** Examples of what is said of a kind of look that has no ways by rote. */
+  private static List<List<Object>> examples(String kind, Object minutes, boolean unpowered) {
+    return Saying.examples(kind).stream()
+        .map(saying -> List.of(saying.words(), minutes, unpowered, kind))
+        .toList();
   }
 
   /** Each question with its answers and what the boards say that have another than the first. */

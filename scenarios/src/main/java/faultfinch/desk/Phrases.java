@@ -210,9 +210,12 @@ final class Phrases {
     if (atPins && !copied.isQuoted(text)) {
       return Optional.empty();
     }
+    // A joystick has a number, and no key: "joystick 1 dead" is not said of the key 1.
+    Optional<String> strange =
+        Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("strangers"));
     return copied
         .find(text)
-        .or(() -> keystrokes.find(text))
+        .or(() -> strange.isPresent() ? Optional.empty() : keystrokes.find(text))
         .or(() -> inks.find(text))
         .or(() -> marks.find(text))
         .map(f -> new Read(List.of(f), Optional.empty()));

@@ -26,4 +26,16 @@ public record Saying(String kind, String words, boolean beside, String shows) {
                     String.join(" & ", w.meaning().shows().terms())))
         .toList();
   }
+
+  /**
+   * Some ways to speak of what is named in many words, such as keys one by one; what each says is
+   * found in what the faults of a board show.
+   *
+   * @param kind of look or move, by its word
+   */
+  public static List<Saying> examples(String kind) {
+    return Vocabulary.shipped().examples(kind).stream()
+        .map(words -> new Saying(kind, words, false, ""))
+        .toList();
+  }
 }

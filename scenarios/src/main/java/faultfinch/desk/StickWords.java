@@ -27,8 +27,9 @@ final class StickWords {
   /** What a phrase, as typed, says of joysticks; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    boolean level = says(small, "sticks.level");
-    if (!lookbook.looks().contains(Drill.STICKS) || !level && !says(small, "sticks.subject")) {
+    boolean spoken = says(small, "sticks.subject");
+    boolean level = says(small, "sticks.level") || spoken && says(small, "sticks.level.beside");
+    if (!lookbook.looks().contains(Drill.STICKS) || !level && !spoken) {
       return Optional.empty();
     }
     Set<String> sticks = named(small, "sticks.which.");

@@ -113,6 +113,12 @@ final class Vocabulary {
     return longest.computeIfAbsent(key, k -> longestFirst(list(k)));
   }
 
+  /** Examples of what is said of a kind of look; none for most. */
+  List<String> examples(String kind) {
+    String key = "example." + kind.replace(' ', '-');
+    return texts.containsKey(key) ? list(key) : List.of();
+  }
+
   double figure(String key) {
     return Double.parseDouble(texts.get(key));
   }

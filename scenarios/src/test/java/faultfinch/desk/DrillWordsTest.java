@@ -158,5 +158,6 @@ class DrillWordsTest {
   void otherThings_areNotOfThem() {
     assertEquals(List.of(), meant("the picture moves up"));
     assertEquals(List.of(), meant("keys do nothing"));
+    assertEquals(List.of(), meant("the A key sticks all the time"));
   }
 }

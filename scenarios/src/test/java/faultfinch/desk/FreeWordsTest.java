@@ -89,6 +89,11 @@ class FreeWordsTest {
         "no cursor                             | screen | U1.IRQ/: open pin | K13: stuck closed",
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
         "I had the fuse out and the wire in it looks whole | fuse | K13: stuck closed | F1: open",
+        // D10 to D14 lead the first stick's ways to its row, R17 its level to the converter.
+        "joystick 1 won't go up                | sticks | D10: open         | D12: open",
+        "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
+        "the joystick is dead                  | sticks | U30.Y8/: open pin | D10: open",
+        "fire button dead                      | sticks | K65: open         | K61: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
@@ -103,7 +108,7 @@ class FreeWordsTest {
   @ValueSource(
       strings = {
         "it used to play a chord",
-        "the joystick is dead",
+        "the printer is dead",
         "is the screen normal?",
         "black on my other machine",
         "should be quiet low",

@@ -51,6 +51,6 @@ public record Drill(String name, Optional<String> recorder, List<Step> steps) {
     }
   }
 
-  /** Waiting until the tape has run and stands again. */
+  /** Waiting until the tape has run and stands again, or does not begin to run. */
   public record Await(int mostMilliseconds) implements Step {}
 }

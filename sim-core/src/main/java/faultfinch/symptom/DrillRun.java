@@ -24,6 +24,9 @@ final class DrillRun implements HandsOn {
   /** Somebody who waits for a tape to stop looks at it so often. */
   private static final int GLANCE_MS = 50;
 
+  /** How long a tape that stands is looked at. */
+  private static final int PATIENCE_MS = 1500;
+
   /** What a hand takes that moves something, or an eye from the tape to the set. */
   private static final int MOVE_MS = 200;
 
@@ -100,11 +103,12 @@ final class DrillRun implements HandsOn {
       fingers.pass(MOVE_MS);
     }
 
-    /** A tape that does not begin to run is waited for as well. */
+    /** Nobody waits long for a tape that does not begin to run. */
     private void awaitStop(int most) {
       long end = machine.nanoseconds() + most * MILLISECOND;
+      long begun = machine.nanoseconds() + Math.min(most, PATIENCE_MS) * MILLISECOND;
       boolean going = false;
-      while (machine.nanoseconds() < end && !(going && !runs())) {
+      while (machine.nanoseconds() < (going ? end : begun) && !(going && !runs())) {
         going |= runs();
         fingers.pass(GLANCE_MS);
       }
