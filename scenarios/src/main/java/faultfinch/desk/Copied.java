@@ -20,6 +20,10 @@ import java.util.regex.Pattern;
  * the word that is typed.
  */
 final class Copied {
+  private static final Pattern TYPED =
+      Pattern.compile(
+          "(?i)\\b(types?|typed|typing|entering|enter|ask for|asking for) [\"'][^\"']*[\"']");
+
   private static final Pattern QUOTED =
       Pattern.compile("\"([^\"]+)\"|(?<= |^)'([^']+)'(?=[ ,.;:]|$)");
 
@@ -161,9 +165,10 @@ final class Copied {
     return quotes(text).stream().anyMatch(glass::isRightButForCase);
   }
 
+  /** What is quoted as an answer, not as what somebody typed. */
   private static List<String> quotes(String text) {
     return QUOTED
-        .matcher(text)
+        .matcher(TYPED.matcher(text).replaceAll("$1"))
         .results()
         .map(r -> r.group(1) != null ? r.group(1) : r.group(2))
         .filter(q -> q.strip().length() >= SHORTEST_QUOTED)

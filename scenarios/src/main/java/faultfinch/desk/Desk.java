@@ -128,6 +128,15 @@ public final class Desk {
     }
   }
 
+  /**
+   * Pins are measured on the board as it is, unless the piece itself says that the bench ROM is in.
+   */
+  private boolean measured(String piece, Entry entry) {
+    return conditions.onlyBenchRom()
+        && !circumstances.of(piece, Conditions.USUAL, entry.doubt()).when().benchRom()
+        && complete.phrases.isAtPins(piece);
+  }
+
   /** Whether somebody looked and could not say, which says nothing whatever else is in it. */
   private boolean undecided(Entry entry) {
     boolean undecided = circumstances.of(entry.says(), conditions, entry.doubt()).undecided();
@@ -256,6 +265,12 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, piece, List.of()));
       return;
     }
+    if (Vocabulary.in(piece.toLowerCase(Locale.ROOT), vocabulary.words("nothing-found"))
+        .isPresent()) {
+      keep(piece, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, piece, List.of()));
+      return;
+    }
+    conditions = measured(here, entry) ? Conditions.USUAL : conditions;
     Circumstances.Bared bared = circumstances.of(here, conditions, entry.doubt());
     boolean changed = !bared.when().equals(conditions);
     conditions = bared.when();

@@ -17,6 +17,9 @@ final class KeyWords {
   /** A sign that stands so often between others was not pressed so often. */
   private static final int STICKS_FROM = 5;
 
+  /** So many signs of a row are no word. */
+  private static final int SHORTEST_ROW = 5;
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Places places;
@@ -98,6 +101,47 @@ final class KeyWords {
     Set<String> missing = keys.missing(signs);
     String last = open.last(missing);
     return keys.last(Set.of()).equals(last) && !healthy().last(missing).equals(last);
+  }
+
+  /**
+   * A row of keys as somebody typed it who leaves some out: "wertyuiop", "12345780". What is
+   * missing before its first sign counts if it goes on to the end of the row.
+   */
+  Optional<Phrases.Finding> row(String text) {
+    for (String word : isTried() ? text.toLowerCase(Locale.ROOT).split(" +") : new String[0]) {
+      String typed = word.replaceAll("^[^a-z0-9]+|[,.)\"]+$", "");
+      for (String line : healthy().lines().subList(0, healthy().lines().size() - 1)) {
+        Set<String> left = leftOut(line.toLowerCase(Locale.ROOT), typed);
+        if (!left.isEmpty()) {
+          return dead(text, left);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Signs of a row that are not typed; none if it is another row, or too little of this one. */
+  private static Set<String> leftOut(String row, String typed) {
+    Set<String> left = new LinkedHashSet<>();
+    int at = 0;
+    for (int i = 0; i < row.length() && at < typed.length(); i++) {
+      if (row.charAt(i) == typed.charAt(at)) {
+        at++;
+      } else {
+        left.add(row.substring(i, i + 1));
+      }
+    }
+    boolean typedOfIt = at == typed.length() && at >= SHORTEST_ROW && left.size() < at;
+    String first = typedOfIt ? typed.substring(0, 1) : "";
+    boolean toItsEnd =
+        typedOfIt
+            && row.substring(row.indexOf(typed.charAt(at - 1)) + 1)
+                .chars()
+                .noneMatch(Character::isLetterOrDigit);
+    if (!toItsEnd) {
+      left.removeIf(sign -> row.indexOf(sign) < row.indexOf(first));
+    }
+    return typedOfIt ? left : Set.of();
   }
 
   /** Signs whose keys do nothing, while others come. */

@@ -26,6 +26,8 @@ final class Keystrokes {
   /** A comma, which parts the words of a list and cannot stand in it. */
   private static final String COMMA = "COMMA";
 
+  private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z0-9]");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final KeyWords keyWords;
@@ -43,7 +45,9 @@ final class Keystrokes {
     }
     String small = text.toLowerCase(Locale.ROOT);
     boolean self = Vocabulary.in(small, vocabulary.words("typed.self")).isPresent();
-    boolean unheard = Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent();
+    boolean unheard =
+        Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent()
+            || NO_LETTER.matcher(small).matches();
     boolean sticks = Vocabulary.in(small, vocabulary.words("keys.stick")).isPresent();
     Set<String> letters = self || unheard || sticks ? letters(text) : Set.of();
     if (letters.isEmpty()) {
@@ -93,9 +97,27 @@ final class Keystrokes {
             new Phrases.Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
   }
 
+  /** What can be nothing else: a row of keys with holes, a figure called by its name. */
+  Optional<Phrases.Finding> sure(String text) {
+    boolean figure = !digits(text).equals(" " + text + " ");
+    return keyWords.row(text).or(() -> figure ? find(text) : Optional.empty());
+  }
+
+  /** A text between blanks, in which figures that are keys are no words: "the nine is dead". */
+  private String digits(String text) {
+    String spelt = " " + text + " ";
+    for (Map.Entry<String, String> digit : vocabulary.pairs("digits").entrySet()) {
+      String begun = "^ (?!one )(?=\\w+ (?:is|does|never|missing|dead) )";
+      String called = "(?i)(" + begun + "| the | number | digit | figure | key )" + digit.getKey();
+      String key = "(?= (?:is|does|key|never|missing|dead) )";
+      spelt = spelt.replaceAll(called + key, "$1" + digit.getValue());
+    }
+    return spelt;
+  }
+
   private Set<String> letters(String text) {
     List<String> tokens = new ArrayList<>();
-    String spelt = " " + text + " ";
+    String spelt = digits(text);
     for (Map.Entry<String, String> name : vocabulary.pairs("letters").entrySet()) {
       String letter = name.getValue().equals(COMMA) ? "," : name.getValue();
       spelt =

@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
+import faultfinch.board.Drill;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -142,6 +143,9 @@ final class Phrases {
     }
     Optional<String> stranger =
         atPins ? Optional.empty() : Vocabulary.in(small, vocabulary.words("strangers"));
+    if (stranger.isPresent() && stickWords.isOfThem(small)) {
+      return trouble(Statement.Why.NOBODY_SHOWS_IT, Drill.STICKS, lookbook.examples(Drill.STICKS));
+    }
     if (stranger.isPresent()) {
       return trouble(Statement.Why.NO_PLACE, stranger.get(), List.of());
     }
@@ -213,12 +217,18 @@ final class Phrases {
     // A joystick has a number, and no key: "joystick 1 dead" is not said of the key 1.
     Optional<String> strange =
         Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("strangers"));
-    return copied
-        .find(text)
+    return keystrokes
+        .sure(text)
+        .or(() -> copied.find(text))
         .or(() -> strange.isPresent() ? Optional.empty() : keystrokes.find(text))
         .or(() -> inks.find(text))
         .or(() -> marks.find(text))
         .map(f -> new Read(List.of(f), Optional.empty()));
+  }
+
+  /** Whether pins or lines are named. */
+  boolean isAtPins(String text) {
+    return !places.find(text, false).lines().isEmpty();
   }
 
   /** A text in which no comma parts colours. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Parts what somebody says into pieces that each say one thing. Quotes stay whole. */
 final class Pieces {
@@ -20,11 +21,13 @@ final class Pieces {
 
   private static final Pattern PARTED =
       Pattern.compile(
-          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas) |! "
-              + "|(?<=[a-z]{3}|[A-Z]\\d{1,2})\\. (?=[A-Z]))");
+          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas|while(?= (?:the )?[A-Z]+\\d)) |! "
+              + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 
   private static final Pattern EXCEPT =
       Pattern.compile("(?i)(.+?),? (?:but for|except for|except|apart from|save for|bar) (.+)");
+
+  private static final int SHORTEST_SENTENCE = 5;
 
   private Pieces() {}
 
@@ -45,8 +48,20 @@ final class Pieces {
       }
     }
     pieces.add(text.substring(from).strip());
+    pieces =
+        pieces.stream().flatMap(piece -> explained(piece).stream()).collect(Collectors.toList());
     pieces.removeIf(String::isBlank);
     return pieces.isEmpty() ? List.of(says) : pieces;
+  }
+
+  /**
+   * What is said in general and, behind a colon, in particular; before it a few words are a label.
+   */
+  private static List<String> explained(String piece) {
+    int colon = piece.contains("\"") ? -1 : piece.indexOf(": ");
+    return colon < 0 || piece.substring(0, colon).split(" ").length < SHORTEST_SENTENCE
+        ? List.of(piece)
+        : List.of(piece.substring(0, colon), piece.substring(colon + 2).strip());
   }
 
   static Optional<Except> except(String piece) {

@@ -22,6 +22,10 @@ import java.util.stream.Stream;
 
 /** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
 final class Places {
+  /** Of two parts that are named together each is meant. */
+  private static final Pattern BOTH = Pattern.compile("\\b[a-z]+\\d+ and [a-z]+\\d+\\b");
+
+  private static final String BENCH_ROM = "bench rom";
   private static final Pattern PIN_BEHIND =
       Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | on | at | )([^ ]+)(?= |$)");
   private static final Pattern PIN_BEFORE =
@@ -94,7 +98,8 @@ final class Places {
    * @param feels whether warmth is spoken of, so that a name of both a part and a line is the part
    */
   Place find(String typed, boolean feels) {
-    String text = typed.toLowerCase(Locale.ROOT);
+    // The bench ROM is none of the board's.
+    String text = Vocabulary.masked(typed.toLowerCase(Locale.ROOT), BENCH_ROM);
     Set<String> capitals = new LinkedHashSet<>(List.of(typed.split(" ")));
     Optional<Place> pin = pins(text).or(() -> pin(text));
     if (pin.isPresent()) {
@@ -473,7 +478,8 @@ final class Places {
       }
     }
     boolean every = Vocabulary.in(text, vocabulary.words("every")).isPresent();
-    return several || every ? Place.Quantity.EVERY : Place.Quantity.SOME;
+    boolean both = BOTH.matcher(text).find();
+    return several || every || both ? Place.Quantity.EVERY : Place.Quantity.SOME;
   }
 
   private boolean ends(String head, String word, String key) {

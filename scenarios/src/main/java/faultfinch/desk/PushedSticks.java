@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 /**
  * What a board told of its joysticks while they were pushed, taken apart again.
  *
+ * @param title what stands above it all
  * @param told line by line; none if it was not asked, or the command was not understood
  */
-record PushedSticks(List<Line> told) {
+record PushedSticks(String title, List<Line> told) {
   private static final Pattern LINE =
       Pattern.compile("Stick (\\d) ([^ ]) ([^ ]) ([^ ]) ([^ ]) ([^ ])  level (\\S\\S)");
   private static final int WAYS = 5;
@@ -36,7 +37,8 @@ record PushedSticks(List<Line> told) {
 
   static PushedSticks of(String outcome) {
     List<Line> told = new ArrayList<>();
-    for (String row : PictureText.of(outcome).rows()) {
+    List<String> rows = PictureText.of(outcome).rows();
+    for (String row : rows) {
       Matcher m = LINE.matcher(row);
       if (m.matches()) {
         Set<String> ways = new LinkedHashSet<>();
@@ -47,7 +49,7 @@ record PushedSticks(List<Line> told) {
         told.add(new Line(m.group(1), ways, m.group(2 + WAYS)));
       }
     }
-    return new PushedSticks(told);
+    return new PushedSticks(rows.isEmpty() ? "" : rows.get(0), told);
   }
 
   /** The lines of one stick, push by push. */
@@ -61,6 +63,11 @@ record PushedSticks(List<Line> told) {
         .map(Line::stick)
         .toList()
         .equals(other.told.stream().map(Line::stick).toList());
+  }
+
+  /** Whether of two times that it was asked one was not understood. */
+  boolean isHalfOf(PushedSticks other) {
+    return title.equals(other.title) && 2 * told.size() == other.told.size();
   }
 
   /** Ways of a stick that are told of another board at some push, and not of this. */

@@ -24,14 +24,20 @@ final class StickWords {
     this.vocabulary = vocabulary;
   }
 
-  /** What a phrase, as typed, says of joysticks; empty if it is nothing of the sort. */
+  /** Whether a phrase is of joysticks that somebody has tried. */
+  boolean isOfThem(String small) {
+    return lookbook.looks().contains(Drill.STICKS)
+        && (says(small, "sticks.subject") || says(small, "sticks.level"));
+  }
+
+  /** What a phrase, as typed, says of joysticks; empty if it is nothing that a board shows. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    boolean spoken = says(small, "sticks.subject");
-    boolean level = says(small, "sticks.level") || spoken && says(small, "sticks.level.beside");
-    if (!lookbook.looks().contains(Drill.STICKS) || !level && !spoken) {
+    if (!isOfThem(small)) {
       return Optional.empty();
     }
+    boolean spoken = says(small, "sticks.subject");
+    boolean level = says(small, "sticks.level") || spoken && says(small, "sticks.level.beside");
     Set<String> sticks = named(small, "sticks.which.");
     Set<String> ways = named(small, "sticks.way.");
     // "Up" and "right" are ways only beside a stick that is spoken of.
@@ -40,7 +46,7 @@ final class StickWords {
       return ofLevel(text, rest, sticks);
     }
     if (says(rest, "sticks.keys")) {
-      return finding(text, (healthy, pushed) -> !pushed.isAsLongAs(healthy));
+      return finding(text, (healthy, pushed) -> pushed.isHalfOf(healthy));
     }
     if (says(rest, "sticks.dead") || says(small, "sticks.dead")) {
       return ways.isEmpty() ? dead(text, sticks) : lacking(text, sticks, ways);
@@ -80,9 +86,14 @@ final class StickWords {
     return rest;
   }
 
-  /** A stick of which nothing comes; without a number it is one of them, or all. */
+  /** A stick that may be pushed as one likes; without a number it is one of them, or all. */
   private Optional<Phrases.Finding> dead(String text, Set<String> sticks) {
-    return of(text, sticks, (stick, pair) -> ways(pair.pushed.of(Set.of(stick))).isEmpty());
+    return of(
+        text,
+        sticks,
+        (stick, pair) ->
+            pair.pushed.of(Set.of(stick)).stream().map(PushedSticks.Line::ways).distinct().count()
+                == 1);
   }
 
   /** A stick of which just these ways do not come; failing that, these and others. */
@@ -137,12 +148,6 @@ final class StickWords {
 
   private static List<String> levels(String stick, PushedSticks pushed) {
     return pushed.of(Set.of(stick)).stream().map(PushedSticks.Line::level).toList();
-  }
-
-  private static Set<String> ways(List<PushedSticks.Line> lines) {
-    Set<String> ways = new LinkedHashSet<>();
-    lines.forEach(l -> ways.addAll(l.ways()));
-    return ways;
   }
 
   private static List<Set<String>> ways(PushedSticks pushed) {

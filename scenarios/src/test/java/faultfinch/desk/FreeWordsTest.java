@@ -94,6 +94,13 @@ class FreeWordsTest {
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
         "the joystick is dead                  | sticks | U30.Y8/: open pin | D10: open",
         "fire button dead                      | sticks | K65: open         | K61: open",
+        // A row of keys with a hole, or without its first; a figure by its name.
+        "letter row gives wertyuiop*/ and no more | every key | K13: open  | K30: open",
+        "the row test gave adfghjkl            | every key | K29: open      | K37: open",
+        "Nine is missing                       | every key | K43: open      | K44: open",
+        "cannot type the closing bracket       | every key | K55: open      | K56: open",
+        "pressing ALT does not lock the capitals any more | every key | K2: open | K1: open",
+        "typing \"files\" gets no list         | typed  | U32: defect link-dead | K30: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
@@ -113,6 +120,7 @@ class FreeWordsTest {
         "black on my other machine",
         "should be quiet low",
         "about 2.4 V on a working board",
+        "didn't find a wrong voltage",
         "half that when all is well",
         "couldn't find a single wrong voltage anywhere"
       })
@@ -120,6 +128,16 @@ class FreeWordsTest {
     Desk desk = noted(says);
     assertEquals(List.of(), desk.evidence().seen());
     assertEquals(1, desk.statements().size());
+  }
+
+  /** A pin is measured on the board as it is, whatever the bench ROM said before. */
+  @Test
+  void pinBehindTheBenchRom_isOfTheBoardAsItIs() {
+    Desk desk = noted("With the bench ROM in there is a picture, U21.DE stuck low");
+    assertTrue(
+        desk.evidence().seen().stream()
+            .flatMap(o -> o.reach().sights().stream())
+            .anyMatch(s -> s.looks().contains("probe U21.DE at the pin")));
   }
 
   @Test
