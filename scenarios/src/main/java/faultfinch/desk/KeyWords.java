@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.diagnosis.Sight;
 import faultfinch.symptom.EveryKey;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -196,10 +195,6 @@ final class KeyWords {
                 meant.add(outcome);
               }
             });
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                EveryKey.NAME, text, List.of(new Sight(List.of(EveryKey.NAME), meant)), true));
+    return Phrases.Finding.of(EveryKey.NAME, text, meant);
   }
 }

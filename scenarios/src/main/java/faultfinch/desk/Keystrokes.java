@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -91,10 +90,7 @@ final class Keystrokes {
                       .allMatch(l -> holds.test(echo.contains(l), word.contains(l)));
                 })
             .toList();
-    return said.isEmpty() || meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(look, text, List.of(new Sight(List.of(look), meant)), true));
+    return Phrases.Finding.of(look, text, said.isEmpty() ? List.of() : meant);
   }
 
   /** What can be nothing else: a row of keys with holes, a figure called by its name. */

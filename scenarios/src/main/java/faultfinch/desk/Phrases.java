@@ -62,7 +62,15 @@ final class Phrases {
    * @param seen what it showed, in words
    * @param sights what is to be had at which looks
    */
-  record Finding(String look, String seen, List<Sight> sights, boolean every) {}
+  record Finding(String look, String seen, List<Sight> sights, boolean every) {
+
+    /** Of one look that showed one of some outcomes; empty if there are none. */
+    static Optional<Finding> of(String look, String seen, List<String> meant) {
+      return meant.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Finding(look, seen, List.of(new Sight(List.of(look), meant)), true));
+    }
+  }
 
   /** What is wrong with a phrase; see {@link Statement.Kept}. */
   record Trouble(Statement.Why why, String about, List<String> nearest) {}

@@ -1,7 +1,6 @@
 package faultfinch.desk;
 
 import faultfinch.board.Drill;
-import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -193,10 +192,6 @@ final class StickWords {
             meant.add(outcome);
           }
         });
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                Drill.STICKS, text, List.of(new Sight(List.of(Drill.STICKS), meant)), true));
+    return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 }

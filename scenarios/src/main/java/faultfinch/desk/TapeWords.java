@@ -1,7 +1,6 @@
 package faultfinch.desk;
 
 import faultfinch.board.Drill;
-import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -111,10 +110,6 @@ final class TapeWords {
             meant.add(outcome);
           }
         });
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                Drill.TAPE, text, List.of(new Sight(List.of(Drill.TAPE), meant)), true));
+    return Phrases.Finding.of(Drill.TAPE, text, meant);
   }
 }

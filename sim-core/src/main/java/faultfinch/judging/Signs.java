@@ -13,8 +13,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * What brings a board to the bench. The owner looks at it, listens, watches the lamp. If all that
- * is as it should be he works the keys until something is not; if nothing is, the retest may find
- * it.
+ * is as it should be he works the keys, and what else is tried by hand, until something is not; if
+ * nothing is, the retest may find it.
  */
 public final class Signs {
   private final FaultDictionary dictionary;
