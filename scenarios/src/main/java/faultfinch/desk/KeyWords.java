@@ -25,6 +25,9 @@ final class KeyWords {
   private final Set<String> signs;
   private final String prompt;
 
+  /** Lines of signs as a healthy board shows them, without the last, which repeats some. */
+  private final List<String> rows;
+
   /** What stands above the first line: of a picture that spoils it nobody reads keys. */
   private final List<String> banner;
 
@@ -39,7 +42,9 @@ final class KeyWords {
     PictureText start = PictureText.of(tried ? lookbook.outcomes(Phrases.SCREEN).get(0) : "");
     prompt = Echo.of(all, start).prompt();
     banner = start.rows().stream().filter(r -> !r.startsWith(prompt.strip())).toList();
-    signs = tried ? keys(lookbook.outcomes(EveryKey.NAME).get(0)).signs() : Set.of();
+    TypedKeys right = keys(tried ? lookbook.outcomes(EveryKey.NAME).get(0) : "");
+    signs = right.signs();
+    rows = right.lines().stream().limit(Math.max(0, right.lines().size() - 1)).toList();
   }
 
   /** Whether anything can be said of every key. */
@@ -107,9 +112,9 @@ final class KeyWords {
    * missing before its first sign counts if it goes on to the end of the row.
    */
   Optional<Phrases.Finding> row(String text) {
-    for (String word : isTried() ? text.toLowerCase(Locale.ROOT).split(" +") : new String[0]) {
+    for (String word : text.toLowerCase(Locale.ROOT).split(" +")) {
       String typed = word.replaceAll("^[^a-z0-9]+|[,.)\"]+$", "");
-      for (String line : healthy().lines().subList(0, healthy().lines().size() - 1)) {
+      for (String line : rows) {
         Set<String> left = leftOut(line.toLowerCase(Locale.ROOT), typed);
         if (!left.isEmpty()) {
           return dead(text, left);

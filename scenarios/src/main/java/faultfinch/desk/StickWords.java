@@ -165,33 +165,42 @@ final class StickWords {
   /** What holds for each of the sticks that are named, or for one of all. */
   private Optional<Phrases.Finding> of(
       String text, Set<String> sticks, BiPredicate<String, Pair> holds) {
+    Set<String> all = new LinkedHashSet<>();
+    healthy().told().forEach(l -> all.add(l.stick()));
     return finding(
         text,
         (healthy, pushed) -> {
           Predicate<String> one = stick -> holds.test(stick, new Pair(healthy, pushed));
-          Set<String> all = new LinkedHashSet<>();
-          healthy.told().forEach(l -> all.add(l.stick()));
           return pushed.isAsLongAs(healthy)
               && (sticks.isEmpty() ? all.stream().anyMatch(one) : sticks.stream().allMatch(one));
         });
   }
 
-  private Optional<Phrases.Finding> finding(
-      String text, BiPredicate<PushedSticks, PushedSticks> holds) {
-    List<String> outcomes = lookbook.outcomes(Drill.STICKS);
+  private PushedSticks healthy() {
+    return outcomes().get(lookbook.outcomes(Drill.STICKS).get(0));
+  }
+
+  /** Outcomes that can be read, taken apart when the first phrase asks for them. */
+  private Map<String, PushedSticks> outcomes() {
     if (read.isEmpty()) {
-      outcomes.stream()
+      lookbook.outcomes(Drill.STICKS).stream()
           .filter(o -> PictureText.of(o).isShown())
           .forEach(o -> read.put(o, PushedSticks.of(o)));
     }
-    PushedSticks healthy = PushedSticks.of(outcomes.get(0));
+    return read;
+  }
+
+  private Optional<Phrases.Finding> finding(
+      String text, BiPredicate<PushedSticks, PushedSticks> holds) {
+    PushedSticks healthy = healthy();
     List<String> meant = new ArrayList<>();
-    read.forEach(
-        (outcome, pushed) -> {
-          if (holds.test(healthy, pushed)) {
-            meant.add(outcome);
-          }
-        });
+    outcomes()
+        .forEach(
+            (outcome, pushed) -> {
+              if (holds.test(healthy, pushed)) {
+                meant.add(outcome);
+              }
+            });
     return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 }

@@ -81,7 +81,17 @@ final class TapeWords {
   }
 
   private PlayedTape healthy() {
-    return PlayedTape.of(lookbook.outcomes(Drill.TAPE).get(0), prompt);
+    return outcomes().get(lookbook.outcomes(Drill.TAPE).get(0));
+  }
+
+  /** Outcomes that can be read, taken apart when the first phrase asks for them. */
+  private Map<String, PlayedTape> outcomes() {
+    if (read.isEmpty()) {
+      lookbook.outcomes(Drill.TAPE).stream()
+          .filter(o -> PictureText.of(o).isShown())
+          .forEach(o -> read.put(o, PlayedTape.of(o, prompt)));
+    }
+    return read;
   }
 
   private boolean isLoaded(PlayedTape tape) {
@@ -98,18 +108,14 @@ final class TapeWords {
   }
 
   private Optional<Phrases.Finding> finding(String text, Predicate<PlayedTape> holds) {
-    if (read.isEmpty()) {
-      lookbook.outcomes(Drill.TAPE).stream()
-          .filter(o -> PictureText.of(o).isShown())
-          .forEach(o -> read.put(o, PlayedTape.of(o, prompt)));
-    }
     List<String> meant = new ArrayList<>();
-    read.forEach(
-        (outcome, tape) -> {
-          if (holds.test(tape)) {
-            meant.add(outcome);
-          }
-        });
+    outcomes()
+        .forEach(
+            (outcome, tape) -> {
+              if (holds.test(tape)) {
+                meant.add(outcome);
+              }
+            });
     return Phrases.Finding.of(Drill.TAPE, text, meant);
   }
 }

@@ -6,7 +6,6 @@ import faultfinch.board.Drill;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Two sticks, each pushed up and over, then down with its button; a tape loaded, one written. */
@@ -58,23 +57,7 @@ class DrillWordsTest {
           Drill.TAPE,
           List.of(BOTH, SILENT, SPOILT, NOT_WRITTEN, NEVER, FROM_THE_START, "no picture"));
 
-  private static final Lookbook LOOKBOOK =
-      new Lookbook() {
-        @Override
-        public Set<String> looks() {
-          return SHOWN.keySet();
-        }
-
-        @Override
-        public List<String> outcomes(String look) {
-          return SHOWN.get(look);
-        }
-
-        @Override
-        public Set<String> differing() {
-          return Set.of();
-        }
-      };
+  private static final Lookbook LOOKBOOK = new TestLookbook(SHOWN, Map.of());
 
   private static String sticks(String a, String b, String c, String d) {
     return "'HELLO | # sticks | " + String.join(" | ", a, b, "# sticks", c, d) + " | # #' in red";

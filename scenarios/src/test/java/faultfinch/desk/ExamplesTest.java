@@ -28,6 +28,7 @@ class ExamplesTest {
     for (Saying saying : examples) {
       Phrases.Read read = phrases.read(new Plain(vocabulary).of(saying.words()));
       assertEquals(Optional.empty(), read.trouble(), saying.words());
+      assertFalse(read.findings().isEmpty(), saying.words());
       assertTrue(
           read.findings().stream()
               .flatMap(f -> f.sights().stream())

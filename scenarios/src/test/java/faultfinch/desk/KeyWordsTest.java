@@ -8,7 +8,6 @@ import faultfinch.symptom.EveryKey;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** A keyboard of six signs and a SHIFT, on a set whose title is HELLO. */
@@ -32,28 +31,7 @@ class KeyWordsTest {
           Phrases.TYPED,
           List.of("'HELLO | # as | That is unknown. | #' in white", NO_A_IN_THE_EXERCISE));
 
-  private static final Lookbook LOOKBOOK =
-      new Lookbook() {
-        @Override
-        public Set<String> looks() {
-          return SHOWN.keySet();
-        }
-
-        @Override
-        public List<String> outcomes(String look) {
-          return SHOWN.get(look);
-        }
-
-        @Override
-        public Optional<String> shown(String fault, String look) {
-          return fault.equals("K1: open") ? Optional.of(NO_SHIFT) : Optional.empty();
-        }
-
-        @Override
-        public Set<String> differing() {
-          return Set.of();
-        }
-      };
+  private static final Lookbook LOOKBOOK = new TestLookbook(SHOWN, Map.of("K1: open", NO_SHIFT));
 
   private static String picture(String first, String second, String last) {
     return "'HELLO | "
