@@ -30,6 +30,9 @@ final class NextCommand implements Command {
   /** Groups of less belief are for machines only. */
   private static final double GROUP_SHOWN = 0.1;
 
+  /** From this belief on that it is none of the list it is said what to try then. */
+  private static final double NEARBY_SHOWN = 0.5;
+
   private final BiFunction<Board, Terminal, Known> knowledge;
 
   /**
@@ -57,17 +60,33 @@ final class NextCommand implements Command {
     Noted noted = new Noted(known, words);
     Evidence evidence = noted.evidence(given, terminal);
     Belief belief = known.diagnosis().belief(evidence);
-    Advice advice = known.diagnosis().next(evidence, belief, most, Whereabouts.of(board));
+    Whereabouts whereabouts = Whereabouts.of(board);
+    Advice advice = known.diagnosis().next(evidence, belief, most, whereabouts);
+    List<Share> nearby =
+        belief.outside() < NEARBY_SHOWN
+            ? List.of()
+            : known.diagnosis().nearby(evidence, whereabouts).stream()
+                .limit(REPAIRS_SHOWN)
+                .map(due -> new Share(due.action().text(), due.belief()))
+                .toList();
     if (given.has(JSON)) {
       Map<String, Object> json = json(advice);
       json.put("twoFaults", belief.two());
       json.put("cured", belief.cured());
+      json.put("nearby", shares(nearby));
       noted.json(json);
       JsonPage.print(json, terminal.out());
     } else {
       noted.remarks(terminal);
       if (belief.cured() > 0) {
         terminal.say("rank.cured", Figures.perCent(belief.cured(), words));
+      }
+      if (!nearby.isEmpty()) {
+        Paragraph.print(
+            terminal,
+            "next.nearby",
+            Figures.perCent(belief.outside(), words),
+            repairs(nearby, words));
       }
       print(advice, terminal);
     }

@@ -124,6 +124,14 @@ public final class Diagnosis {
   }
 
   /**
+   * What to try where the fault is none of the list: repairs that were not made yet, at and near
+   * what in the list shows most of what was seen, by chance for price.
+   */
+  public List<Due> nearby(Evidence evidence, Whereabouts whereabouts) {
+    return new Nearby(dictionary, suspects, rates, prices, whereabouts).repairs(evidence);
+  }
+
+  /**
    * The best way to a fault for somebody who does not know it, after evidence that agrees with it.
    * Where an action cures it half of the time, this time it does not.
    */

@@ -52,6 +52,16 @@ public final class ErrorRates {
     return new ErrorRates(other, outsideKey);
   }
 
+  /**
+   * The same for somebody who has come to believe that it is none of the list and thinks again: any
+   * reading may be wrong, and the list is all there is.
+   */
+  public ErrorRates doubting() {
+    return assuming("error.bench", Math.max(bench(), number("doubting.bench")))
+        .assuming("error.told", Math.max(told(), number("doubting.told")))
+        .assuming(outsideKey, number("doubting.outside"));
+  }
+
   private static Properties figures() {
     Properties figures = new Properties();
     try (InputStream in = ErrorRates.class.getResourceAsStream("observations.properties")) {
@@ -114,6 +124,21 @@ public final class ErrorRates {
   /** Chance that a repair happens to cure what the fault list does not hold, 0 to 1. */
   double curedOutside() {
     return number("outside.cured");
+  }
+
+  /** Chance that what the fault list does not hold shows other than its likeness in it, 0 to 1. */
+  double unlike() {
+    return number("outside.unlike");
+  }
+
+  /** How much a repair of the same part counts beside one that cures the likeness, 0 to 1. */
+  double samePart() {
+    return number("outside.same.part");
+  }
+
+  /** How much a repair at the same net counts beside one that cures the likeness, 0 to 1. */
+  double sameNet() {
+    return number("outside.same.net");
   }
 
   /** Chance that what a fault shows is gone when a part is out that it is not in, 0 to 1. */

@@ -81,6 +81,23 @@ public record Evidence(
     return new Evidence(seen, missed, longer, trials, hints, histories);
   }
 
+  /**
+   * Only what was seen since something last changed: what a look showed before a repair that made
+   * it show something else is of a board that is no more.
+   */
+  Evidence asItIsNow() {
+    int since = 0;
+    for (Observation now : seen) {
+      for (Observation before : seen) {
+        boolean same = before.look().equals(now.look()) && before.after() < now.after();
+        since = same && !before.reach().equals(now.reach()) ? Math.max(since, now.after()) : since;
+      }
+    }
+    int from = since;
+    List<Observation> left = seen.stream().filter(o -> o.after() >= from).toList();
+    return new Evidence(left, missed, done, trials, hints, histories);
+  }
+
   /** Looks that would show nothing new: made on the bench since the last repair. */
   List<String> looksMade() {
     return seen.stream()

@@ -322,6 +322,11 @@ final class Likelihoods {
     return entries.get(i).matches[row];
   }
 
+  /** The same of a board that starts as its row says: one that starts wildly shows anything. */
+  boolean shows(int i, int row) {
+    return entries.get(i).always[row];
+  }
+
   /** Whether the i-th weighed observation is not what would be seen of a healthy board. */
   boolean isOdd(int i) {
     return of(i, FaultDictionary.HEALTHY) < best(i) - NOTHING;

@@ -2,23 +2,24 @@ package faultfinch.judging;
 
 import faultfinch.diagnosis.Choice;
 import faultfinch.diagnosis.Due;
+import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Outlook;
 import faultfinch.diagnosis.Planner;
-import faultfinch.diagnosis.PriceList;
 import faultfinch.diagnosis.Step;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Does what the advisor says, until the advisor says that the fault is none of its list or has been
- * asked very often; then a few repairs more by what is believed of the list, and no more. Jobs that
- * look the same so far are at the same point of one tree, and what to do there is worked out once.
+ * asked very often; then a few repairs more of what is close to what it shows, and no more. Jobs
+ * that look the same so far are at the same point of one tree, and what to do there is worked out
+ * once.
  */
 final class Advised implements Practice {
 
@@ -26,9 +27,9 @@ final class Advised implements Practice {
   private static final int KEPT = 20;
 
   /** More steps than jobs need whose fault is in the list. */
-  private static final int MOST_STEPS = 40;
+  static final int PATIENT = 40;
 
-  private static final int LAST_TRIES = 3;
+  private static final int LAST_TRIES = 12;
 
   /** From this belief on that the fault is none of the list the list is no guide. */
   private static final double NONE_OF_THE_LIST = 0.9;
@@ -37,7 +38,8 @@ final class Advised implements Practice {
 
   private final Function<Complaint, Outlook> opening;
   private final Planner planner;
-  private final PriceList prices;
+  private final Function<Evidence, List<Due>> lost;
+  private final int most;
   private final Map<Complaint, Node> roots = new LinkedHashMap<>();
   private final Map<Complaint, Outlook> openings = new LinkedHashMap<>();
   private int worked;
@@ -78,11 +80,19 @@ final class Advised implements Practice {
 
   /**
    * @param opening what is believed after the complaint
+   * @param lost what to try where the list is no guide, after all that was seen and tried; first
+   *     things first
+   * @param most steps before that, 1 or more
    */
-  Advised(Function<Complaint, Outlook> opening, Planner planner, PriceList prices) {
+  Advised(
+      Function<Complaint, Outlook> opening,
+      Planner planner,
+      Function<Evidence, List<Due>> lost,
+      int most) {
     this.opening = opening;
     this.planner = planner;
-    this.prices = prices;
+    this.lost = lost;
+    this.most = most;
   }
 
   /** At how many points of the tree a step was worked out. */
@@ -95,7 +105,7 @@ final class Advised implements Practice {
     Complaint complaint = visit.complaint();
     Node node = roots.computeIfAbsent(complaint, c -> new Node());
     Way way = new Way(complaint);
-    for (int i = 0; i < MOST_STEPS; i++) {
+    for (int i = 0; i < most; i++) {
       if (!node.known) {
         node.decision = decide(way.now());
         node.known = true;
@@ -117,38 +127,32 @@ final class Advised implements Practice {
       way.untold.add(new Past(decision.step(), saw));
       node = node.next.computeIfAbsent(saw, s -> new Node());
     }
-    tryWhatIsLeft(visit, way.now());
+    tryWhatIsLeft(visit);
   }
 
-  /** Repairs by chance for the price, whatever looks might tell. */
-  private void tryWhatIsLeft(Visit visit, Outlook outlook) {
-    Outlook now = outlook;
+  /** Repairs in the order of whoever has nothing better, whatever looks might tell. */
+  private void tryWhatIsLeft(Visit visit) {
     for (int i = 0; i < LAST_TRIES; i++) {
-      Optional<RepairAction> best =
-          now.due().stream()
-              .filter(d -> !visit.made().contains(d.action()))
-              .max(Comparator.comparingDouble(this::chanceForPrice))
-              .map(Due::action);
-      if (best.isEmpty()) {
+      List<Due> left = lost.apply(visit.evidence());
+      if (left.isEmpty()) {
         return;
       }
-      visit.believes(best.get(), act(new Step.Act(best.get()), now));
-      if (visit.repair(best.get())) {
+      Due best = left.get(0);
+      visit.believes(
+          best.action(),
+          new Decision(new Step.Act(best.action()), kept(left.stream()), best.belief()));
+      if (visit.repair(best.action())) {
         return;
       }
-      now = now.missed(best.get());
     }
   }
 
-  private double chanceForPrice(Due due) {
-    return due.belief() / prices.repair(due.action()).total();
+  private static List<RepairAction> kept(Stream<Due> due) {
+    return due.limit(KEPT).map(Due::action).toList();
   }
 
   private static Decision act(Step.Act act, Outlook outlook) {
-    return new Decision(
-        act,
-        outlook.due().stream().limit(KEPT).map(Due::action).toList(),
-        outlook.cureChance(act.action()));
+    return new Decision(act, kept(outlook.due().stream()), outlook.cureChance(act.action()));
   }
 
   private Optional<Decision> decide(Outlook outlook) {

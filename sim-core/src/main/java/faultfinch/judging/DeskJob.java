@@ -3,30 +3,29 @@ package faultfinch.judging;
 import faultfinch.bench.Price;
 import faultfinch.diagnosis.Belief;
 import faultfinch.diagnosis.Diagnosis;
+import faultfinch.diagnosis.Due;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.PriceList;
-import faultfinch.diagnosis.Share;
 import faultfinch.diagnosis.Step;
 import faultfinch.diagnosis.Whereabouts;
 import faultfinch.fault.RepairAction;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
  * One board followed as a technician would who keeps its job at the desk: each look is entered,
  * each repair is done and checked, what the check shows is entered as seen after it, and the next
- * step is that of the answer. Where the answer is that it is none of the list, the repair that is
- * believed in most is made all the same, a few times: what it changes tells more. It ends when the
- * retest is passed, or when the desk knows no further.
+ * step is that of the answer. Where the answer is that it is none of the list, what is close to
+ * what fits best is repaired, a few times: what it changes tells more. It ends when the retest is
+ * passed, or when the desk knows no further.
  */
 final class DeskJob {
   /** From this belief on that it is none of the list the job is given up. */
   private static final double NONE_OF_THE_LIST = 0.9;
 
-  private static final int LAST_TRIES = 6;
+  private static final int LAST_TRIES = 12;
   private static final int MOST_STEPS = 80;
 
   private final Diagnosis diagnosis;
@@ -69,12 +68,13 @@ final class DeskJob {
     for (int step = 1; step <= MOST_STEPS; step++) {
       Belief belief = diagnosis.belief(evidence);
       boolean lost = belief.outside() >= NONE_OF_THE_LIST;
-      if (lost && tries++ == LAST_TRIES) {
+      List<Due> nearby = lost ? diagnosis.nearby(evidence, whereabouts) : List.of();
+      if (lost && (tries++ == LAST_TRIES || nearby.isEmpty())) {
         return new Ended(false, price, innocent, step);
       }
       Step next =
           lost
-              ? new Step.Act(mostBelieved(belief, evidence))
+              ? new Step.Act(nearby.get(0).action())
               : diagnosis.next(evidence, belief, 1, whereabouts).best().step();
       if (next instanceof Step.Observe look) {
         price = price.plus(prices.look(look.look()));
@@ -100,18 +100,6 @@ final class DeskJob {
       }
     }
     return new Ended(false, price, innocent, MOST_STEPS);
-  }
-
-  /** Of the repairs that were not made yet; there are more repairs than tries. */
-  private RepairAction mostBelieved(Belief belief, Evidence evidence) {
-    Map<RepairAction, Double> sums = new LinkedHashMap<>();
-    for (Share share : belief.faults()) {
-      RepairAction repair = diagnosis.suspects().of(share.what()).repair();
-      if (!evidence.done().contains(repair)) {
-        sums.merge(repair, share.belief(), Double::sum);
-      }
-    }
-    return sums.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
   }
 
   private static Observation seen(String look, UnaryOperator<String> shows, Evidence evidence) {

@@ -7,13 +7,17 @@ import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.BenchPrices;
 import faultfinch.diagnosis.BuildProgress;
+import faultfinch.diagnosis.Diagnosis;
+import faultfinch.diagnosis.Due;
 import faultfinch.diagnosis.ErrorRates;
+import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Outlook;
 import faultfinch.diagnosis.PriceList;
 import faultfinch.diagnosis.PricePlanner;
 import faultfinch.diagnosis.Suspect;
 import faultfinch.diagnosis.Suspects;
+import faultfinch.diagnosis.Whereabouts;
 import faultfinch.fault.FaultKinds;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
@@ -25,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -48,6 +53,7 @@ public final class Judge {
   private final PriceList prices;
   private final Price retest;
   private final ErrorRates rates = ErrorRates.shipped();
+  private final Whereabouts whereabouts;
 
   /**
    * @param suspects that the dictionary knows
@@ -58,6 +64,7 @@ public final class Judge {
     this.suspects = suspects;
     this.prices = new BenchPrices(prices);
     retest = prices.of(new Move(Moves.RETEST, ""));
+    whereabouts = Whereabouts.of(board);
   }
 
   /**
@@ -119,14 +126,26 @@ public final class Judge {
     return new Advised(
         c -> Outlook.atItsWord(dictionary, suspects, prices, c.evidence()),
         new PricePlanner(),
-        prices);
+        nearby(suspects, rates),
+        Advised.PATIENT);
   }
 
   private Practice weighing(Suspects listed, ErrorRates assumed) {
+    ErrorRates doubting = assumed.doubting();
     return new Advised(
-        c -> Outlook.weighed(dictionary, listed, assumed, prices, c.evidence()),
-        new PricePlanner(),
-        prices);
+            c -> Outlook.weighed(dictionary, listed, assumed, prices, c.evidence()),
+            new PricePlanner(),
+            nearby(listed, assumed),
+            Advised.PATIENT)
+        .then(
+            new SecondThoughts(
+                v -> Outlook.weighed(dictionary, listed, doubting, prices, v.evidence()),
+                new PricePlanner()));
+  }
+
+  private Function<Evidence, List<Due>> nearby(Suspects listed, ErrorRates assumed) {
+    Diagnosis diagnosis = new Diagnosis(dictionary, listed, assumed, prices, new PricePlanner());
+    return evidence -> diagnosis.nearby(evidence, whereabouts);
   }
 
   private static Practice practice(Judged.Practised practice, Ways ways) {

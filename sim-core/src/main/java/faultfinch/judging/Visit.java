@@ -1,6 +1,8 @@
 package faultfinch.judging;
 
 import faultfinch.bench.Price;
+import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.PriceList;
 import faultfinch.fault.RepairAction;
 import java.util.LinkedHashMap;
@@ -49,6 +51,18 @@ final class Visit {
   /** All that was looked at, with what it showed. */
   Map<String, String> seen() {
     return seen;
+  }
+
+  /** All that was told, seen and repaired in vain. */
+  Evidence evidence() {
+    Evidence evidence = complaint().evidence();
+    for (Map.Entry<String, String> look : seen.entrySet()) {
+      evidence = evidence.and(Observation.bench(look.getKey(), look.getValue()));
+    }
+    for (RepairAction action : made) {
+      evidence = evidence.andMissed(action);
+    }
+    return evidence;
   }
 
   /** Makes a repair; whether it cured. */

@@ -31,7 +31,8 @@ class WaysTest {
     return new Advised(
         c -> Outlook.atItsWord(DICTIONARY, SUSPECTS, Small.prices(), c.evidence()),
         new PricePlanner(),
-        Small.prices());
+        evidence -> List.of(),
+        Advised.PATIENT);
   }
 
   /**
@@ -110,7 +111,8 @@ class WaysTest {
         new Advised(
             c -> Outlook.atItsWord(DICTIONARY, listed, Small.prices(), c.evidence()),
             new PricePlanner(),
-            Small.prices());
+            evidence -> List.of(),
+            Advised.PATIENT);
     Bill bill = bill(advised.then(ways().symptomFirst()), Small.U3);
     assertEquals(27 + 27 + 10, bill.price().total());
     assertTrue(bill.first().isPresent());

@@ -1,0 +1,136 @@
+package faultfinch.diagnosis;
+
+import faultfinch.fault.RepairAction;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What to try where the fault is none of the list. Such a fault has its likeness in the list: one
+ * that shows much the same and is close by, so that another repair of the same part or at the same
+ * net cures it. Repairs in vain are out, but what they should have cured still tells the place.
+ */
+final class Nearby {
+  /** Likenesses that count for less than this share are not gone into. */
+  private static final double NOTHING = 1e-4;
+
+  private static final double SURE = 100;
+
+  private final FaultDictionary dictionary;
+  private final Suspects suspects;
+  private final ErrorRates rates;
+  private final PriceList prices;
+  private final Whereabouts whereabouts;
+
+  Nearby(
+      FaultDictionary dictionary,
+      Suspects suspects,
+      ErrorRates rates,
+      PriceList prices,
+      Whereabouts whereabouts) {
+    this.dictionary = dictionary;
+    this.suspects = suspects;
+    this.rates = rates;
+    this.prices = prices;
+    this.whereabouts = whereabouts;
+  }
+
+  /**
+   * Repairs that were not made yet in the order to try them in, by chance for price, each with its
+   * chance; together they are 1.
+   */
+  List<Due> repairs(Evidence evidence) {
+    Map<RepairAction, Double> chances = chances(places(likenesses(evidence.asItIsNow())));
+    chances.keySet().removeAll(evidence.missed());
+    chances.keySet().removeAll(evidence.done());
+    double all = chances.values().stream().mapToDouble(Double::doubleValue).sum();
+    return chances.entrySet().stream()
+        .map(e -> new Due(e.getKey(), e.getValue() / all))
+        .sorted(
+            Comparator.comparingDouble((Due d) -> d.belief() / prices.repair(d.action()).total())
+                .reversed())
+        .toList();
+  }
+
+  /** How far each row is the likeness of what is on the bench, 0 to 1; the best one is 1. */
+  private double[] likenesses(Evidence evidence) {
+    Likelihoods seen = new Likelihoods(dictionary, rates, evidence);
+    double[] weightOfRow = suspects.weightOfRow(dictionary);
+    double[] logs = new double[weightOfRow.length];
+    double unlike = rates.unlike();
+    for (int i = 0; i < seen.weighed().size(); i++) {
+      double share = 0;
+      for (int row = 0; row < logs.length; row++) {
+        share += seen.shows(i, row) ? weightOfRow[row] : 0;
+      }
+      double other = unlike * Outside.smoothed(share, logs.length);
+      for (int row = 0; row < logs.length; row++) {
+        logs[row] += StrictMath.log((seen.shows(i, row) ? 1 - unlike : 0) + other);
+      }
+    }
+    double best = Arrays.stream(logs).max().orElse(0);
+    return Arrays.stream(logs).map(log -> StrictMath.exp(log - best)).toArray();
+  }
+
+  /**
+   * Where a likeness is, and what cures it.
+   *
+   * @param cures chance in per cent, by action
+   */
+  private record Place(RepairAction repair, Map<RepairAction, Integer> cures) {}
+
+  /** Sums by the least repair: what that cures alone is all cured by the same others too. */
+  private Map<Place, Double> places(double[] likenesses) {
+    Map<RepairAction, Place> known = new HashMap<>();
+    Map<Place, Double> sums = new LinkedHashMap<>();
+    double all = 0;
+    for (Suspect suspect : suspects.all()) {
+      double weight = suspect.weight() * likenesses[dictionary.row(suspect.fault())];
+      Place place = known.computeIfAbsent(suspect.repair(), r -> new Place(r, suspect.cures()));
+      sums.merge(place, weight, Double::sum);
+      all += weight;
+    }
+    double least = all * NOTHING;
+    sums.values().removeIf(weight -> weight < least);
+    return sums;
+  }
+
+  private Map<RepairAction, Double> chances(Map<Place, Double> places) {
+    Map<RepairAction, Double> usual = usual();
+    Map<RepairAction, Double> chances = new LinkedHashMap<>();
+    places.forEach(
+        (place, weight) -> {
+          place.cures.forEach(
+              (action, chance) -> chances.merge(action, weight * chance / SURE, Double::sum));
+          Map<RepairAction, Double> part = new LinkedHashMap<>();
+          Map<RepairAction, Double> net = new LinkedHashMap<>();
+          usual.forEach(
+              (action, often) -> {
+                if (whereabouts.samePart(action, place.repair)) {
+                  part.put(action, often);
+                } else if (whereabouts.sameNet(action, place.repair)) {
+                  net.put(action, often);
+                }
+              });
+          spread(weight * rates.samePart(), part, chances);
+          spread(weight * rates.sameNet(), net, chances);
+        });
+    return chances;
+  }
+
+  /** How often each repair is due among all faults of the list. */
+  private Map<RepairAction, Double> usual() {
+    Map<RepairAction, Double> usual = new LinkedHashMap<>();
+    suspects.all().forEach(s -> usual.merge(s.repair(), s.weight(), Double::sum));
+    return usual;
+  }
+
+  private static void spread(
+      double weight, Map<RepairAction, Double> over, Map<RepairAction, Double> chances) {
+    double all = over.values().stream().mapToDouble(Double::doubleValue).sum();
+    over.forEach((action, often) -> chances.merge(action, weight * often / all, Double::sum));
+  }
+}
