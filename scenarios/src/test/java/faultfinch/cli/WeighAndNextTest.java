@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
@@ -152,6 +153,22 @@ class WeighAndNextTest {
     String text = next("--saw", "screen: reads 'RNRRDL'", "--most", "1").out();
     assertTrue(text.contains("U9"), text);
     assertTrue(text.lines().noneMatch(l -> l.contains("{")), text);
+  }
+
+  /** The set shows what U9's contact does, but no fault of the three draws so little. */
+  @Test
+  void next_whenItIsNoneOfTheList_saysWhatIsCloseToWhatFits() throws IOException {
+    List<String> lost = List.of("--saw", "screen: reads 'RNRRDL'", "--saw", "current 500 mA");
+    String text = next(lost.toArray(String[]::new)).out();
+    String order = "by chance for price: reseat U9 16 %, fit a new socket at U9 49 %";
+    assertTrue(text.replace('\n', ' ').contains(order), text);
+    List<String> asJson = new ArrayList<>(lost);
+    asJson.add("--json");
+    JsonNode json = new ObjectMapper().readTree(next(asJson.toArray(String[]::new)).out());
+    assertTrue(json.get("outside").doubleValue() > 0.5);
+    assertEquals("reseat U9", json.get("nearby").get(0).get("repair").textValue());
+    JsonNode usual = new ObjectMapper().readTree(next("--json").out());
+    assertEquals(0, usual.get("nearby").size());
   }
 
   @Test
