@@ -16,18 +16,32 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Does what the advisor says, until the advisor says that the fault is none of its list or has been
- * asked very often; then a few repairs more of what is close to what it shows, and no more. Jobs
- * that look the same so far are at the same point of one tree, and what to do there is worked out
- * once.
+ * Does what the advisor says, until the advisor says that the fault is none of its list, was wrong
+ * a few times or has been asked very often; then a few repairs more of what is close to what it
+ * shows, and no more. Jobs that look the same so far are at the same point of one tree, and what to
+ * do there is worked out once.
  */
 final class Advised implements Practice {
 
   /** Of the repairs that may be due, so many are kept. */
   private static final int KEPT = 20;
 
-  /** More steps than jobs need whose fault is in the list. */
-  static final int PATIENT = 40;
+  /**
+   * How long the list is believed to be a guide.
+   *
+   * @param steps 1 or more
+   * @param misses repairs in vain, 1 or more
+   */
+  record Patience(int steps, int misses) {
+    private static final int MORE_THAN_NEEDED = 40;
+    private static final int NO_CHANCE = 3;
+
+    /** More of both than jobs need whose fault is in the list. */
+    static final Patience FIRM = new Patience(MORE_THAN_NEEDED, MORE_THAN_NEEDED);
+
+    /** The same, but three repairs in vain are not believed to be chance. */
+    static final Patience USUAL = new Patience(MORE_THAN_NEEDED, NO_CHANCE);
+  }
 
   private static final int LAST_TRIES = 12;
 
@@ -39,7 +53,7 @@ final class Advised implements Practice {
   private final Function<Complaint, Outlook> opening;
   private final Planner planner;
   private final Function<Evidence, List<Due>> lost;
-  private final int most;
+  private final Patience patience;
   private final Map<Complaint, Node> roots = new LinkedHashMap<>();
   private final Map<Complaint, Outlook> openings = new LinkedHashMap<>();
   private int worked;
@@ -82,17 +96,16 @@ final class Advised implements Practice {
    * @param opening what is believed after the complaint
    * @param lost what to try where the list is no guide, after all that was seen and tried; first
    *     things first
-   * @param most steps before that, 1 or more
    */
   Advised(
       Function<Complaint, Outlook> opening,
       Planner planner,
       Function<Evidence, List<Due>> lost,
-      int most) {
+      Patience patience) {
     this.opening = opening;
     this.planner = planner;
     this.lost = lost;
-    this.most = most;
+    this.patience = patience;
   }
 
   /** At how many points of the tree a step was worked out. */
@@ -105,7 +118,8 @@ final class Advised implements Practice {
     Complaint complaint = visit.complaint();
     Node node = roots.computeIfAbsent(complaint, c -> new Node());
     Way way = new Way(complaint);
-    for (int i = 0; i < most; i++) {
+    int misses = 0;
+    for (int i = 0; i < patience.steps && misses < patience.misses; i++) {
       if (!node.known) {
         node.decision = decide(way.now());
         node.known = true;
@@ -123,6 +137,7 @@ final class Advised implements Practice {
         if (visit.repair(act.action())) {
           return;
         }
+        misses++;
       }
       way.untold.add(new Past(decision.step(), saw));
       node = node.next.computeIfAbsent(saw, s -> new Node());

@@ -127,7 +127,7 @@ public final class Judge {
         c -> Outlook.atItsWord(dictionary, suspects, prices, c.evidence()),
         new PricePlanner(),
         nearby(suspects, rates),
-        Advised.PATIENT);
+        Advised.Patience.FIRM);
   }
 
   private Practice weighing(Suspects listed, ErrorRates assumed) {
@@ -136,7 +136,7 @@ public final class Judge {
             c -> Outlook.weighed(dictionary, listed, assumed, prices, c.evidence()),
             new PricePlanner(),
             nearby(listed, assumed),
-            Advised.PATIENT)
+            Advised.Patience.USUAL)
         .then(
             new SecondThoughts(
                 v -> Outlook.weighed(dictionary, listed, doubting, prices, v.evidence()),

@@ -13,10 +13,10 @@ import java.util.function.Function;
  * @param outlook of a visit as it stands, doubting what was read and not the list
  */
 record SecondThoughts(Function<Visit, Outlook> outlook, Planner planner) implements Practice {
-  private static final int STEPS = 14;
+  private static final Advised.Patience PATIENCE = new Advised.Patience(14, 14);
 
   @Override
   public void go(Visit visit) {
-    new Advised(c -> outlook.apply(visit), planner, evidence -> List.of(), STEPS).go(visit);
+    new Advised(c -> outlook.apply(visit), planner, evidence -> List.of(), PATIENCE).go(visit);
   }
 }

@@ -2,6 +2,9 @@ package faultfinch.diagnosis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import faultfinch.board.Board;
+import faultfinch.board.BoardReader;
+import faultfinch.fault.FaultUniverse;
 import faultfinch.fault.RepairAction;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -72,6 +75,30 @@ class NearbyTest {
             .andMissed(Toy.exchange("U2"))
             .andMissed(Toy.reseat("U1"));
     assertEquals(List.of(), nearby(made));
+  }
+
+  /**
+   * A dead key whose joints were reflowed in vain: its switch, though no list holds that it opens.
+   */
+  @Test
+  void repairs_ofAKeyWhoseJointsAreGood_areItsSwitch() {
+    Board board = BoardReader.shipped("tamarisk");
+    FaultDictionary dictionary = ShippedDictionaries.of(board).orElseThrow();
+    String hidden = "K35: open";
+    List<Suspect> listed =
+        Suspects.of(FaultUniverse.of(board)).knownTo(dictionary).all().stream()
+            .filter(s -> !s.fault().equals(hidden))
+            .toList();
+    Diagnosis diagnosis = Diagnosis.of(dictionary, new Suspects(listed), new ShippedPrices());
+    int look = dictionary.look("every key").orElseThrow();
+    Evidence evidence =
+        Evidence.of(
+                Observation.bench("every key", dictionary.outcome(look, dictionary.row(hidden))))
+            .andMissed(new RepairAction(RepairAction.Kind.REFLOW, "K35.1"))
+            .andMissed(new RepairAction(RepairAction.Kind.REFLOW, "K35.2"));
+    assertEquals(
+        new RepairAction(RepairAction.Kind.EXCHANGE_SMALL, "K35"),
+        diagnosis.nearby(evidence, Whereabouts.of(board)).get(0).action());
   }
 
   private static List<RepairAction> actions(List<Due> due) {

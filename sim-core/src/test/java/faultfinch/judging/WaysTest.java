@@ -32,7 +32,7 @@ class WaysTest {
         c -> Outlook.atItsWord(DICTIONARY, SUSPECTS, Small.prices(), c.evidence()),
         new PricePlanner(),
         evidence -> List.of(),
-        Advised.PATIENT);
+        Advised.Patience.FIRM);
   }
 
   /**
@@ -112,7 +112,7 @@ class WaysTest {
             c -> Outlook.atItsWord(DICTIONARY, listed, Small.prices(), c.evidence()),
             new PricePlanner(),
             evidence -> List.of(),
-            Advised.PATIENT);
+            Advised.Patience.FIRM);
     Bill bill = bill(advised.then(ways().symptomFirst()), Small.U3);
     assertEquals(27 + 27 + 10, bill.price().total());
     assertTrue(bill.first().isPresent());
