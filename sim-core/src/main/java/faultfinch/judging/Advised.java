@@ -2,7 +2,6 @@ package faultfinch.judging;
 
 import faultfinch.diagnosis.Choice;
 import faultfinch.diagnosis.Due;
-import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Outlook;
 import faultfinch.diagnosis.Planner;
 import faultfinch.diagnosis.Step;
@@ -17,9 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Does what the advisor says, until the advisor says that the fault is none of its list, was wrong
- * a few times or has been asked very often; then a few repairs more of what is close to what it
- * shows, and no more. Jobs that look the same so far are at the same point of one tree, and what to
- * do there is worked out once.
+ * a few times or has been asked very often. Jobs that look the same so far are at the same point of
+ * one tree, and what to do there is worked out once.
  */
 final class Advised implements Practice {
 
@@ -43,8 +41,6 @@ final class Advised implements Practice {
     static final Patience USUAL = new Patience(MORE_THAN_NEEDED, NO_CHANCE);
   }
 
-  private static final int LAST_TRIES = 12;
-
   /** From this belief on that the fault is none of the list the list is no guide. */
   private static final double NONE_OF_THE_LIST = 0.9;
 
@@ -52,7 +48,6 @@ final class Advised implements Practice {
 
   private final Function<Complaint, Outlook> opening;
   private final Planner planner;
-  private final Function<Evidence, List<Due>> lost;
   private final Patience patience;
   private final Map<Complaint, Node> roots = new LinkedHashMap<>();
   private final Map<Complaint, Outlook> openings = new LinkedHashMap<>();
@@ -94,17 +89,11 @@ final class Advised implements Practice {
 
   /**
    * @param opening what is believed after the complaint
-   * @param lost what to try where the list is no guide, after all that was seen and tried; first
-   *     things first
+   * @param patience with the list
    */
-  Advised(
-      Function<Complaint, Outlook> opening,
-      Planner planner,
-      Function<Evidence, List<Due>> lost,
-      Patience patience) {
+  Advised(Function<Complaint, Outlook> opening, Planner planner, Patience patience) {
     this.opening = opening;
     this.planner = planner;
-    this.lost = lost;
     this.patience = patience;
   }
 
@@ -142,27 +131,9 @@ final class Advised implements Practice {
       way.untold.add(new Past(decision.step(), saw));
       node = node.next.computeIfAbsent(saw, s -> new Node());
     }
-    tryWhatIsLeft(visit);
   }
 
-  /** Repairs in the order of whoever has nothing better, whatever looks might tell. */
-  private void tryWhatIsLeft(Visit visit) {
-    for (int i = 0; i < LAST_TRIES; i++) {
-      List<Due> left = lost.apply(visit.evidence());
-      if (left.isEmpty()) {
-        return;
-      }
-      Due best = left.get(0);
-      visit.believes(
-          best.action(),
-          new Decision(new Step.Act(best.action()), kept(left.stream()), best.belief()));
-      if (visit.repair(best.action())) {
-        return;
-      }
-    }
-  }
-
-  private static List<RepairAction> kept(Stream<Due> due) {
+  static List<RepairAction> kept(Stream<Due> due) {
     return due.limit(KEPT).map(Due::action).toList();
   }
 

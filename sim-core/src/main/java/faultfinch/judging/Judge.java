@@ -126,7 +126,6 @@ public final class Judge {
     return new Advised(
         c -> Outlook.atItsWord(dictionary, suspects, prices, c.evidence()),
         new PricePlanner(),
-        nearby(suspects, rates),
         Advised.Patience.FIRM);
   }
 
@@ -135,8 +134,8 @@ public final class Judge {
     return new Advised(
             c -> Outlook.weighed(dictionary, listed, assumed, prices, c.evidence()),
             new PricePlanner(),
-            nearby(listed, assumed),
             Advised.Patience.USUAL)
+        .then(new CloseBy(nearby(listed, assumed)))
         .then(
             new SecondThoughts(
                 v -> Outlook.weighed(dictionary, listed, doubting, prices, v.evidence()),

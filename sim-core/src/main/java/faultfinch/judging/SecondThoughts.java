@@ -2,7 +2,6 @@ package faultfinch.judging;
 
 import faultfinch.diagnosis.Outlook;
 import faultfinch.diagnosis.Planner;
-import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -17,6 +16,6 @@ record SecondThoughts(Function<Visit, Outlook> outlook, Planner planner) impleme
 
   @Override
   public void go(Visit visit) {
-    new Advised(c -> outlook.apply(visit), planner, evidence -> List.of(), PATIENCE).go(visit);
+    new Advised(c -> outlook.apply(visit), planner, PATIENCE).go(visit);
   }
 }

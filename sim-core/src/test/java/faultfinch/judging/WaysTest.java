@@ -31,7 +31,6 @@ class WaysTest {
     return new Advised(
         c -> Outlook.atItsWord(DICTIONARY, SUSPECTS, Small.prices(), c.evidence()),
         new PricePlanner(),
-        evidence -> List.of(),
         Advised.Patience.FIRM);
   }
 
@@ -111,7 +110,6 @@ class WaysTest {
         new Advised(
             c -> Outlook.atItsWord(DICTIONARY, listed, Small.prices(), c.evidence()),
             new PricePlanner(),
-            evidence -> List.of(),
             Advised.Patience.FIRM);
     Bill bill = bill(advised.then(ways().symptomFirst()), Small.U3);
     assertEquals(27 + 27 + 10, bill.price().total());
