@@ -27,6 +27,12 @@ final class Keystrokes {
 
   private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z0-9]");
 
+  /** Of one letter; of "a" it would be of any. */
+  private static final Pattern UNTYPED =
+      Pattern.compile(
+          "(.* )?(can ?not|can ?'?t|will not|won't) (type|get|make|enter) "
+              + "((a|an|any|the|letter|figure|number|digit) )*[b-z0-9]\\W*");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final KeyWords keyWords;
@@ -46,7 +52,8 @@ final class Keystrokes {
     boolean self = Vocabulary.in(small, vocabulary.words("typed.self")).isPresent();
     boolean unheard =
         Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent()
-            || NO_LETTER.matcher(small).matches();
+            || NO_LETTER.matcher(small).matches()
+            || UNTYPED.matcher(small).matches();
     boolean sticks = Vocabulary.in(small, vocabulary.words("keys.stick")).isPresent();
     Set<String> letters = self || unheard || sticks ? letters(text) : Set.of();
     if (letters.isEmpty()) {
@@ -95,7 +102,9 @@ final class Keystrokes {
 
   /** What can be nothing else: a row of keys with holes, a figure called by its name. */
   Optional<Phrases.Finding> sure(String text) {
-    boolean figure = !digits(text).equals(" " + text + " ");
+    boolean figure =
+        !digits(text).equals(" " + text + " ")
+            || UNTYPED.matcher(text.toLowerCase(Locale.ROOT)).matches();
     return keyWords.row(text).or(() -> figure ? find(text) : Optional.empty());
   }
 
@@ -103,7 +112,7 @@ final class Keystrokes {
   private String digits(String text) {
     String spelt = " " + text + " ";
     for (Map.Entry<String, String> digit : vocabulary.pairs("digits").entrySet()) {
-      String begun = "^ (?!one )(?=\\w+ (?:is|does|never|missing|dead) )";
+      String begun = "^ (?!one )(?=\\w+ (?:is|does|never|missing|dead|key) )";
       String called = "(?i)(" + begun + "| the | number | digit | figure | key )" + digit.getKey();
       String key = "(?= (?:is|does|key|never|missing|dead) )";
       spelt = spelt.replaceAll(called + key, "$1" + digit.getValue());

@@ -82,6 +82,7 @@ class DrillWordsTest {
   @Test
   void way_thatDoesNotCome_isTheOneThatIsNamed() {
     assertEquals(List.of(NO_FIRST_UP), meant("joystick 1 won't go up"));
+    assertEquals(List.of(NO_FIRST_UP), meant("First joystick port does not see UP"));
     assertEquals(List.of(NO_SECOND_FIRE), meant("fire on joystick 2 doesn't work"));
     assertEquals(List.of(NO_SECOND_FIRE), meant("no fire button"));
   }

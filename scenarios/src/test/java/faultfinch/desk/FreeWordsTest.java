@@ -90,6 +90,7 @@ class FreeWordsTest {
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
         "I had the fuse out and the wire in it looks whole | fuse | K13: stuck closed | F1: open",
         // D10 to D14 lead the first stick's ways to its row, R17 its level to the converter.
+        "Zero key not working                  | every key | K44: open      | K43: open",
         "joystick 1 won't go up                | sticks | D10: open         | D12: open",
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
         "the joystick is dead                  | sticks | U30.Y8/: open pin | D10: open",

@@ -57,6 +57,14 @@ class KeyWordsTest {
     assertEquals(List.of(NO_W_NOR_D), meant("keys W and D do nothing"));
   }
 
+  /** "A" behind it is no key. */
+  @Test
+  void keyThatCannotBeTyped_isTheOneThatIsNamed() {
+    assertEquals(List.of(NO_W), meant("Can't type a W!"));
+    assertEquals(List.of(NO_W), meant("I cannot get the letter w"));
+    assertEquals(List.of(), meant("cannot type a"));
+  }
+
   /** No board lacks just E: of those that lack it none is left. */
   @Test
   void keyDead_thatNoBoardLacks_isNothing() {
