@@ -128,7 +128,7 @@ public final class Diagnosis {
    * what in the list shows most of what was seen, by chance for price.
    */
   public List<Due> nearby(Evidence evidence, Whereabouts whereabouts) {
-    return new Nearby(dictionary, suspects, rates, prices, whereabouts).repairs(evidence);
+    return new Nearby(dictionary, suspects, rates, prices, whereabouts, evidence).repairs();
   }
 
   /**

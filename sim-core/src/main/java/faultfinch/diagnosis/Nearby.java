@@ -24,26 +24,30 @@ final class Nearby {
   private final ErrorRates rates;
   private final PriceList prices;
   private final Whereabouts whereabouts;
+  private final Evidence evidence;
 
+  /** After this evidence; what became of the board before makes some suspects likelier. */
   Nearby(
       FaultDictionary dictionary,
       Suspects suspects,
       ErrorRates rates,
       PriceList prices,
-      Whereabouts whereabouts) {
+      Whereabouts whereabouts,
+      Evidence evidence) {
     this.dictionary = dictionary;
-    this.suspects = suspects;
+    this.suspects = History.after(evidence.histories(), suspects, rates);
     this.rates = rates;
     this.prices = prices;
     this.whereabouts = whereabouts;
+    this.evidence = evidence;
   }
 
   /**
    * Repairs that were not made yet in the order to try them in, by chance for price, each with its
    * chance; together they are 1.
    */
-  List<Due> repairs(Evidence evidence) {
-    Map<RepairAction, Double> chances = chances(places(likenesses(evidence.asItIsNow())));
+  List<Due> repairs() {
+    Map<RepairAction, Double> chances = chances(places(likenesses()));
     chances.keySet().removeAll(evidence.missed());
     chances.keySet().removeAll(evidence.done());
     double all = chances.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -56,8 +60,8 @@ final class Nearby {
   }
 
   /** How far each row is the likeness of what is on the bench, 0 to 1; the best one is 1. */
-  private double[] likenesses(Evidence evidence) {
-    Likelihoods seen = new Likelihoods(dictionary, rates, evidence);
+  private double[] likenesses() {
+    Likelihoods seen = new Likelihoods(dictionary, rates, evidence.asItIsNow());
     double[] weightOfRow = suspects.weightOfRow(dictionary);
     double[] logs = new double[weightOfRow.length];
     double unlike = rates.unlike();
