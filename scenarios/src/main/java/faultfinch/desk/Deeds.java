@@ -135,7 +135,9 @@ final class Deeds {
     List<String> named =
         board.parts().stream()
             .map(PlacedPart::ref)
-            .filter(ref -> rest.matches(".*\\b" + ref.toLowerCase(Locale.ROOT) + "\\b.*"))
+            .filter(
+                // U2.A9 is a pin, at which nothing was done to U2.
+                ref -> rest.matches(".*\\b" + ref.toLowerCase(Locale.ROOT) + "\\b(?!\\.\\w).*"))
             .toList();
     if (!named.isEmpty()) {
       return named;

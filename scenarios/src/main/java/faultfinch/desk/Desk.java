@@ -15,10 +15,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
   private static final String BETWEEN = ": ";
+
+  /** A comma that parts two pins and nothing else. */
+  private static final Pattern PINS_IN_A_ROW =
+      Pattern.compile("((?:^|[,;:(] ?|and )[A-Z]+\\d+\\.[^ ,;)]+), (?=[A-Z]+\\d+\\.\\S)");
+
+  /** Where one sentence ends and another begins: what came of a deed stands close behind it. */
+  private static final Pattern SENTENCES = Pattern.compile("[a-z)][.!?] +[A-Z]");
 
   /** Looks that can show what nobody has thought of. */
   private static final Set<String> OPEN_KINDS =
@@ -174,6 +182,9 @@ public final class Desk {
     if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
       return false;
     }
+    if (SENTENCES.matcher(says).find()) {
+      return false;
+    }
     if (pieces(says).stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
       return false;
     }
@@ -244,7 +255,10 @@ public final class Desk {
   private List<String> pieces(String says) {
     return BenchWords.isOfBytes(says.toLowerCase(Locale.ROOT))
         ? List.of(says)
-        : Pieces.of(stand().phrases.colours(subjects.apart(says)));
+        : Pieces.of(
+            stand()
+                .phrases
+                .colours(subjects.apart(PINS_IN_A_ROW.matcher(says).replaceAll("$1 and "))));
   }
 
   private void note(Entry entry, String piece) {

@@ -327,7 +327,8 @@ final class Phrases {
             .filter(lookPlaces::known)
             .findFirst()
             .orElse("");
-    if (look.isEmpty() && m.group().contains(" AND ")) {
+    if (m.group().contains(" AND ") && (look.isEmpty() || at(look, text).isEmpty())) {
+      // Two pins of one net, each with a level of its own.
       return Optional.empty();
     }
     if (look.isEmpty()) {

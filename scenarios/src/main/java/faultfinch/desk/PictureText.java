@@ -71,6 +71,21 @@ record PictureText(List<String> rows, List<String> inks) {
         && hasWordOf(new PictureText(other.rows.subList(0, 1), inks));
   }
 
+  /**
+   * Whether it is the right picture, or has signs between the start of its last row and its end.
+   */
+  boolean isButForTheLastRow(PictureText right) {
+    int last = right.rows.size() - 1;
+    if (last < 0 || rows.size() != right.rows.size() || !inks.equals(right.inks)) {
+      return false;
+    }
+    String end = right.rows.get(last);
+    String start = end.substring(0, Math.max(0, end.length() - 1));
+    return rows.subList(0, last).equals(right.rows.subList(0, last))
+        && rows.get(last).startsWith(start)
+        && rows.get(last).endsWith(end.substring(start.length()));
+  }
+
   /** Whether the last row ends before the block that stands there in the right picture. */
   boolean lacksCursorOf(PictureText right) {
     if (!isShown() || !right.isShown()) {

@@ -39,6 +39,12 @@ final class Places {
   private static final Pattern PINS_BEHIND =
       Pattern.compile(
           "(?<= |^)([a-z]+\\d+)(?:\\.| pins | )([^ ]+) (?:and|or|&) (?:pin )?([^ ]+)(?= |$)");
+
+  /** Pins in full, one after the other: "U2.A9 and U8.A0". */
+  private static final Pattern PINS_IN_FULL =
+      Pattern.compile(
+          "(?<= |^)[a-z]+\\d+\\.[^ ,]+(?:(?:,? and |,? or |, ?| & )[a-z]+\\d+\\.[^ ,]+)+(?= |$)");
+
   private static final Pattern PIN_NAME = Pattern.compile("[a-z]{1,4}\\d{0,2}/?|\\d[a-z]\\d?");
   private static final Set<String> KEYS = Set.of("key", "keys");
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
@@ -237,8 +243,15 @@ final class Places {
     return lines;
   }
 
-  /** Two pins of one part: "D1 and D6 of U34", "U22 Q3 and Q7". */
+  /** Several pins in full; or two of one part: "D1 and D6 of U34", "U22 Q3 and Q7". */
   private Optional<Place> pins(String text) {
+    Matcher full = PINS_IN_FULL.matcher(text);
+    if (full.find()) {
+      Optional<Place> all = inFull(full.group());
+      if (all.isPresent()) {
+        return all;
+      }
+    }
     Matcher before = PINS_BEFORE.matcher(text);
     if (before.find()) {
       Optional<Place> both = both(before.group(3), before.group(1), before.group(2), before);
@@ -265,6 +278,19 @@ final class Places {
     }
     lines.remove(null);
     return List.copyOf(lines.values());
+  }
+
+  private Optional<Place> inFull(String words) {
+    List<List<Pad>> pads = new ArrayList<>();
+    String[] pins = words.split(",? and |,? or |, ?| & ");
+    for (String pin : pins) {
+      int dot = pin.indexOf('.');
+      pad(pin.substring(0, dot), pin.substring(dot + 1)).ifPresent(p -> pads.add(List.of(p)));
+    }
+    Place.Quantity quantity = words.contains(" or ") ? Place.Quantity.SOME : Place.Quantity.EVERY;
+    return pads.size() < pins.length
+        ? Optional.empty()
+        : Optional.of(new Place(List.of(), pads, quantity, List.of(words)));
   }
 
   private Optional<Place> both(String ref, String one, String other, Matcher words) {

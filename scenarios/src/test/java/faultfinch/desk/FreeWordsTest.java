@@ -90,6 +90,11 @@ class FreeWordsTest {
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
         "I had the fuse out and the wire in it looks whole | fuse | K13: stuck closed | F1: open",
         // D10 to D14 lead the first stick's ways to its row, R17 its level to the converter.
+        // A stuck 6 stands behind the prompt, and nobody calls that a fault of the picture.
+        "picture fine                          | screen | K40: stuck closed | U26.INK2: open pin",
+        "The apostrophe key doesnt do anything | every key | K56: open     | K44: open",
+        // Each pin for itself, though one net joins both: P4 goes from U22 and U23 to U24.
+        "U22.Q4 and U23.Q4 both stay low       | probe u22.q4 and u23.q4 | U18.1A: reads high | K44: open",
         "Zero key not working                  | every key | K44: open      | K43: open",
         "joystick 1 won't go up                | sticks | D10: open         | D12: open",
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
