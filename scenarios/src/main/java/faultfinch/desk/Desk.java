@@ -15,11 +15,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
   private static final String BETWEEN = ": ";
+
+  /** A pin in full, and others behind it. */
+  private static final String PINS = "[A-Z]+\\d+\\.\\S+(?: and [A-Z]+\\d+\\.\\S+)*";
+
+  /** "Same on U24.A8", "U24.A8 the same": as at the pins spoken of before. */
+  private static final Pattern AS_BEFORE =
+      Pattern.compile(
+          "(?i)(?:and )?(?:the )?(?:same|ditto)(?: thing| story)?(?: on| at| for| with)? (?-i:("
+              + PINS
+              + "))|(?-i:("
+              + PINS
+              + "))(?: is| are)?(?: just)? (?:the same|ditto|likewise|same)");
 
   /** A comma that parts two pins and nothing else. */
   private static final Pattern PINS_IN_A_ROW =
@@ -66,6 +79,9 @@ public final class Desk {
   private String openSaid = "";
   private Conditions conditions = Conditions.USUAL;
   private String spokenOf = "";
+
+  /** The last piece that told something of pins in full. */
+  private String ofPins = "";
 
   /** What the piece under way does not hold for. */
   private String excepted = "";
@@ -123,6 +139,7 @@ public final class Desk {
     entry.when().ifPresent(when -> conditions = when);
     Conditions before = conditions;
     spokenOf = "";
+    ofPins = "";
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -313,7 +330,7 @@ public final class Desk {
       halves.get().forEach(half -> note(under(entry, bared), half));
       return;
     }
-    String text = bared.text().replace(BETWEEN, " ");
+    String text = likeBefore(bared.text().replace(BETWEEN, " "));
     Phrases.Read read = stand().phrases.read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
     if (alone && conditions.onlyBenchRom()) {
@@ -326,6 +343,8 @@ public final class Desk {
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
+    boolean pins = !read.findings().isEmpty() && text.matches(".*" + PINS + ".*");
+    ofPins = pins ? text : ofPins;
     spokenOf = read.findings().isEmpty() ? spokenOf : subject(read.findings().get(0).look());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
@@ -345,6 +364,16 @@ public final class Desk {
               ? stand().lookbook.examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
+  }
+
+  /** The piece before with other pins in it, if this one says no more of them than "the same". */
+  private String likeBefore(String text) {
+    Matcher same = AS_BEFORE.matcher(text);
+    if (ofPins.isEmpty() || !same.matches()) {
+      return text;
+    }
+    String pins = same.group(1) == null ? same.group(2) : same.group(1);
+    return ofPins.replaceFirst(PINS, Matcher.quoteReplacement(pins));
   }
 
   /** What a piece without a subject goes on of: the same look, or the same pin. */
