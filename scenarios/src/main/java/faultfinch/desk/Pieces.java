@@ -21,7 +21,8 @@ final class Pieces {
 
   private static final Pattern PARTED =
       Pattern.compile(
-          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas|while(?= (?:the )?[A-Z]+\\d)) |! "
+          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas|while(?= (?:(?:the )?"
+              + "[A-Z]+\\d|(?:all |its |the |both )+(?:neighbours|others|other|rest)))) |! "
               + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 
   private static final Pattern EXCEPT =
