@@ -20,6 +20,11 @@ final class Keystrokes {
   /** A letter that is a word too counts only where it is called a letter. */
   private static final Set<String> WORDS = Set.of("a", "i");
 
+  /** Behind a figure these are no letters: "12 V is missing". */
+  private static final Set<String> UNITS = Set.of("v", "a", "k");
+
+  private static final Pattern FIGURE = Pattern.compile("[-+]?\\d+(?:[.,]\\d+)?");
+
   private static final Pattern MARKS = Pattern.compile("^[\"'(]+|[\"',;:!?)]+$");
 
   /** A comma, which parts the words of a list and cannot stand in it. */
@@ -146,7 +151,8 @@ final class Keystrokes {
               || JOINED.contains(before) && i > 1 && tokens.get(i - 2).length() == 1
               || before.equals("the") && token.equals("i");
       boolean article = token.equals("a") && !NAMED.contains(before);
-      boolean letter = token.length() == 1 && !token.equals("&") && !article;
+      boolean unit = UNITS.contains(token) && FIGURE.matcher(before).matches();
+      boolean letter = token.length() == 1 && !token.equals("&") && !article && !unit;
       if (letter && (called || !WORDS.contains(token.toLowerCase(Locale.ROOT)))) {
         letters.add(token.toLowerCase(Locale.ROOT));
       }

@@ -411,7 +411,7 @@ final class Phrases {
           : trouble(Statement.Why.NO_PLACE, SCREEN, List.of());
     }
     if (place.quantity() == Place.Quantity.NONE && !place.lines().isEmpty()) {
-      String wanting = place.words().stream().anyMatch(w -> w.contains("v")) ? "meter" : "probe";
+      String wanting = findings.isRail(place) ? "meter" : "probe";
       String name = wanting.equals("meter") ? "none" : "stuck";
       Place each = new Place(place.refs(), place.lines(), Place.Quantity.EVERY, place.words());
       return vocabulary.ways().stream()

@@ -27,6 +27,10 @@ final class Plain {
               + "(?<!wrote |writes |sent |read |reads |got |back |page |for )"
               + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)");
 
+  /** A part called by what it gives is no reading: "the 5 V regulator is hot". */
+  private static final Pattern GIVES =
+      Pattern.compile("(?i)(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=regulators?(?: |$))");
+
   private static final String UNITS = " (?=(?:m?v|volts?|m?a|amps?|k?hz|hertz|k?ohms?)(?= |$))";
 
   /** Levels have no such opposites. */
@@ -44,6 +48,7 @@ final class Plain {
     String text = END.matcher(phrase.strip()).replaceAll("").strip().replace('\u2019', '\'');
     text = RAIL.matcher(text).replaceAll("rail is $1 V");
     text = UNIT.matcher(text).replaceAll("$1 $2");
+    text = GIVES.matcher(text).replaceAll("the ");
     for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
       text = replaced(text, number.getKey(), UNITS, number.getValue() + " ");
     }
