@@ -98,6 +98,7 @@ class FreeWordsTest {
         "the 5 V regulator runs very hot       | finger regulator | C2: short | K44: open",
         "12V is missing at the sound chip      | meter chip 12 v rail | lead: open | K44: open",
         "U1 has no 5 V                         | meter u1 rail | F1: open | K44: open",
+        "D0 to D6 pulse                        | probe d0 to d6 | K44: open | F1: open",
         // A stuck 6 stands behind the prompt, and nobody calls that a fault of the picture.
         "picture fine                          | screen | K40: stuck closed | U26.INK2: open pin",
         "The apostrophe key doesnt do anything | every key | K56: open     | K44: open",
