@@ -12,7 +12,7 @@ import java.util.function.Function;
  * @param outlook of a visit as it stands, doubting what was read and not the list
  */
 record SecondThoughts(Function<Visit, Outlook> outlook, Planner planner) implements Practice {
-  private static final Advised.Patience PATIENCE = new Advised.Patience(14, 14);
+  private static final Advised.Patience PATIENCE = new Advised.Patience(14, 3);
 
   @Override
   public void go(Visit visit) {
