@@ -87,8 +87,7 @@ final class Dictionaries {
             .orElseGet(() -> Suspects.of(FaultUniverse.of(board)));
     Suspects run = all.knownTo(dictionary);
     Diagnosis diagnosis = Diagnosis.atTheDesk(dictionary, run, new ShippedPrices());
-    Known known =
-        new Known(board, dictionary, diagnosis, all.all().size(), run.weight() / all.weight());
+    Known known = new Known(board, dictionary, diagnosis, all);
     if (!known.whole()) {
       terminal
           .err()

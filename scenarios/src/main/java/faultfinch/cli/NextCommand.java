@@ -65,7 +65,7 @@ final class NextCommand implements Command {
     List<Share> nearby =
         belief.outside() < NEARBY_SHOWN
             ? List.of()
-            : known.diagnosis().nearby(evidence, whereabouts).stream()
+            : known.diagnosis().nearby(evidence, whereabouts, known.all().repairs()).stream()
                 .limit(REPAIRS_SHOWN)
                 .map(due -> new Share(due.action().text(), due.belief()))
                 .toList();

@@ -239,7 +239,7 @@ final class SurveyCommand implements Command {
     json.put("board", told.board().name());
     json.put("faults", told.faults);
     json.put("faultsBeforeCollapse", told.beforeCollapse);
-    json.put("notRun", told.known.faults() - told.known.dictionary().faults().size());
+    json.put("notRun", told.known.notRun());
     json.put("notRunByWeight", 1 - told.known.weightRun());
     json.put("silent", told.silent());
     told.excited.ifPresent(share -> json.put("excited", share));

@@ -56,6 +56,16 @@ final class KeyWords {
     return TypedKeys.of(outcome, prompt);
   }
 
+  /** What keys are marked with, by reference in small letters. */
+  Map<String, String> marks() {
+    return places.keyMarks();
+  }
+
+  /** A text in which keys from one to another are all named. */
+  String inFull(String text) {
+    return places.spelt(text);
+  }
+
   /** Of all keys, or some of them that are not named; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);

@@ -30,6 +30,9 @@ final class Keystrokes {
   /** A comma, which parts the words of a list and cannot stand in it. */
   private static final String COMMA = "COMMA";
 
+  /** Of a part, if no pin of it follows. */
+  private static final Pattern REFERENCE = Pattern.compile("(?i)\\b[a-z]+\\d+\\b(?!\\.| pin)");
+
   private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z0-9]");
 
   /** Of one letter; of "a" it would be of any. */
@@ -48,8 +51,20 @@ final class Keystrokes {
     this.keyWords = keyWords;
   }
 
+  /** A text in which keys are called by what they are marked with: "K16 dead" is "key 3 dead". */
+  private String marked(String text) {
+    return REFERENCE
+        .matcher(keyWords.inFull(text))
+        .replaceAll(
+            r -> {
+              String mark = keyWords.marks().get(r.group().toLowerCase(Locale.ROOT));
+              return Matcher.quoteReplacement(mark == null ? r.group() : "key " + mark);
+            });
+  }
+
   /** What a phrase, as typed, says of letters; empty if it is nothing of the sort. */
-  Optional<Phrases.Finding> find(String text) {
+  Optional<Phrases.Finding> find(String typed) {
+    String text = marked(typed);
     if (!lookbook.looks().contains(Phrases.TYPED) || !lookbook.looks().contains(Phrases.SCREEN)) {
       return Optional.empty();
     }
@@ -109,7 +124,8 @@ final class Keystrokes {
   Optional<Phrases.Finding> sure(String text) {
     boolean figure =
         !digits(text).equals(" " + text + " ")
-            || UNTYPED.matcher(text.toLowerCase(Locale.ROOT)).matches();
+            || UNTYPED.matcher(text.toLowerCase(Locale.ROOT)).matches()
+            || !marked(text).equals(text);
     return keyWords.row(text).or(() -> figure ? find(text) : Optional.empty());
   }
 

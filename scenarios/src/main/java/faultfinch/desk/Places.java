@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,11 +14,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds the places of a board in words: pins, nets, groups of lines, parts by name or by role. */
@@ -50,6 +55,11 @@ final class Places {
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
   private static final Pattern NETS =
       Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1?(\\d{1,2})(?= |$)");
+
+  /** Parts from one to another; "U4-11" is a pin. */
+  private static final Pattern PARTS =
+      Pattern.compile(
+          "(?i)(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|thru|through|till|until|-|\\.\\.) ?\\1(\\d{1,2})(?= |,|$)");
 
   /** Nets by what is before their numbers: "the MD lines". */
   private static final Pattern NETS_CALLED =
@@ -96,6 +106,14 @@ final class Places {
     return board.parts().stream()
         .filter(p -> p.role().matches("key [A-Z]{2,}"))
         .map(p -> Map.entry(p.role().substring(4).toLowerCase(Locale.ROOT), p.ref()));
+  }
+
+  /** What keys are marked with, by reference in small letters. */
+  Map<String, String> keyMarks() {
+    return board.parts().stream()
+        .filter(p -> p.type() == PartCatalog.KEY && p.role().startsWith("key "))
+        .collect(
+            Collectors.toMap(p -> p.ref().toLowerCase(Locale.ROOT), p -> p.role().substring(4)));
   }
 
   /**
@@ -233,6 +251,24 @@ final class Places {
     return net != null && board.supply().feeds(net.name());
   }
 
+  /** Parts of one letter with numbers from the first to the last. */
+  private List<PlacedPart> between(MatchResult range) {
+    int from = Integer.parseInt(range.group(2));
+    int to = Integer.parseInt(range.group(3));
+    return IntStream.rangeClosed(from, to)
+        .mapToObj(i -> parts.get(range.group(1).toLowerCase(Locale.ROOT) + i))
+        .filter(Objects::nonNull)
+        .toList();
+  }
+
+  /** A text in which parts from one to another are all named: "K1 to K3" is "K1, K2, K3". */
+  String spelt(String text) {
+    return PARTS
+        .matcher(text)
+        .replaceAll(
+            r -> between(r).stream().map(PlacedPart::ref).collect(Collectors.joining(", ")));
+  }
+
   /** Nets of one name with numbers from the first to the last. */
   private List<List<Pad>> between(Matcher range, Set<String> refs) {
     List<List<Pad>> lines = new ArrayList<>();
@@ -351,6 +387,16 @@ final class Places {
   /** Whether the words were of several parts. */
   private boolean parts(
       String text, Set<String> capitals, boolean feels, Set<String> refs, List<String> words) {
+    for (Matcher range = PARTS.matcher(text); range.find(); ) {
+      List<PlacedPart> all = between(range);
+      if (all.size() > 1) {
+        all.forEach(p -> refs.add(p.ref()));
+        words.add(range.group());
+      }
+    }
+    if (!refs.isEmpty()) {
+      return true;
+    }
     for (String token : text.split(" ")) {
       if (parts.containsKey(token) && (feels || net(token).isEmpty())) {
         refs.add(parts.get(token).ref());

@@ -109,6 +109,11 @@ class FreeWordsTest {
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
         "the joystick is dead                  | sticks | U30.Y8/: open pin | D10: open",
         "fire button dead                      | sticks | K65: open         | K61: open",
+        // A key by its reference; parts from one to another.
+        "K16 dead                              | every key | K16: open     | K30: open",
+        "K23 sticks                            | every key | K23: stuck closed | K16: open",
+        "U4 to U11 warm                        | finger u4 to u11 | VR1: shorted | U4.D: open pin",
+        "U4-U11 cold                           | finger u4-u11 | U41.VCC: clamps to ground through 1 ohm | U4.D: open pin",
         // A row of keys with a hole, or without its first; a figure by its name.
         "letter row gives wertyuiop*/ and no more | every key | K13: open  | K30: open",
         "the row test gave adfghjkl            | every key | K29: open      | K37: open",

@@ -27,4 +27,18 @@ class PlacesTest {
     String ref = words.replaceAll(".*(U\\d+).*", "$1");
     assertEquals(List.of(List.of(new Pad(ref, pin))), places.find(words, false).lines());
   }
+
+  /** There is no U60, and U4-11 is a pin. */
+  @ParameterizedTest
+  @CsvSource({
+    "U4 to U6 warm, U4 U5 U6",
+    "K49 thru K51 dead, K49 K50 K51",
+    "C4-C5 cold, C4 C5",
+    "U44 to U60 cold, U44",
+    "U4-11 low, ''"
+  })
+  void parts_fromOneToAnother_areAllBetweenThem(String words, String refs) {
+    Places places = new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped());
+    assertEquals(refs, String.join(" ", places.find(words, true).refs()));
+  }
 }

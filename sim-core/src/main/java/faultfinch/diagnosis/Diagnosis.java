@@ -4,6 +4,7 @@ import faultfinch.fault.RepairAction;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** All that can be asked about one kind of board: belief, verdict, next step, best route. */
@@ -126,9 +127,12 @@ public final class Diagnosis {
   /**
    * What to try where the fault is none of the list: repairs that were not made yet, at and near
    * what in the list shows most of what was seen, by chance for price.
+   *
+   * @param possible repairs that can be made, also those that no fault of the list needs
    */
-  public List<Due> nearby(Evidence evidence, Whereabouts whereabouts) {
-    return new Nearby(dictionary, suspects, rates, prices, whereabouts, evidence).repairs();
+  public List<Due> nearby(Evidence evidence, Whereabouts whereabouts, Set<RepairAction> possible) {
+    return new Nearby(dictionary, suspects, rates, prices, whereabouts, evidence, possible)
+        .repairs();
   }
 
   /**

@@ -7,6 +7,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What to try where the fault is none of the list. Such a fault has its likeness in the list: one
@@ -25,21 +28,28 @@ final class Nearby {
   private final PriceList prices;
   private final Whereabouts whereabouts;
   private final Evidence evidence;
+  private final Set<RepairAction> possible;
 
-  /** After this evidence; what became of the board before makes some suspects likelier. */
+  /**
+   * After this evidence; what became of the board before makes some suspects likelier.
+   *
+   * @param possible repairs that can be made, also those no suspect needs
+   */
   Nearby(
       FaultDictionary dictionary,
       Suspects suspects,
       ErrorRates rates,
       PriceList prices,
       Whereabouts whereabouts,
-      Evidence evidence) {
+      Evidence evidence,
+      Set<RepairAction> possible) {
     this.dictionary = dictionary;
     this.suspects = History.after(evidence.histories(), suspects, rates);
     this.rates = rates;
     this.prices = prices;
     this.whereabouts = whereabouts;
     this.evidence = evidence;
+    this.possible = possible;
   }
 
   /**
@@ -67,16 +77,31 @@ final class Nearby {
     double unlike = rates.unlike();
     for (int i = 0; i < seen.weighed().size(); i++) {
       double share = 0;
+      boolean[] alike = alike(seen, i, weightOfRow);
       for (int row = 0; row < logs.length; row++) {
-        share += seen.shows(i, row) ? weightOfRow[row] : 0;
+        share += alike[row] ? weightOfRow[row] : 0;
       }
       double other = unlike * Outside.smoothed(share, logs.length);
       for (int row = 0; row < logs.length; row++) {
-        logs[row] += StrictMath.log((seen.shows(i, row) ? 1 - unlike : 0) + other);
+        logs[row] += StrictMath.log((alike[row] ? 1 - unlike : 0) + other);
       }
     }
     double best = Arrays.stream(logs).max().orElse(0);
     return Arrays.stream(logs).map(log -> StrictMath.exp(log - best)).toArray();
+  }
+
+  /** Whether each row shows what was seen; if none of the list does, whether it is as odd. */
+  private static boolean[] alike(Likelihoods seen, int i, double[] weightOfRow) {
+    boolean[] alike = new boolean[weightOfRow.length];
+    boolean heard = false;
+    for (int row = 0; row < alike.length; row++) {
+      alike[row] = seen.shows(i, row);
+      heard |= alike[row] && weightOfRow[row] > 0;
+    }
+    for (int row = 0; row < alike.length && !heard; row++) {
+      alike[row] = seen.differs(i, row);
+    }
+    return alike;
   }
 
   /**
@@ -122,13 +147,47 @@ final class Nearby {
           spread(weight * rates.samePart(), part, chances);
           spread(weight * rates.sameNet(), net, chances);
         });
+    double all = places.values().stream().mapToDouble(Double::doubleValue).sum();
+    told()
+        .forEach(
+            (part, share) -> {
+              Map<RepairAction, Double> at = new LinkedHashMap<>(usual);
+              at.keySet().removeIf(action -> !whereabouts.at(action, part));
+              spread(all * share, at, chances);
+            });
     return chances;
   }
 
-  /** How often each repair is due among all faults of the list. */
+  /** Parts that looks by hand name themselves, with their shares of 1. */
+  private Map<String, Double> told() {
+    Map<String, Double> told = new LinkedHashMap<>();
+    for (Observation observation : evidence.asItIsNow().seen()) {
+      List<String> outcomes = observation.reach().sights().get(0).outcomes();
+      OptionalInt look = dictionary.look(observation.look());
+      if (look.isPresent() && outcomes.size() == 1) {
+        String usual = dictionary.outcomes(look.getAsInt()).get(FaultDictionary.HEALTHY);
+        whereabouts
+            .otherwise(observation.look(), usual, outcomes.get(0))
+            .forEach((part, times) -> told.merge(part, (double) times, Double::sum));
+      }
+    }
+    double all = told.values().stream().mapToDouble(Double::doubleValue).sum();
+    told.replaceAll((part, times) -> times / all);
+    return told;
+  }
+
+  /**
+   * How often each repair is due among all faults; one that none of the list needs, as its like.
+   */
   private Map<RepairAction, Double> usual() {
     Map<RepairAction, Double> usual = new LinkedHashMap<>();
     suspects.all().forEach(s -> usual.merge(s.repair(), s.weight(), Double::sum));
+    Map<RepairAction.Kind, Double> ofKind =
+        usual.entrySet().stream()
+            .collect(
+                Collectors.groupingBy(
+                    e -> e.getKey().kind(), Collectors.averagingDouble(Map.Entry::getValue)));
+    possible.forEach(r -> usual.putIfAbsent(r, ofKind.getOrDefault(r.kind(), 0.0)));
     return usual;
   }
 

@@ -222,6 +222,13 @@ public final class Suspects {
     return index().actions;
   }
 
+  /** The least repair of each, in the order of the suspects. */
+  public Set<RepairAction> repairs() {
+    Set<RepairAction> repairs = new LinkedHashSet<>();
+    all.forEach(s -> repairs.add(s.repair()));
+    return repairs;
+  }
+
   /** Share of the prior by row. */
   double[] weightOfRow(FaultDictionary dictionary) {
     double[] weights = new double[dictionary.rows()];

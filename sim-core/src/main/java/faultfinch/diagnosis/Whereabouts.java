@@ -6,12 +6,15 @@ import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.board.Supply;
 import faultfinch.fault.RepairAction;
+import faultfinch.signal.Pin;
+import faultfinch.symptom.HandsOn;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -23,24 +26,30 @@ import java.util.stream.Stream;
 public final class Whereabouts {
 
   /** Of no board: every look is at a point of its own, no part is custom. */
-  public static final Whereabouts UNKNOWN = new Whereabouts(Map.of(), Set.of(), net -> false);
+  public static final Whereabouts UNKNOWN =
+      new Whereabouts(Map.of(), Set.of(), pad -> false, List.of());
 
   private final Map<String, String> netOfPad;
   private final Set<String> customParts;
 
-  /** By pad and by part, without rails. */
+  /** By pad and by part; of rails only what makes or passes them on, not the parts they feed. */
   private final Map<String, Set<String>> netsOfPlace = new HashMap<>();
 
+  private final List<HandsOn> trials;
   private final Map<RepairAction, Set<String>> partsOf = new ConcurrentHashMap<>();
   private final Map<RepairAction, Set<String>> netsOf = new ConcurrentHashMap<>();
 
   private Whereabouts(
-      Map<String, String> netOfPad, Set<String> customParts, Predicate<String> rail) {
+      Map<String, String> netOfPad,
+      Set<String> customParts,
+      Predicate<String> fed,
+      List<HandsOn> trials) {
     this.netOfPad = netOfPad;
     this.customParts = customParts;
+    this.trials = trials;
     netOfPad.forEach(
         (pad, net) -> {
-          if (!rail.test(net)) {
+          if (!fed.test(pad)) {
             netsOfPlace.computeIfAbsent(pad, k -> new HashSet<>()).add(net);
             netsOfPlace.computeIfAbsent(part(pad), k -> new HashSet<>()).add(net);
           }
@@ -60,8 +69,24 @@ public final class Whereabouts {
       }
     }
     Supply supply = board.supply();
-    Set<String> jack = Set.of(supply.jackNet(), supply.groundNet());
-    return new Whereabouts(nets, custom, net -> supply.feeds(net) || jack.contains(net));
+    Set<String> fed = new HashSet<>();
+    for (Map.Entry<Pad, Net> entry : board.netOfPad().entrySet()) {
+      String net = entry.getValue().name();
+      boolean rail = supply.feeds(net) || net.equals(supply.jackNet());
+      boolean makes = role(board, entry.getKey()) == Pin.Role.TERMINAL;
+      if (rail && !makes || net.equals(supply.groundNet())) {
+        fed.add(entry.getKey().text());
+      }
+    }
+    return new Whereabouts(nets, custom, fed::contains, HandsOn.of(board));
+  }
+
+  private static Pin.Role role(Board board, Pad pad) {
+    return board
+        .part(pad.ref())
+        .flatMap(p -> p.type().part().pinout().find(pad.pin()))
+        .map(Pin::role)
+        .orElse(Pin.Role.UNCONNECTED);
   }
 
   /** The same for steps of which one is enough: looks at one net, each repair for itself. */
@@ -78,9 +103,23 @@ public final class Whereabouts {
     return !Collections.disjoint(parts(one), parts(other));
   }
 
-  /** Whether two repairs have to do with one net; rails join everything and do not count. */
+  /** Whether two repairs have to do with one net; a rail joins what makes it or passes it on. */
   boolean sameNet(RepairAction one, RepairAction other) {
     return !Collections.disjoint(nets(one), nets(other));
+  }
+
+  /** Whether a repair has to do with a part. */
+  boolean at(RepairAction action, String part) {
+    return parts(action).contains(part);
+  }
+
+  /** Parts that a look by hand says did otherwise, with how much; see {@link HandsOn#otherwise}. */
+  Map<String, Integer> otherwise(String look, String usual, String seen) {
+    return trials.stream()
+        .filter(t -> t.name().equals(look))
+        .findFirst()
+        .map(t -> t.otherwise(usual, seen))
+        .orElse(Map.of());
   }
 
   private Set<String> parts(RepairAction action) {

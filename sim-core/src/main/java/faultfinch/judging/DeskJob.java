@@ -68,7 +68,10 @@ final class DeskJob {
     for (int step = 1; step <= MOST_STEPS; step++) {
       Belief belief = diagnosis.belief(evidence);
       boolean lost = belief.outside() >= NONE_OF_THE_LIST;
-      List<Due> nearby = lost ? diagnosis.nearby(evidence, whereabouts) : List.of();
+      List<Due> nearby =
+          lost
+              ? diagnosis.nearby(evidence, whereabouts, diagnosis.suspects().repairs())
+              : List.of();
       if (lost && (tries++ == LAST_TRIES || nearby.isEmpty())) {
         return new Ended(false, price, innocent, step);
       }

@@ -144,7 +144,8 @@ public final class Judge {
 
   private Function<Evidence, List<Due>> nearby(Suspects listed, ErrorRates assumed) {
     Diagnosis diagnosis = new Diagnosis(dictionary, listed, assumed, prices, new PricePlanner());
-    return evidence -> diagnosis.nearby(evidence, whereabouts);
+    Set<RepairAction> possible = suspects.repairs();
+    return evidence -> diagnosis.nearby(evidence, whereabouts, possible);
   }
 
   private static Practice practice(Judged.Practised practice, Ways ways) {

@@ -1,15 +1,26 @@
 package faultfinch.judging;
 
 import faultfinch.board.Net;
+import faultfinch.fault.RepairAction;
+import faultfinch.machine.Finger;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
- * What is left to do where the advisor's list is no guide. Rails, clocks, resets and selects are
- * looked at, and from the first that is wrong one goes upstream; then comes what touches any net at
- * which something was wrong; then the symptom decides. Of several repairs the one that helps most
- * often for its price comes first, with such a complaint and then with any.
+ * What is left to do where the advisor's list is no guide. The board is tried by hand, and what did
+ * otherwise comes first. Where a rail is wrong, all parts are felt and one that is hot is next,
+ * then what makes the rail or passes it on. Clocks, resets and selects are looked at, and from the
+ * first that is wrong one goes upstream; then comes what touches any net at which something was
+ * wrong; then the symptom decides. Of several repairs the one that helps most often for its price
+ * comes first, with such a complaint and then with any.
  */
 final class Unlisted implements Practice {
+  private static final String HOT = Finger.HOT.name().toLowerCase(Locale.ROOT);
+
   private final Wires wires;
   private final SymptomFirst symptom;
 
@@ -20,19 +31,50 @@ final class Unlisted implements Practice {
 
   @Override
   public void go(Visit visit) {
-    new Upstream(wires, visit).source().ifPresent(source -> repair(visit, Set.of(source)));
+    for (String trial : wires.trials()) {
+      Set<String> parts = wires.otherwise(trial, visit.look(trial));
+      repair(visit, action -> at(action, parts));
+    }
+    Upstream upstream = new Upstream(wires, visit);
+    Set<Net> rails = upstream.rails();
+    if (!visit.cured() && !rails.isEmpty()) {
+      Set<String> hot = hot(visit);
+      repair(visit, action -> at(action, hot));
+      repair(visit, action -> wires.touches(action, rails));
+    }
     if (!visit.cured()) {
-      repair(visit, wires.wrong(visit.seen()));
+      Optional<Net> source = upstream.source();
+      source.ifPresent(net -> repair(visit, action -> wires.touches(action, Set.of(net))));
+    }
+    if (!visit.cured()) {
+      Set<Net> wrong = wires.wrong(visit.seen());
+      repair(visit, action -> wires.touches(action, wrong));
     }
     if (!visit.cured()) {
       symptom.go(visit);
     }
   }
 
-  private void repair(Visit visit, Set<Net> nets) {
-    symptom.go(visit, action -> wires.touches(action, nets));
+  private Set<String> hot(Visit visit) {
+    Set<String> hot = new LinkedHashSet<>();
+    for (String look : wires.touches()) {
+      if (visit.look(look).equals(HOT)) {
+        hot.add(look.substring(look.indexOf(' ') + 1));
+      }
+    }
+    return hot;
+  }
+
+  private static boolean at(RepairAction action, Set<String> parts) {
+    return Arrays.stream(action.place().split("[-& .]")).anyMatch(parts::contains);
+  }
+
+  private void repair(Visit visit, Predicate<RepairAction> which) {
     if (!visit.cured()) {
-      symptom.goByAll(visit, action -> wires.touches(action, nets));
+      symptom.go(visit, which);
+    }
+    if (!visit.cured()) {
+      symptom.goByAll(visit, which);
     }
   }
 }

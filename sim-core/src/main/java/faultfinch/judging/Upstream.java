@@ -4,6 +4,7 @@ import faultfinch.board.Net;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Probes rails, clocks, resets and selects until one is wrong, and goes upstream from there as long
@@ -17,6 +18,13 @@ final class Upstream {
   Upstream(Wires wires, Visit visit) {
     this.wires = wires;
     this.visit = visit;
+  }
+
+  /** The rails that are wrong; all of them are looked at. */
+  Set<Net> rails() {
+    return wires.rails().stream()
+        .filter(this::wrong)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** The last net that was wrong on the way; empty if none of the first is. */

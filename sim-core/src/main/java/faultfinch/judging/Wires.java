@@ -1,5 +1,7 @@
 package faultfinch.judging;
 
+import faultfinch.bench.Instruments;
+import faultfinch.bench.Look;
 import faultfinch.bench.Looks;
 import faultfinch.board.Board;
 import faultfinch.board.Net;
@@ -7,6 +9,7 @@ import faultfinch.board.Pad;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.fault.RepairAction;
 import faultfinch.signal.Pin;
+import faultfinch.symptom.HandsOn;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -15,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -47,12 +51,16 @@ final class Wires {
         || net.name().equals(board.supply().groundNet());
   }
 
+  /** What feeds the board and its parts, the ground apart. */
+  List<Net> rails() {
+    return board.nets().stream()
+        .filter(n -> supply(n) && !n.name().equals(board.supply().groundNet()))
+        .toList();
+  }
+
   /** The nets one looks at first: rails, clocks, resets, selects. */
   List<Net> vital() {
-    Set<Net> vital = new LinkedHashSet<>();
-    board.nets().stream()
-        .filter(n -> supply(n) && !n.name().equals(board.supply().groundNet()))
-        .forEach(vital::add);
+    Set<Net> vital = new LinkedHashSet<>(rails());
     vital.addAll(signals(this::isClock));
     vital.addAll(signals(p -> p.name().startsWith(RESET)));
     vital.addAll(signals(p -> p.role() == Pin.Role.SELECT));
@@ -69,15 +77,25 @@ final class Wires {
         .toList();
   }
 
-  /** Where one looks at a net: rails with the meter, others with the probe, at an output first. */
+  /**
+   * Where one looks at a net, at an output first: rails with the meter, clocks with the counter if
+   * one can be put there, others with the probe.
+   */
   Optional<String> look(Net net) {
     List<Pad> pads = new ArrayList<>();
     net.pads().stream().filter(p -> pin(p).drives()).forEach(pads::add);
     net.pads().stream().filter(p -> !pin(p).drives()).forEach(pads::add);
-    return pads.stream()
-        .map(p -> supply(net) ? "meter " + p.text() : Looks.probe(p, false).text())
+    return Stream.of(Instruments.COUNTER, Instruments.METER, Instruments.PROBE)
+        .filter(i -> supply(net) == (i == Instruments.METER))
+        .flatMap(i -> pads.stream().map(p -> look(i, p)))
         .filter(l -> dictionary.look(l).isPresent())
         .findFirst();
+  }
+
+  private static String look(Instruments instrument, Pad pad) {
+    return instrument == Instruments.PROBE
+        ? Looks.probe(pad, false).text()
+        : new Look(instrument, pad.text()).text();
   }
 
   /** The nets that the parts which drive this one listen to. */
@@ -96,12 +114,51 @@ final class Wires {
     return List.copyOf(before);
   }
 
-  /** Whether a repair has to do with one of some nets. */
+  /**
+   * Whether a repair has to do with one of some nets; of a rail with what makes it or passes it on.
+   */
   boolean touches(RepairAction repair, Set<Net> nets) {
     List<String> places = Arrays.asList(repair.place().split("-(?=[A-Z])| "));
     return nets.stream()
-        .flatMap(n -> n.pads().stream())
+        .flatMap(n -> n.pads().stream().filter(p -> !supply(n) || makes(pin(p))))
         .anyMatch(p -> places.contains(p.ref()) || places.contains(p.text()));
+  }
+
+  /** Where one feels which of the parts that rails feed is too warm. */
+  List<String> touches() {
+    return rails().stream()
+        .flatMap(n -> n.pads().stream())
+        .filter(p -> isFed(pin(p)))
+        .map(p -> new Look(Instruments.FINGER, p.ref()).text())
+        .distinct()
+        .filter(l -> dictionary.look(l).isPresent())
+        .toList();
+  }
+
+  /** Whether a pin on a rail is of what makes it, passes it on or buffers it. */
+  private static boolean makes(Pin pin) {
+    return pin.role() == Pin.Role.TERMINAL;
+  }
+
+  private static boolean isFed(Pin pin) {
+    return pin.role() == Pin.Role.SUPPLY || pin.role() == Pin.Role.GROUND;
+  }
+
+  /** What the board can be tried with by hand. */
+  List<String> trials() {
+    return HandsOn.of(board).stream()
+        .map(HandsOn::name)
+        .filter(l -> dictionary.look(l).isPresent())
+        .toList();
+  }
+
+  /** Parts that did otherwise when the board was tried by hand, as far as it names them. */
+  Set<String> otherwise(String trial, String shown) {
+    String usual = dictionary.outcomes(dictionary.look(trial).getAsInt()).get(0);
+    return HandsOn.of(board).stream()
+        .filter(h -> h.name().equals(trial))
+        .flatMap(h -> h.otherwise(usual, shown).keySet().stream())
+        .collect(Collectors.toSet());
   }
 
   /** The nets at which something looked at was not as on a healthy board. */

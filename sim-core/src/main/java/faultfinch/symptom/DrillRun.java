@@ -5,7 +5,9 @@ import faultfinch.board.Drill;
 import faultfinch.machine.Frames;
 import faultfinch.machine.Machine;
 import faultfinch.part.TapeRecorder;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A drill of a board gone through. If nothing comes of its first line nobody goes on. Beside what
@@ -51,6 +53,20 @@ final class DrillRun implements HandsOn {
       return BLIND;
     }
     return new Round(machine, frames).says(before);
+  }
+
+  /** Whatever was held or turned: what stands on the set does not say which of them. */
+  @Override
+  public Map<String, Integer> otherwise(String usual, String seen) {
+    Map<String, Integer> otherwise = new LinkedHashMap<>();
+    if (!seen.equals(usual) && !seen.equals(BLIND) && !seen.equals(NOTHING)) {
+      for (Drill.Step step : drill.steps()) {
+        if (step instanceof Drill.Hold hold) {
+          hold.refs().forEach(ref -> otherwise.put(ref, 1));
+        }
+      }
+    }
+    return otherwise;
   }
 
   /** One board that is worked. */

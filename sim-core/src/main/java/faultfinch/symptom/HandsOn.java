@@ -6,6 +6,7 @@ import faultfinch.machine.Frames;
 import faultfinch.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A look for which somebody works a board that has just become ready, beyond its exercise: all its
@@ -25,6 +26,17 @@ public interface HandsOn {
    * @param frames pictures shared with other runs
    */
   String says(Machine machine, Frames frames);
+
+  /**
+   * Parts that did otherwise than they do on a healthy board, as far as what was seen names them.
+   *
+   * @param usual what a healthy board's set shows in the end
+   * @param seen the same of this board
+   * @return how much otherwise, 1 or more, by part; empty if it names none
+   */
+  default Map<String, Integer> otherwise(String usual, String seen) {
+    return Map.of();
+  }
 
   /** All that a board offers, keys first. */
   static List<HandsOn> of(Board board) {

@@ -7,6 +7,7 @@ import faultfinch.board.BoardReader;
 import faultfinch.fault.FaultUniverse;
 import faultfinch.fault.RepairAction;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NearbyTest {
@@ -34,7 +35,7 @@ class NearbyTest {
   }
 
   private static List<Due> nearby(Evidence evidence) {
-    return three().diagnosis().nearby(evidence, Whereabouts.UNKNOWN);
+    return three().diagnosis().nearby(evidence, Whereabouts.UNKNOWN, Set.of());
   }
 
   /**
@@ -98,7 +99,69 @@ class NearbyTest {
             .andMissed(new RepairAction(RepairAction.Kind.REFLOW, "K35.2"));
     assertEquals(
         new RepairAction(RepairAction.Kind.EXCHANGE_SMALL, "K35"),
-        diagnosis.nearby(evidence, Whereabouts.of(board)).get(0).action());
+        diagnosis.nearby(evidence, Whereabouts.of(board), Set.of()).get(0).action());
+  }
+
+  /**
+   * A repair no fault of the list needs is due as often as the mean of its kind: of the two
+   * exchanges, of which one cures a weight of 1 and one of 2, it is 1.5.
+   */
+  @Test
+  void repairs_thatNoFaultOfTheListNeeds_countAsTheirKind() {
+    RepairAction unheard = new RepairAction(RepairAction.Kind.EXCHANGE, "U1.9");
+    Evidence seen = Evidence.of(Observation.bench("screen", "dark"));
+    List<Due> due =
+        new Toy()
+            .look("screen", 1)
+            .exchange("U1", 10)
+            .exchange("U2", 10)
+            .repair(unheard, 10)
+            .fault("one", "U1", 1, "screen", "dark")
+            .fault("other", "U2", 2, "screen", "striped")
+            .diagnosis()
+            .nearby(seen.andMissed(Toy.exchange("U2")), Whereabouts.UNKNOWN, Set.of(unheard));
+    // Half of the weight is spread over U1 (1) and U1.9 (1.5); what shows stripes is at U2.
+    double own = 1 + 0.5 * 1 / 2.5;
+    double other = 0.5 * 1.5 / 2.5;
+    assertEquals(List.of(Toy.exchange("U1"), unheard), actions(due));
+    assertEquals(own / (own + other), due.get(0).belief(), EXACT);
+  }
+
+  /** Striped is shown by no fault of the list: what is odd is likelier than what is not. */
+  @Test
+  void repairs_whereNothingOfTheListShowsIt_areOfWhatIsOddToo() {
+    Evidence seen = Evidence.of(Observation.bench("screen", "striped"));
+    List<Due> due =
+        new Toy()
+            .look("screen", 1)
+            .exchange("U1", 10)
+            .exchange("U2", 10)
+            .fault("odd", "U1", 1, "screen", "dark")
+            .fault("silent", "U2", 1)
+            .diagnosis()
+            .nearby(seen, Whereabouts.UNKNOWN, Set.of());
+    double share = (0.5 + 0.5 / 2) / (1 + 0.5 / 2);
+    double silent = 0.05 * share / (0.95 + 0.05 * share);
+    // Each part has one repair, which gets the half that is spread over its part as well.
+    assertEquals(List.of(Toy.exchange("U1"), Toy.exchange("U2")), actions(due));
+    assertEquals(1 / (1 + silent), due.get(0).belief(), EXACT);
+  }
+
+  /** All faults of the key 3, K16, are hidden; the key says itself that it is dead. */
+  @Test
+  void repairs_ofAKeyOfWhichNothingIsInTheList_areItsOwn() {
+    Board board = BoardReader.shipped("tamarisk");
+    FaultDictionary dictionary = ShippedDictionaries.of(board).orElseThrow();
+    Suspects all = Suspects.of(FaultUniverse.of(board)).knownTo(dictionary);
+    List<Suspect> listed = all.all().stream().filter(s -> !s.place().startsWith("K16")).toList();
+    Diagnosis diagnosis = Diagnosis.of(dictionary, new Suspects(listed), new ShippedPrices());
+    int look = dictionary.look("every key").orElseThrow();
+    Evidence evidence =
+        Evidence.of(
+            Observation.bench("every key", dictionary.outcome(look, dictionary.row("K16: open"))));
+    assertEquals(
+        new RepairAction(RepairAction.Kind.EXCHANGE_SMALL, "K16"),
+        diagnosis.nearby(evidence, Whereabouts.of(board), all.repairs()).get(0).action());
   }
 
   private static List<RepairAction> actions(List<Due> due) {

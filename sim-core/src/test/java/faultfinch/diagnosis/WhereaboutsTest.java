@@ -44,6 +44,18 @@ class WhereaboutsTest {
     assertFalse(WHERE.sameNet(reflow(ground.get(0)), reflow(ground.get(1))));
   }
 
+  /**
+   * Of the rail the regulator makes, its capacitors are one with it, the chips it feeds are not.
+   */
+  @Test
+  void sameNet_onARail_isOfWhatMakesItOrBuffersIt() {
+    Board board = BoardReader.shipped("tamarisk");
+    Whereabouts where = Whereabouts.of(board);
+    RepairAction regulator = new RepairAction(RepairAction.Kind.EXCHANGE_SMALL, "VR1");
+    assertTrue(where.sameNet(regulator, new RepairAction(RepairAction.Kind.EXCHANGE_SMALL, "C2")));
+    assertFalse(where.sameNet(regulator, new RepairAction(RepairAction.Kind.EXCHANGE, "U1")));
+  }
+
   @Test
   void samePart_ofABridgeBetweenTwo_isSoOfBoth() {
     List<Pad> data = pads("D0");

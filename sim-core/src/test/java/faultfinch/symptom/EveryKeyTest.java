@@ -10,6 +10,8 @@ import faultfinch.machine.Frames;
 import faultfinch.machine.Machine;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,6 +36,41 @@ class EveryKeyTest {
         .filter(row -> row.startsWith("# "))
         .map(row -> row.substring(2).replaceAll("#$", ""))
         .toList();
+  }
+
+  private static Map<String, Integer> otherwise(String... faults) {
+    return new EveryKey(TAMARISK).otherwise(says(), says(faults));
+  }
+
+  /** K30 is W, K49 the semicolon, which is marked with its name; W is typed twice. */
+  @Test
+  void otherwise_ofADeadKey_isThatKey() {
+    assertEquals(Map.of("K30", 2), otherwise("K30: open"));
+    assertEquals(Map.of("K49", 1), otherwise("K49: open"));
+    assertEquals(Map.of(), otherwise());
+  }
+
+  /** Z comes between all others; of what it hides nothing is meant. */
+  @Test
+  void otherwise_ofAKeyThatSticks_isThatKeyAboveAll() {
+    Map<String, Integer> otherwise = otherwise("K23: stuck closed");
+    int most = otherwise.values().stream().mapToInt(Integer::intValue).max().orElseThrow();
+    assertEquals(most, otherwise.get("K23"));
+    assertFalse(otherwise.containsKey("K30"));
+  }
+
+  /** K5 takes back what is typed: nothing is left, and it is one of the eight without a sign. */
+  @Test
+  void otherwise_whereNoSignStays_isAKeyWithoutSign() {
+    assertEquals(
+        Set.of("K1", "K2", "K3", "K4", "K5", "K6", "K7", "K8"),
+        otherwise("K5: stuck closed").keySet());
+  }
+
+  /** Nothing came of the first row, so no key was tried. */
+  @Test
+  void otherwise_ofABoardThatHearsNoKey_isNone() {
+    assertEquals(Map.of(), otherwise("K3: stuck closed"));
   }
 
   @Test
