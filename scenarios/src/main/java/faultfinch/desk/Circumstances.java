@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 final class Circumstances {
   private static final Pattern OUT =
       Pattern.compile(
-          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:out|removed|pulled|unplugged|taken out)\\b:?"
+          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b:?"
               + "|\\bwithout (?:the )?([a-z]+\\d+)\\b:?");
   private static final Pattern VOLTS =
       Pattern.compile(

@@ -270,12 +270,22 @@ public final class Desk {
   }
 
   private List<String> pieces(String says) {
-    return BenchWords.isOfBytes(says.toLowerCase(Locale.ROOT))
-        ? List.of(says)
+    Backwards backwards = stand().phrases.backwards();
+    List<String> pieces =
+        Sentences.of(says).stream()
+            .map(backwards::inFull)
+            .flatMap(sentence -> piecesOf(sentence).stream())
+            .toList();
+    return pieces.isEmpty() ? List.of(says) : pieces;
+  }
+
+  private List<String> piecesOf(String sentence) {
+    return BenchWords.isOfBytes(sentence.toLowerCase(Locale.ROOT))
+        ? List.of(sentence)
         : Pieces.of(
             stand()
                 .phrases
-                .colours(subjects.apart(PINS_IN_A_ROW.matcher(says).replaceAll("$1 and "))));
+                .colours(subjects.apart(PINS_IN_A_ROW.matcher(sentence).replaceAll("$1 and "))));
   }
 
   private void note(Entry entry, String piece) {
@@ -338,14 +348,17 @@ public final class Desk {
       Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
       read = round.findings().isEmpty() ? read : round;
     }
-    if (alone && !spokenOf.isEmpty()) {
+    if (alone && !spokenOf.isEmpty() && stand().phrases.isNowhere(text)) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
+    if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
+      return;
+    }
     boolean pins = !read.findings().isEmpty() && text.matches(".*" + PINS + ".*");
     ofPins = pins ? text : ofPins;
-    spokenOf = read.findings().isEmpty() ? spokenOf : subject(read.findings().get(0).look());
+    spokenOf = read.findings().isEmpty() ? "" : subject(read.findings().get(0).look());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases.isOfTheRest(bared.text());
@@ -364,6 +377,19 @@ public final class Desk {
               ? stand().lookbook.examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
+  }
+
+  /** Whether one half of a piece that is not understood says something; then both are noted. */
+  private boolean goesByHalves(Entry entry, Circumstances.Bared bared) {
+    Optional<List<String>> halves = Pieces.halves(bared.text());
+    boolean some =
+        halves.stream()
+            .flatMap(List::stream)
+            .anyMatch(half -> !stand().phrases.read(plain.of(half)).findings().isEmpty());
+    if (some) {
+      halves.get().forEach(half -> note(under(entry, bared), half));
+    }
+    return some;
   }
 
   /** The piece before with other pins in it, if this one says no more of them than "the same". */

@@ -234,6 +234,16 @@ final class Phrases {
         .map(f -> new Read(List.of(f), Optional.empty()));
   }
 
+  /** For a report that begins. */
+  Backwards backwards() {
+    return new Backwards(places);
+  }
+
+  /** Whether no place of the board is named. */
+  boolean isNowhere(String text) {
+    return places.find(text, false).isNowhere();
+  }
+
   /** Whether pins or lines are named. */
   boolean isAtPins(String text) {
     return !places.find(text, false).lines().isEmpty();

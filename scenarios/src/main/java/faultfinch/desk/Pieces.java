@@ -26,7 +26,13 @@ final class Pieces {
               + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 
   private static final Pattern EXCEPT =
-      Pattern.compile("(?i)(.+?),? (?:but for|except for|except|apart from|save for|bar) (.+)");
+      Pattern.compile(
+          "(?i)(.+?),? (?:but for|except for|except|apart from|save for|bar(?= (?:the|its|one|two|for|[A-Z]+\\d))) (.+)");
+
+  /** What was measured, and a figure behind the colon. */
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "(?i)^((?!.*\").*(?:ohms|resistance|volts|voltage|current|frequency).*): (?=(?:under |over |about |less than |more than |only )*-?\\d)");
 
   private static final int SHORTEST_SENTENCE = 5;
 
@@ -59,6 +65,10 @@ final class Pieces {
    * What is said in general and, behind a colon, in particular; before it a few words are a label.
    */
   private static List<String> explained(String piece) {
+    String value = VALUE.matcher(piece).replaceFirst("$1 ");
+    if (!value.equals(piece)) {
+      return List.of(value);
+    }
     int colon = piece.contains("\"") ? -1 : piece.indexOf(": ");
     return colon < 0 || piece.substring(0, colon).split(" ").length < SHORTEST_SENTENCE
         ? List.of(piece)

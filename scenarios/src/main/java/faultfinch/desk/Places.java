@@ -65,6 +65,8 @@ final class Places {
   private static final Pattern NETS_CALLED =
       Pattern.compile("(?<= |^)([a-z]{1,4}) (?:lines|bus|nets|signals)(?= |$)");
 
+  private static final List<String> SIDES = List.of("outputs", "inputs", "output", "input");
+
   private static final String ROLE = "role ";
   private static final String NET = "net ";
   private static final String ELSE = " else ";
@@ -108,6 +110,16 @@ final class Places {
         .map(p -> Map.entry(p.role().substring(4).toLowerCase(Locale.ROOT), p.ref()));
   }
 
+  /** Whether the board has a part of this reference. */
+  boolean isPart(String ref) {
+    return parts.containsKey(ref.toLowerCase(Locale.ROOT));
+  }
+
+  /** Whether a part has a pin of this name or number. */
+  boolean isPin(String ref, String pin) {
+    return pad(ref.toLowerCase(Locale.ROOT), pin).isPresent();
+  }
+
   /** What keys are marked with, by reference in small letters. */
   Map<String, String> keyMarks() {
     return board.parts().stream()
@@ -133,6 +145,11 @@ final class Places {
     List<String> words = new ArrayList<>();
     boolean several = parts(text, capitals, feels, refs, words);
     List<List<Pad>> lines = new ArrayList<>();
+    if (refs.size() == 1 && !feels) {
+      String side = side(text, refs.iterator().next(), lines);
+      words.addAll(Stream.of(side).filter(w -> !w.isEmpty()).toList());
+      several |= side.endsWith("s");
+    }
     String rest = text;
     for (String w : words) {
       rest = Vocabulary.masked(rest, w);
@@ -201,6 +218,22 @@ final class Places {
       lines.removeIf(l -> !touches(l, refs));
     }
     return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
+  }
+
+  /**
+   * The word for one side of a part, "output", if it is in a text; what is on it joins the lines.
+   */
+  private String side(String text, String ref, List<List<Pad>> lines) {
+    for (String side : SIDES) {
+      if (Vocabulary.in(text, List.of(side)).isPresent()) {
+        parts.get(ref.toLowerCase(Locale.ROOT)).type().part().pinout().pins().stream()
+            .map(p -> new Pad(ref, p.name()))
+            .filter(p -> isOn(p, side))
+            .forEach(p -> lines.add(List.of(p)));
+        return lines.isEmpty() ? "" : side;
+      }
+    }
+    return "";
   }
 
   /** Groups of lines that a text speaks of, those with the longest words first. */

@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,6 +32,32 @@ final class Plain {
   private static final Pattern GIVES =
       Pattern.compile("(?i)(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=regulators?(?: |$))");
 
+  /** A regulator with volts and no unit, of its output if of nothing else: "VR1 5.0". */
+  private static final Pattern REGULATOR =
+      Pattern.compile(
+          "\\b(VR\\d+)(?:\\.| )?(?i:(out(?:put)?|in(?:put)?))?(?i: is| stays(?: at)?| at| gives| reads| only|:)*"
+              + " (\\d{1,2}[.,]\\d{1,2})(?= |$|,)(?! ?(?i:m?v|volts?|m?a|k?ohms?)\\b)");
+
+  /** A part felt against another one. */
+  private static final Pattern WARMER =
+      Pattern.compile(
+          "\\b([A-Z]+\\d+)(?: is| feels| gets)?(?: clearly| much| far| noticeably| a bit)? (warmer|hotter) than [A-Z]+\\d+(?= |$)");
+
+  /** What goes on meanwhile: "even with tune running in a loop". */
+  private static final Pattern MEANWHILE =
+      Pattern.compile(
+          "(?i) (?:even )?(?:with|while) [^,;]{2,30} (?:running|playing|going)(?: in a loop| all the time)?$");
+
+  /** Volts when it was cold or warm. */
+  private static final Pattern VOLTS_WHEN =
+      Pattern.compile("(?i)(?<=\\d V) (?:when )?(cold|hot|warm)(?= |$|,)");
+
+  /** The rail of 12 V by its volts: "12 V good". */
+  private static final Pattern TWELVE =
+      Pattern.compile(
+          "(?i)^((?:and |yet |but |also )?)(?:the )?\\+?12 ?v(?:olts?)? (?:is |was |also |still |too )*"
+              + "(?:good|right|ok|okay|there|present|fine|correct|normal)$");
+
   private static final String UNITS = " (?=(?:m?v|volts?|m?a|amps?|k?hz|hertz|k?ohms?)(?= |$))";
 
   /** Levels have no such opposites. */
@@ -47,7 +74,15 @@ final class Plain {
   String of(String phrase) {
     String text = END.matcher(phrase.strip()).replaceAll("").strip().replace('\u2019', '\'');
     text = RAIL.matcher(text).replaceAll("rail is $1 V");
+    text = REGULATOR.matcher(text).replaceAll(Plain::volts);
     text = UNIT.matcher(text).replaceAll("$1 $2");
+    text = VOLTS_WHEN.matcher(text).replaceAll(" when $1");
+    text = MEANWHILE.matcher(text).replaceAll("");
+    text =
+        WARMER
+            .matcher(text)
+            .replaceAll(m -> m.group(1) + (m.group(2).startsWith("w") ? " warm" : " hot"));
+    text = TWELVE.matcher(text).replaceAll(m -> m.group(1) + "12 v rail fine");
     text = GIVES.matcher(text).replaceAll("the ");
     for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
       text = replaced(text, number.getKey(), UNITS, number.getValue() + " ");
@@ -57,6 +92,11 @@ final class Plain {
       text = replaced(text, pair.getKey(), "(?= |$)", pair.getValue());
     }
     return text;
+  }
+
+  private static String volts(MatchResult m) {
+    boolean in = m.group(2) != null && m.group(2).toLowerCase(Locale.ROOT).startsWith("in");
+    return m.group(1) + (in ? " input " : " output ") + m.group(3) + " V";
   }
 
   /** Few of the words stand in a phrase, so they are looked for before a pattern is made. */

@@ -50,12 +50,13 @@ final class TapeWords {
     boolean load = says(small, "tape.load");
     if (says(small, "tape.save") && fails) {
       return finding(text, tape -> isLoaded(tape) && !isWritten(tape))
-          .or(() -> finding(text, tape -> !isWritten(tape)));
+          .or(() -> finding(text, tape -> isTyped(tape) && !isWritten(tape)));
     }
     if (fails) {
+      // Who blames the tape has seen that what is typed comes.
       return load
-          ? finding(text, tape -> !isLoaded(tape))
-          : finding(text, tape -> !tape.equals(healthy()));
+          ? finding(text, tape -> isTyped(tape) && !isLoaded(tape))
+          : finding(text, tape -> isTyped(tape) && !tape.equals(healthy()));
     }
     if (says(small, "tape.fine")) {
       return load ? finding(text, this::isLoaded) : finding(text, tape -> tape.equals(healthy()));
@@ -101,6 +102,11 @@ final class TapeWords {
   /** What was written can be loaded again. */
   private boolean isWritten(PlayedTape tape) {
     return tape.answers().equals(healthy().answers());
+  }
+
+  /** What stands first behind the prompt is as on a healthy board. */
+  private boolean isTyped(PlayedTape tape) {
+    return !tape.typed().isEmpty() && tape.typed().get(0).equals(healthy().typed().get(0));
   }
 
   private boolean isSilent(PlayedTape tape) {

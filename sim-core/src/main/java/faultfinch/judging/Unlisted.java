@@ -12,11 +12,11 @@ import java.util.function.Predicate;
 
 /**
  * What is left to do where the advisor's list is no guide. The board is tried by hand, and what did
- * otherwise comes first. Where a rail is wrong, all parts are felt and one that is hot is next,
- * then what makes the rail or passes it on. Clocks, resets and selects are looked at, and from the
- * first that is wrong one goes upstream; then comes what touches any net at which something was
- * wrong; then the symptom decides. Of several repairs the one that helps most often for its price
- * comes first, with such a complaint and then with any.
+ * otherwise comes first, then what is joined to it. Where a rail is wrong, all parts are felt and
+ * one that is hot is next, then what makes the rail or passes it on. Clocks, resets and selects are
+ * looked at, and from the first that is wrong one goes upstream; then comes what touches any net at
+ * which something was wrong; then the symptom decides. Of several repairs the one that helps most
+ * often for its price comes first, with such a complaint and then with any.
  */
 final class Unlisted implements Practice {
   private static final String HOT = Finger.HOT.name().toLowerCase(Locale.ROOT);
@@ -34,6 +34,8 @@ final class Unlisted implements Practice {
     for (String trial : wires.trials()) {
       Set<String> parts = wires.otherwise(trial, visit.look(trial));
       repair(visit, action -> at(action, parts));
+      Set<Net> nets = wires.signalsOf(parts);
+      repair(visit, action -> wires.touches(action, nets));
     }
     Upstream upstream = new Upstream(wires, visit);
     Set<Net> rails = upstream.rails();

@@ -118,7 +118,7 @@ final class Wires {
    * Whether a repair has to do with one of some nets; of a rail with what makes it or passes it on.
    */
   boolean touches(RepairAction repair, Set<Net> nets) {
-    List<String> places = Arrays.asList(repair.place().split("-(?=[A-Z])| "));
+    List<String> places = Arrays.asList(repair.place().split("&|-(?=[A-Z])| "));
     return nets.stream()
         .flatMap(n -> n.pads().stream().filter(p -> !supply(n) || makes(pin(p))))
         .anyMatch(p -> places.contains(p.ref()) || places.contains(p.text()));
@@ -158,6 +158,13 @@ final class Wires {
     return HandsOn.of(board).stream()
         .filter(h -> h.name().equals(trial))
         .flatMap(h -> h.otherwise(usual, shown).keySet().stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** Nets of some parts, without rails. */
+  Set<Net> signalsOf(Set<String> parts) {
+    return board.nets().stream()
+        .filter(n -> !supply(n) && n.pads().stream().anyMatch(p -> parts.contains(p.ref())))
         .collect(Collectors.toSet());
   }
 

@@ -1,0 +1,119 @@
+package faultfinch.desk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Pins said by number only, and "its output", belong to the part that was spoken of last: each is
+ * named in full here, sentence by sentence.
+ */
+final class Backwards {
+  private static final Pattern REF = Pattern.compile("\\b[A-Z]{1,3}\\d{1,2}\\b(?!\\.)");
+
+  private static final String LIST =
+      "(\\d{1,2}(?:(?:, and |, or |, | and | or | & | to | thru |-)\\d{1,2})+)";
+
+  private static final String PINS =
+      "(?:the |all )?(?:other )?(?:(?:two|three|four|five|six) )?"
+          + "(?:(?:data|address|input|output|select|enable|used) )?(?:pins|legs|inputs|outputs|pin|leg)";
+
+  /** No figure with a unit behind it, and no share: "1 and 2 V", "3 of 8". */
+  private static final String NO_UNIT =
+      "(?! ?(?:m?v|volts?|m?a|k|k?ohms?|[km]?hz|times?|of \\d)\\b)(?![.\\d])";
+
+  private static final Pattern PINS_LISTED =
+      Pattern.compile(
+          "(?i)(?:\\b([A-Z]{1,3}\\d{1,2})(?: on| at)? )?\\b"
+              + PINS
+              + " (?:\\(pins? )?"
+              + LIST
+              + "\\)?"
+              + NO_UNIT
+              + "(?: (?:of|on|at) (?:the )?([A-Z]{1,3}\\d{1,2})\\b)?(?! (?:of|on|at) (?:the |all )?[a-z])");
+
+  private static final Pattern PIN_ALONE =
+      Pattern.compile(
+          "(?i)(?<![\\w.] )(?<!\\d )\\b(?:but )?(pin|leg) (\\d{1,2})\\b"
+              + NO_UNIT
+              + "(?! (?:of|on|at|from) )");
+
+  private static final Pattern ITS =
+      Pattern.compile(
+          "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
+              + "[A-Z]+\\d*/?)\\b)");
+
+  private final Places places;
+  private String part = "";
+
+  /** Nothing was spoken of yet. */
+  Backwards(Places places) {
+    this.places = places;
+  }
+
+  /** A sentence with every pin named in full; the next one goes on from its last part. */
+  String inFull(String sentence) {
+    String before = part;
+    String text =
+        replaced(ITS, sentence, m -> called(sentence, m.start(), before).map(r -> r + " "));
+    String all = text;
+    text = replaced(PINS_LISTED, text, m -> pins(m, called(all, m.start(), before)));
+    String listed = text;
+    text =
+        replaced(
+            PIN_ALONE,
+            text,
+            m ->
+                called(listed, m.start(), before)
+                    .filter(ref -> places.isPin(ref, m.group(2)))
+                    .map(ref -> ref + " pin " + m.group(2)));
+    part = called(text, text.length(), before).orElse("");
+    return text;
+  }
+
+  /** The part that was named last before a place in a text, else in a text before. */
+  private Optional<String> called(String text, int end, String before) {
+    Matcher m = REF.matcher(text.substring(0, end));
+    String last = before;
+    while (m.find()) {
+      last = places.isPart(m.group()) ? m.group() : last;
+    }
+    return Optional.of(last).filter(ref -> !ref.isEmpty());
+  }
+
+  private Optional<String> pins(MatchResult m, Optional<String> before) {
+    Optional<String> named = Stream.of(m.group(1), m.group(3)).filter(r -> r != null).findFirst();
+    Optional<String> ref = named.filter(places::isPart).or(() -> before);
+    List<String> numbers = numbers(m.group(2));
+    boolean known = ref.isPresent() && numbers.stream().allMatch(n -> places.isPin(ref.get(), n));
+    return known && named.map(places::isPart).orElse(true)
+        ? Optional.of(
+            numbers.stream().map(n -> ref.get() + "." + n).collect(Collectors.joining(" and ")))
+        : Optional.empty();
+  }
+
+  private static List<String> numbers(String list) {
+    return Stream.of(list.split(", and |, or |, | and | or | & "))
+        .flatMap(
+            one -> {
+              String[] ends = one.split(" to | thru |-");
+              int from = Integer.parseInt(ends[0]);
+              return IntStream.rangeClosed(from, Integer.parseInt(ends[ends.length - 1]))
+                  .mapToObj(String::valueOf);
+            })
+        .toList();
+  }
+
+  private static String replaced(
+      Pattern pattern, String text, Function<MatchResult, Optional<String>> with) {
+    return pattern
+        .matcher(text)
+        .replaceAll(m -> Matcher.quoteReplacement(with.apply(m).orElse(m.group())));
+  }
+}
