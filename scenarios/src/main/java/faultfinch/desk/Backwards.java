@@ -40,7 +40,7 @@ final class Backwards {
 
   private static final Pattern PIN_ALONE =
       Pattern.compile(
-          "(?i)(?<![\\w.] )(?<!\\d )\\b(?:but )?(pin|leg) (\\d{1,2})\\b"
+          "(?i)(?<![a-z]\\d{1,2} |\\. | of | on | at )\\b(pin|leg) (\\d{1,2})\\b"
               + NO_UNIT
               + "(?! (?:of|on|at|from) )");
 

@@ -1,9 +1,12 @@
 package faultfinch.desk;
 
 import faultfinch.bench.BenchRom;
+import faultfinch.board.Board;
+import faultfinch.board.Milestone;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** What a round of the bench ROM says of its stations and of the lines of their ribbons. */
 final class BenchWords {
@@ -25,7 +29,7 @@ final class BenchWords {
           "(?<= |^)(?:bit|bits|line|data line|gap at|gap in|hole at|hole in|d|md) ?([0-7])(?=[ ,]|$)");
   private static final Pattern SPOKEN =
       Pattern.compile(
-          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|diagnostic rom)(?= |$)");
+          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|diagnostic rom)(?=[ :]|$)");
 
   private static final Pattern WROTE =
       Pattern.compile("(?<= |^)(?:wrote|sent|writes|write) ([0-9a-f]{2})(?=[ ,]|$)");
@@ -42,19 +46,31 @@ final class BenchWords {
               + "(?=[ ,]|$)");
 
   private static final int RADIX = 16;
+  private static final int LINES = 8;
 
   /** A byte that was written, and what was read of it. */
   private record Bytes(int wrote, int read) {}
 
+  private static final Pattern STATION_NAME = Pattern.compile("station (\\d+)");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
+
+  /** What is about to be tried, by the number of the station. */
+  private final Map<Integer, String> tries = new LinkedHashMap<>();
 
   /** The lines of each round that was asked for. */
   private final Map<String, Optional<Stations>> rounds = new HashMap<>();
 
-  BenchWords(Lookbook lookbook, Vocabulary vocabulary) {
+  BenchWords(Board board, Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
+    for (Milestone milestone : board.benchRom().map(rom -> rom.milestones()).orElse(List.of())) {
+      Matcher m = STATION_NAME.matcher(milestone.name());
+      if (m.matches()) {
+        tries.put(Integer.valueOf(m.group(1)), milestone.says());
+      }
+    }
   }
 
   /** Whether a station is named, in small letters. */
@@ -85,16 +101,28 @@ final class BenchWords {
       int number = Integer.parseInt(station.group(1));
       said.add(outcome -> differing(outcome, number).filter(d -> d != well).isPresent());
     }
+    List<Integer> stations = of(text);
+    boolean ill = !well && Vocabulary.in(text, vocabulary.words("bench.ill")).isPresent();
+    if (!stations.isEmpty() && (well || ill)) {
+      said.add(
+          outcome ->
+              well
+                  ? stations.stream()
+                      .allMatch(s -> differing(outcome, s).filter(d -> !d).isPresent())
+                  : stations.stream().anyMatch(s -> differing(outcome, s).orElse(false)));
+    }
     List<Integer> bits = BIT.matcher(text).results().map(m -> Integer.valueOf(m.group(1))).toList();
+    boolean only = Vocabulary.in(text, vocabulary.words("inks.only")).isPresent();
     if (!bits.isEmpty()) {
       said.add(
           outcome ->
               stations(outcome)
                   .filter(s -> bits.stream().allMatch(line -> s.hasGap(line) != well))
+                  .filter(s -> well || !only || gaps(s) == bits.size())
                   .isPresent());
     } else if (Vocabulary.in(text, vocabulary.words("bench.every-line")).isPresent()) {
       said.add(outcome -> stations(outcome).filter(Stations::isAll).isPresent());
-    } else if (well && !isOfAStation(text)) {
+    } else if (well && !isOfAStation(text) && stations.isEmpty()) {
       said.add(outcome -> stations(outcome).filter(Stations::isWell).isPresent());
     }
     List<String> meant =
@@ -105,6 +133,23 @@ final class BenchWords {
         ? Optional.empty()
         : Optional.of(
             new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+  }
+
+  /** The stations that try what a text speaks of: "rom 1", "the memory". */
+  private List<Integer> of(String text) {
+    String rest = text;
+    for (String name : vocabulary.subjects("bench")) {
+      rest = Vocabulary.masked(rest, name);
+    }
+    for (Vocabulary.Group group : vocabulary.groups("station")) {
+      if (!isOfAStation(text) && Vocabulary.in(rest, group.words()).isPresent()) {
+        return tries.entrySet().stream()
+            .filter(e -> e.getValue().matches(group.which()))
+            .map(Map.Entry::getKey)
+            .toList();
+      }
+    }
+    return List.of();
   }
 
   /** A round in which some station, or this one, wrote and read just so. */
@@ -132,6 +177,10 @@ final class BenchWords {
         ? Optional.empty()
         : Optional.of(
             new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+  }
+
+  private static long gaps(Stations stations) {
+    return IntStream.range(0, LINES).filter(stations::hasGap).count();
   }
 
   private static String hex(Pattern which, String text) {

@@ -348,7 +348,7 @@ public final class Desk {
       Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
       read = round.findings().isEmpty() ? read : round;
     }
-    if (alone && !spokenOf.isEmpty() && stand().phrases.isNowhere(text)) {
+    if (alone && !spokenOf.isEmpty() && mayGoOn(text)) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
       read = again.findings().isEmpty() ? read : again;
@@ -377,6 +377,12 @@ public final class Desk {
               ? stand().lookbook.examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
+  }
+
+  /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */
+  private boolean mayGoOn(String text) {
+    return stand().phrases.isNowhere(text)
+        || spokenOf.equals(BenchWords.SPOKEN_OF) && !stand().phrases.isAtPins(text);
   }
 
   /** Whether one half of a piece that is not understood says something; then both are noted. */

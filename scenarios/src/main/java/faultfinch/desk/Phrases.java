@@ -105,7 +105,7 @@ final class Phrases {
     places = new Places(board, vocabulary);
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
-    benchWords = new BenchWords(lookbook, vocabulary);
+    benchWords = new BenchWords(board, lookbook, vocabulary);
     currentWords = new CurrentWords(lookbook, vocabulary);
     fuseWords = new FuseWords(lookbook, vocabulary);
     stickWords = new StickWords(lookbook, vocabulary);

@@ -56,7 +56,7 @@ final class Vocabulary {
     }
     for (String key : texts.keySet()) {
       String[] names = key.split("\\.");
-      boolean group = List.of("line", "part", "report", "alone").contains(names[0]);
+      boolean group = List.of("line", "part", "report", "alone", "station").contains(names[0]);
       if (key.endsWith(WORDS) && !group) {
         Shows shows = Shows.of(texts.get(key.replace(WORDS, ".shows")));
         Meaning meaning = new Meaning(names[0], names[1], shows);

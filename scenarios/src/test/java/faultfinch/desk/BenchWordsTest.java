@@ -60,6 +60,11 @@ class BenchWordsTest {
         "bench ROM: wrote FF, read DF        | LINE_5",
         "bench ROM: read DF for FF           | LINE_5",
         "bench ROM: hole at 5 in the ribbon  | LINE_5",
+        // Station 2 tries page 0, as its milestone says.
+        "bench ROM: memory bad               | LINE_5",
+        "bench ROM finds memory errors       | LINE_5",
+        "bench ROM: memory good              | WELL",
+        "bench ROM: only bit 5 bad           | LINE_5",
         "bench ROM fails                     | LINE_5 NOTHING",
         "bench ROM shows nothing             | NOTHING",
       })

@@ -1,0 +1,43 @@
+package faultfinch.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import faultfinch.board.BoardReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** U30 has 16 pins, U1 40; VR1 has an output. */
+class BackwardsTest {
+  private static Backwards backwards() {
+    return new Backwards(new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "inputs of U30 (pins 12 to 14) pulse; inputs of U30 (U30.12 and U30.13 and U30.14 pulse",
+        "U30 pins 4, 7 and 9 still; U30.4 and U30.7 and U30.9 still",
+        "pins 3 and 6 of U30 high; U30.3 and U30.6 high",
+        "U27 low, its output too; U27 low, U27 output too",
+        "U1 hot but pin 7 pulses; U1 hot but U1 pin 7 pulses",
+        // Of other parts, with a unit behind it, or no pin of the part.
+        "pin 4 of the memories pulses; pin 4 of the memories pulses",
+        "U30 between 1 and 2 V; U30 between 1 and 2 V",
+        "U30 pins 40 and 41 high; U30 pins 40 and 41 high",
+        "pin 7 pulses; pin 7 pulses"
+      })
+  void inFull_namesThePinsOfThePartSpokenOfLast(String said, String full) {
+    assertEquals(full, backwards().inFull(said));
+  }
+
+  @Test
+  void inFull_goesOnFromTheSentenceBefore() {
+    Backwards backwards = backwards();
+    backwards.inFull("U1 gets its clock");
+    assertEquals("U1 pin 7 never pulses", backwards.inFull("pin 7 never pulses"));
+    assertEquals("VR1 is hot", backwards.inFull("VR1 is hot"));
+    assertEquals("VR1 output is low", backwards.inFull("its output is low"));
+  }
+}
