@@ -277,6 +277,6 @@ final class Findings {
     quantities.addAll(vocabulary.words("every"));
     quantities.addAll(vocabulary.words("none"));
     List<String> words = place.words().stream().filter(w -> !quantities.contains(w)).toList();
-    return words.isEmpty() ? kind : kind + " " + String.join(" ", words);
+    return words.isEmpty() ? kind : kind + " " + places.capitals(String.join(" ", words));
   }
 }

@@ -120,6 +120,13 @@ final class Places {
     return pad(ref.toLowerCase(Locale.ROOT), pin).isPresent();
   }
 
+  /** A text with the references of parts, and pins behind them, in capitals. */
+  String capitals(String text) {
+    return Arrays.stream(text.split(" "))
+        .map(w -> isPart(w.split("[.-]", 2)[0]) ? w.toUpperCase(Locale.ROOT) : w)
+        .collect(Collectors.joining(" "));
+  }
+
   /** What keys are marked with, by reference in small letters. */
   Map<String, String> keyMarks() {
     return board.parts().stream()

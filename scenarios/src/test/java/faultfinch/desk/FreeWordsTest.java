@@ -97,13 +97,13 @@ class FreeWordsTest {
         "U7 is cold while its neighbours are warm | finger U7 | U7.VCC: open pin | K44: open",
         "the 5 V regulator runs very hot       | finger regulator | C2: short | K44: open",
         "12V is missing at the sound chip      | meter chip 12 v rail | lead: open | K44: open",
-        "U1 has no 5 V                         | meter u1 rail | F1: open | K44: open",
+        "U1 has no 5 V                         | meter U1 rail | F1: open | K44: open",
         "D0 to D6 pulse                        | probe d0 to d6 | K44: open | F1: open",
         // A stuck 6 stands behind the prompt, and nobody calls that a fault of the picture.
         "picture fine                          | screen | K40: stuck closed | U26.INK2: open pin",
         "The apostrophe key doesnt do anything | every key | K56: open     | K44: open",
         // Each pin for itself, though one net joins both: P4 goes from U22 and U23 to U24.
-        "U22.Q4 and U23.Q4 both stay low       | probe u22.q4 and u23.q4 | U18.1A: reads high | K44: open",
+        "U22.Q4 and U23.Q4 both stay low       | probe U22.Q4 and U23.Q4 | U18.1A: reads high | K44: open",
         "Zero key not working                  | every key | K44: open      | K43: open",
         "joystick 1 won't go up                | sticks | D10: open         | D12: open",
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
@@ -112,8 +112,8 @@ class FreeWordsTest {
         // A key by its reference; parts from one to another.
         "K16 dead                              | every key | K16: open     | K30: open",
         "K23 sticks                            | every key | K23: stuck closed | K16: open",
-        "U4 to U11 warm                        | finger u4 to u11 | VR1: shorted | U4.D: open pin",
-        "U4-U11 cold                           | finger u4-u11 | U41.VCC: clamps to ground through 1 ohm | U4.D: open pin",
+        "U4 to U11 warm                        | finger U4 to U11 | VR1: shorted | U4.D: open pin",
+        "U4-U11 cold                           | finger U4-U11 | U41.VCC: clamps to ground through 1 ohm | U4.D: open pin",
         // A row of keys with a hole, or without its first; a figure by its name.
         "letter row gives wertyuiop*/ and no more | every key | K13: open  | K30: open",
         "the row test gave adfghjkl            | every key | K29: open      | K37: open",

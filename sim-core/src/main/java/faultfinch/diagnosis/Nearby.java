@@ -104,22 +104,13 @@ final class Nearby {
     return alike;
   }
 
-  /**
-   * Where a likeness is, and what cures it.
-   *
-   * @param cures chance in per cent, by action
-   */
-  private record Place(RepairAction repair, Map<RepairAction, Integer> cures) {}
-
-  /** Sums by the least repair: what that cures alone is all cured by the same others too. */
-  private Map<Place, Double> places(double[] likenesses) {
-    Map<RepairAction, Place> known = new HashMap<>();
-    Map<Place, Double> sums = new LinkedHashMap<>();
+  /** By the least repair: all that one cures is cured by the same others too. */
+  private Map<RepairAction, Double> places(double[] likenesses) {
+    Map<RepairAction, Double> sums = new LinkedHashMap<>();
     double all = 0;
     for (Suspect suspect : suspects.all()) {
       double weight = suspect.weight() * likenesses[dictionary.row(suspect.fault())];
-      Place place = known.computeIfAbsent(suspect.repair(), r -> new Place(r, suspect.cures()));
-      sums.merge(place, weight, Double::sum);
+      sums.merge(suspect.repair(), weight, Double::sum);
       all += weight;
     }
     double least = all * NOTHING;
@@ -127,20 +118,30 @@ final class Nearby {
     return sums;
   }
 
-  private Map<RepairAction, Double> chances(Map<Place, Double> places) {
+  /** Chance in per cent of all that cures what a least repair cures, by that repair. */
+  private Map<RepairAction, Map<RepairAction, Integer>> cures() {
+    Map<RepairAction, Map<RepairAction, Integer>> cures = new HashMap<>();
+    suspects.all().forEach(s -> cures.putIfAbsent(s.repair(), s.cures()));
+    return cures;
+  }
+
+  private Map<RepairAction, Double> chances(Map<RepairAction, Double> places) {
     Map<RepairAction, Double> usual = usual();
+    Map<RepairAction, Map<RepairAction, Integer>> cures = cures();
     Map<RepairAction, Double> chances = new LinkedHashMap<>();
     places.forEach(
         (place, weight) -> {
-          place.cures.forEach(
-              (action, chance) -> chances.merge(action, weight * chance / SURE, Double::sum));
+          cures
+              .get(place)
+              .forEach(
+                  (action, chance) -> chances.merge(action, weight * chance / SURE, Double::sum));
           Map<RepairAction, Double> part = new LinkedHashMap<>();
           Map<RepairAction, Double> net = new LinkedHashMap<>();
           usual.forEach(
               (action, often) -> {
-                if (whereabouts.samePart(action, place.repair)) {
+                if (whereabouts.samePart(action, place)) {
                   part.put(action, often);
-                } else if (whereabouts.sameNet(action, place.repair)) {
+                } else if (whereabouts.sameNet(action, place)) {
                   net.put(action, often);
                 }
               });
