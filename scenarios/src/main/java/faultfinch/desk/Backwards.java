@@ -44,6 +44,11 @@ final class Backwards {
               + NO_UNIT
               + "(?! (?:of|on|at|from) )");
 
+  /** At the beginning of a piece: "too hot to touch, output 2 V". */
+  private static final Pattern SIDE =
+      Pattern.compile(
+          "(?i)(?<=^|, |; )(?=(?:output|input)s? (?:is |at |only |of |about |voltage |= )*-?\\d[\\d.,]* ?m?v)");
+
   private static final Pattern ITS =
       Pattern.compile(
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
@@ -62,6 +67,8 @@ final class Backwards {
     String before = part;
     String text =
         replaced(ITS, sentence, m -> called(sentence, m.start(), before).map(r -> r + " "));
+    String own = text;
+    text = replaced(SIDE, text, m -> called(own, m.start(), before).map(r -> r + " "));
     String all = text;
     text = replaced(PINS_LISTED, text, m -> pins(m, called(all, m.start(), before)));
     String listed = text;

@@ -29,7 +29,7 @@ final class BenchWords {
           "(?<= |^)(?:bit|bits|line|data line|gap at|gap in|hole at|hole in|d|md) ?([0-7])(?=[ ,]|$)");
   private static final Pattern SPOKEN =
       Pattern.compile(
-          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|diagnostic rom)(?=[ :]|$)");
+          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|memory bit|ram bit|diagnostic rom)(?=[ :]|$)");
 
   private static final Pattern WROTE =
       Pattern.compile("(?<= |^)(?:wrote|sent|writes|write) ([0-9a-f]{2})(?=[ ,]|$)");

@@ -73,7 +73,7 @@ public final class Desk {
 
   private final Notes notes;
 
-  /** Something lasting of which it is not said yet what came of it, and in which words. */
+  /** Something of which it is not said yet what came of it, and in which words. */
   private Optional<Deeds.Deed> open = Optional.empty();
 
   private String openSaid = "";
@@ -223,7 +223,7 @@ public final class Desk {
     }
     Optional<Deeds.Deed> deed = deeds.of(plain.of(piece));
     boolean known = deed.isPresent() && deed.get().result() != Deeds.Result.NOT_SAID;
-    if (deed.isEmpty() || !known && !deed.get().kind().lasts()) {
+    if (deed.isEmpty()) {
       return false;
     }
     settle();
@@ -247,7 +247,11 @@ public final class Desk {
     if (open.isPresent()) {
       Deeds.Deed deed = open.get();
       open = Optional.empty();
-      came(openSaid, deed);
+      if (deed.kind().lasts()) {
+        came(openSaid, deed);
+      } else {
+        keep(openSaid, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, openSaid, List.of()));
+      }
     }
   }
 

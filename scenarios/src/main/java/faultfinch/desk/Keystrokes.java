@@ -20,6 +20,10 @@ final class Keystrokes {
   /** A letter that is a word too counts only where it is called a letter. */
   private static final Set<String> WORDS = Set.of("a", "i");
 
+  /** Behind these a figure is no key: "memory bit 3 stuck". */
+  private static final Set<String> OF_LINES =
+      Set.of("bit", "bits", "line", "lines", "pin", "page", "station");
+
   /** Behind a figure these are no letters: "12 V is missing". */
   private static final Set<String> UNITS = Set.of("v", "a", "k");
 
@@ -168,7 +172,8 @@ final class Keystrokes {
               || before.equals("the") && token.equals("i");
       boolean article = token.equals("a") && !NAMED.contains(before);
       boolean unit = UNITS.contains(token) && FIGURE.matcher(before).matches();
-      boolean letter = token.length() == 1 && !token.equals("&") && !article && !unit;
+      boolean line = OF_LINES.contains(before);
+      boolean letter = token.length() == 1 && !token.equals("&") && !article && !unit && !line;
       if (letter && (called || !WORDS.contains(token.toLowerCase(Locale.ROOT)))) {
         letters.add(token.toLowerCase(Locale.ROOT));
       }

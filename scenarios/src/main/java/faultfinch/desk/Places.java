@@ -32,7 +32,8 @@ final class Places {
 
   private static final String BENCH_ROM = "bench rom";
   private static final Pattern PIN_BEHIND =
-      Pattern.compile("(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | on | at | )([^ ]+)(?= |$)");
+      Pattern.compile(
+          "(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | on | at | )([^ ]+)(?= |$)(?! m?v(?: |$))");
   private static final Pattern PIN_BEFORE =
       Pattern.compile(
           "(?<= |^)(?:(?:pin|pad|leg) )?([^ ]+)(?: (?:pin|pad|leg))? (?:of|on|at|off|from) "

@@ -18,7 +18,8 @@ final class Plain {
   private static final Pattern RAIL =
       Pattern.compile(
           "(?i)(?<= |^)(?:the )?(?:\\+?5 ?v(?:olts?)?(?: rail| line| supply)?|(?:5 v )?supply)"
-              + "(?: is| measures| measured| reads| at|:| =)? (?:about |around )?"
+              + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
+              + " (?:about |around )?"
               + "(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)");
 
   /** A pin such as U33 4A is no current, and neither is a byte that was written. */
@@ -41,7 +42,13 @@ final class Plain {
   /** A part felt against another one. */
   private static final Pattern WARMER =
       Pattern.compile(
-          "\\b([A-Z]+\\d+)(?: is| feels| gets)?(?: clearly| much| far| noticeably| a bit)? (warmer|hotter) than [A-Z]+\\d+(?= |$)");
+          "(?<= |^)([A-Z]+\\d+|(?i:one (?:of the )?(?:rams?|memory|memories|chips?|ics?)(?: chips?)?))(?: is| are| feels?| gets?)?(?: clearly| much| far| noticeably| a bit)? (warmer|hotter)"
+              + " than (?:[A-Z]+\\d+|(?:the |its |any |all )*(?:others?|rest|neighbours?)(?: [a-z]+)?)(?= |$)");
+
+  /** The same of a part: "no 12 V at U21". */
+  private static final Pattern NO_TWELVE =
+      Pattern.compile(
+          "(?i)\\bno \\+?12 ?v(?:olts?)? (?:at|on|to|reaches) (?:the )?(?-i:([A-Z]+\\d+))(?= |$)");
 
   /** What goes on meanwhile: "even with tune running in a loop". */
   private static final Pattern MEANWHILE =
@@ -51,6 +58,20 @@ final class Plain {
   /** Volts when it was cold or warm. */
   private static final Pattern VOLTS_WHEN =
       Pattern.compile("(?i)(?<=\\d V) (?:when )?(cold|hot|warm)(?= |$|,)");
+
+  /**
+   * A board that works as long as it is warm enough, or cold: "works for ten minutes then freezes".
+   */
+  private static final Pattern FOR_A_WHILE =
+      Pattern.compile(
+          "(?i)^.*\\b(?:works|runs|fine|ok|good|perfect)\\b.* for (?:about |some |the first |a )?(?:few |couple of |\\w+ )?"
+              + "min(?:ute)?s?,?(?: and)? then (?:it )?(?:freezes|hangs|crashes|dies|stops|locks up|goes wild|garbage)\\b.*$");
+
+  /** What a hand on a part does: "works when I press on U9". */
+  private static final Pattern WHILE_PRESSED =
+      Pattern.compile(
+          "(?i)^(?:it |board |machine |only )*(?:works|runs|starts|comes up|boots)(?: again| fine)? (?:when|if|while|as long as)"
+              + " (?:i |you |one )?(?:press|push|lean|squeeze|wiggle)(?:es|ing)?(?: down)?(?: on)?(?: the)? (?-i:([A-Z]+\\d+))$");
 
   /** The rail of 12 V by its volts: "12 V good". */
   private static final Pattern TWELVE =
@@ -78,6 +99,9 @@ final class Plain {
     text = UNIT.matcher(text).replaceAll("$1 $2");
     text = VOLTS_WHEN.matcher(text).replaceAll(" when $1");
     text = MEANWHILE.matcher(text).replaceAll("");
+    text = NO_TWELVE.matcher(text).replaceAll("$1 12 v rail missing");
+    text = FOR_A_WHILE.matcher(text).replaceFirst("crashes when warm");
+    text = WHILE_PRESSED.matcher(text).replaceFirst("pressing on $1 brings it back");
     text =
         WARMER
             .matcher(text)

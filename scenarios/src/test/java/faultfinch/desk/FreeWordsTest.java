@@ -109,6 +109,14 @@ class FreeWordsTest {
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",
         "the joystick is dead                  | sticks | U30.Y8/: open pin | D10: open",
         "fire button dead                      | sticks | K65: open         | K61: open",
+        // Volts and warmth as people have them.
+        "5 V is only 4.3 V                     | meter rail | VR1: low         | K44: open",
+        "VR1 output 4.2                        | meter VR1.OUT | VR1: low      | K44: open",
+        "U15 is hotter than U16                | finger U15 | U15: reversed     | K44: open",
+        "no chip hot                           | finger chip | VR1: dead       | U18: reversed",
+        "only one note of the chord            | listen | U34: defect voice-a-dead | K44: open",
+        "U25 output low                        | probe U25.DOT at the pin | U25.DOT: drives low | K44: open",
+        "memory bit 3 stuck                    | bench ROM | U7: cell 0000 bit 0 stuck low | K16: open",
         // A key by its reference; parts from one to another.
         "K16 dead                              | every key | K16: open     | K30: open",
         "K23 sticks                            | every key | K23: stuck closed | K16: open",
