@@ -33,6 +33,9 @@ final class Plain {
   private static final Pattern GIVES =
       Pattern.compile("(?i)(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=regulators?(?: |$))");
 
+  /** As often as that, and no amperes: "more than 4 a second". */
+  private static final Pattern A_SECOND = Pattern.compile("(?i)(?<=\\d) a (second|minute)\\b");
+
   /** A regulator with volts and no unit, of its output if of nothing else: "VR1 5.0". */
   private static final Pattern REGULATOR =
       Pattern.compile(
@@ -95,6 +98,7 @@ final class Plain {
   String of(String phrase) {
     String text = END.matcher(phrase.strip()).replaceAll("").strip().replace('\u2019', '\'');
     text = RAIL.matcher(text).replaceAll("rail is $1 V");
+    text = A_SECOND.matcher(text).replaceAll(" per $1");
     text = REGULATOR.matcher(text).replaceAll(Plain::volts);
     text = UNIT.matcher(text).replaceAll("$1 $2");
     text = VOLTS_WHEN.matcher(text).replaceAll(" when $1");
