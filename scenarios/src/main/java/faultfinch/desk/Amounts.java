@@ -27,6 +27,13 @@ final class Amounts {
   private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d{1,2}(?= |$)");
   private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
 
+  /**
+   * So many times as far as the nearest outcome, or such a share of the figure, is about as far.
+   */
+  private static final double AS_FAR = 3;
+
+  private static final double OF_FIGURE = 0.1;
+
   /** So far off a pitch may be told. */
   private static final double EAR = 0.02;
 
@@ -58,6 +65,20 @@ final class Amounts {
       double[] right = span(kind, healthy).orElse(new double[] {from, to});
       double[] is = span(kind, outcome).orElse(right);
       return to < right[0] && is[1] <= right[0] || from > right[1] && is[0] >= right[1];
+    }
+
+    /** How far an outcome is from this, in its unit; 0 if it holds some of it. */
+    double distance(String outcome) {
+      return Arrays.stream(outcome.split(" or "))
+          .flatMap(step -> span(kind, step).stream())
+          .mapToDouble(s -> Math.max(0, Math.max(s[0] - to, from - s[1])))
+          .min()
+          .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether an outcome is as far off as the nearest one, or hardly farther. */
+    boolean isAboutAsFar(String outcome, double nearest) {
+      return distance(outcome) <= Math.max(AS_FAR * nearest, OF_FIGURE * Math.abs(to));
     }
 
     /** Whether a note of what is heard has this pitch. */

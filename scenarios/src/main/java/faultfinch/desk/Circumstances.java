@@ -21,7 +21,7 @@ final class Circumstances {
   private static final Pattern OUT =
       Pattern.compile(
           "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b:?"
-              + "|\\bwithout (?:the )?([a-z]+\\d+)\\b:?");
+              + "|\\b(?:without|removed|unplugged|pulled|pulling|took out) (?:the )?([a-z]+\\d+)(?: out)?\\b(?! and )(?:, )?:?");
   private static final Pattern VOLTS =
       Pattern.compile(
           "(?i)\\b(?:at|on|with) (?:a )?(\\d+(?:\\.\\d+)?) ?v (?:supply|from the bench supply|bench supply)\\b");

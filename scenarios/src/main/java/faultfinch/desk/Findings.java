@@ -115,19 +115,30 @@ final class Findings {
   }
 
   /**
-   * Outcomes that a figure means. Where no fault of the list shows it, any that is off to the same
-   * side: a regulator that is low is so by one figure in the list, by another on a bench.
+   * Outcomes that a figure means. Where no fault of the list shows it, the nearest that are off to
+   * the same side: a regulator that is low is so by one figure in the list, by another on a bench.
    */
   private BiPredicate<String, String> figures(
       Amounts.Amount amount, String kind, String text, Place place) {
     BiPredicate<String, String> covers =
         (outcome, healthy) ->
             kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
-    BiPredicate<String, String> side = amount::isOnTheSideOf;
     String small = text.toLowerCase(Locale.ROOT);
     List<String> looks =
         lookPlaces.of(kind, place, false, small).stream().flatMap(List::stream).toList();
-    return !shown(looks, covers) && shown(looks, side) ? side : covers;
+    double nearest =
+        looks.stream()
+            .map(lookbook::outcomes)
+            .flatMap(
+                all -> all.stream().filter(outcome -> amount.isOnTheSideOf(outcome, all.get(0))))
+            .mapToDouble(amount::distance)
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    boolean shown = shown(looks, covers) || Double.isInfinite(nearest);
+    return shown
+        ? covers
+        : (outcome, healthy) ->
+            amount.isOnTheSideOf(outcome, healthy) && amount.isAboutAsFar(outcome, nearest);
   }
 
   private boolean shown(List<String> looks, BiPredicate<String, String> covers) {

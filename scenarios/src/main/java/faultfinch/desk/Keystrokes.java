@@ -27,6 +27,10 @@ final class Keystrokes {
   /** Behind a figure these are no letters: "12 V is missing". */
   private static final Set<String> UNITS = Set.of("v", "a", "k");
 
+  /** Before these a figure is no key either. */
+  private static final Set<String> OF_FIGURES =
+      Set.of("v", "mv", "volt", "volts", "ma", "ohm", "ohms", "k", "mhz", "khz", "hz");
+
   private static final Pattern FIGURE = Pattern.compile("[-+]?\\d+(?:[.,]\\d+)?");
 
   private static final Pattern MARKS = Pattern.compile("^[\"'(]+|[\"',;:!?)]+$");
@@ -171,7 +175,9 @@ final class Keystrokes {
               || JOINED.contains(before) && i > 1 && tokens.get(i - 2).length() == 1
               || before.equals("the") && token.equals("i");
       boolean article = token.equals("a") && !NAMED.contains(before);
-      boolean unit = UNITS.contains(token) && FIGURE.matcher(before).matches();
+      boolean unit =
+          UNITS.contains(token) && FIGURE.matcher(before).matches()
+              || FIGURE.matcher(token).matches() && OF_FIGURES.contains(behind);
       boolean line = OF_LINES.contains(before);
       boolean letter = token.length() == 1 && !token.equals("&") && !article && !unit && !line;
       if (letter && (called || !WORDS.contains(token.toLowerCase(Locale.ROOT)))) {

@@ -48,6 +48,11 @@ final class Plain {
           "(?<= |^)([A-Z]+\\d+|(?i:one (?:of the )?(?:rams?|memory|memories|chips?|ics?)(?: chips?)?))(?: is| are| feels?| gets?)?(?: clearly| much| far| noticeably| a bit)? (warmer|hotter)"
               + " than (?:[A-Z]+\\d+|(?:the |its |any |all )*(?:others?|rest|neighbours?)(?: [a-z]+)?)(?= |$)");
 
+  /** The 5 V of a part: "5 V at U4 is missing". */
+  private static final Pattern FIVE_GONE =
+      Pattern.compile(
+          "(?i)\\b5 ?v(?:olts?)? (?:at|on) (?:the )?(?-i:([A-Z]+\\d+)) (?:is |are )?(?:missing|gone|absent|not there)(?= |$)");
+
   /** The same of a part: "no 12 V at U21". */
   private static final Pattern NO_TWELVE =
       Pattern.compile(
@@ -103,6 +108,7 @@ final class Plain {
     text = UNIT.matcher(text).replaceAll("$1 $2");
     text = VOLTS_WHEN.matcher(text).replaceAll(" when $1");
     text = MEANWHILE.matcher(text).replaceAll("");
+    text = FIVE_GONE.matcher(text).replaceAll("$1 has no rail");
     text = NO_TWELVE.matcher(text).replaceAll("$1 12 v rail missing");
     text = FOR_A_WHILE.matcher(text).replaceFirst("crashes when warm");
     text = WHILE_PRESSED.matcher(text).replaceFirst("pressing on $1 brings it back");
