@@ -1,0 +1,104 @@
+package faultfinch.desk;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Turns of speech, and how the same is said plainly; each is tried once, in this order. */
+final class Turns {
+  private static final String VOLTS = "5 ?v(?:olts?)?";
+  private static final String PART = "(?:the )?(?-i:([A-Z]+\\d+))";
+
+  /** A regulator, and volts without a unit behind what its side may be called. */
+  private static final String REGULATOR = "\\b(?-i:(VR\\d+))";
+
+  private static final String NO_UNIT =
+      "(?: is| stays(?: at)?| at| gives| reads| only|:)* (\\d{1,2}[.,]\\d{1,2})(?= |$|,)"
+          + "(?! ?(?:m?v|volts?|m?a|k?ohms?)\\b)";
+
+  private static final String FELT =
+      "(?<= |^)((?-i:[A-Z]+\\d+)|one (?:of the )?(?:rams?|memory|memories|chips?|ics?)(?: chips?)?)"
+          + "(?: is| are| feels?| gets?)?(?: clearly| much| far| noticeably| a bit)? ";
+
+  private static final String THAN =
+      " than (?:(?-i:[A-Z]+\\d+)|(?:the |its |any |all )*(?:others?|rest|neighbours?)(?: [a-z]+)?)(?= |$)";
+
+  /** Something said, in small letters or large, and what is put in its place. */
+  private record Turn(Pattern said, String plain) {
+    Turn(String said, String plain) {
+      this(Pattern.compile("(?i)" + said), plain);
+    }
+  }
+
+  private static final List<Turn> ALL =
+      List.of(
+          // "5 V is 5.02", "supply is 5.1 V", "5 V rail: 4.9": the rail by its name, then what it
+          // reads.
+          new Turn(
+              "(?<= |^)(?:the )?(?:\\+?"
+                  + VOLTS
+                  + "(?: rail| line| supply)?|(?:5 v )?supply)"
+                  + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
+                  + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
+              "rail is $1 V"),
+          // As often as that, and no amperes: "more than 4 a second".
+          new Turn("(?<=\\d) a (second|minute)\\b", " per $1"),
+          // "VR1 in 9.1", "VR1 5.0": of its output if of nothing else.
+          new Turn(REGULATOR + "(?:\\.| )in(?:put)?" + NO_UNIT, "$1 input $2 V"),
+          new Turn(REGULATOR + "(?:(?:\\.| )out(?:put)?)?" + NO_UNIT, "$1 output $2 V"),
+          // A pin such as U33 4A is no current, and neither is a byte that was written.
+          new Turn(
+              "(?<![\\w.])(?<![a-z]\\d{1,3} |pin |pad |leg )"
+                  + "(?<!wrote |writes |sent |read |reads |got |back |page |for )"
+                  + "(-?\\d+(?:\\.\\d+)?)(mv|v|ma|a|hz|khz|mhz|ohms?|k)(?= |$)",
+              "$1 $2"),
+          // Volts when it was cold or warm.
+          new Turn("(?<=\\d v) (?:when )?(cold|hot|warm)(?= |$|,)", " when $1"),
+          // What goes on meanwhile: "even with tune running in a loop".
+          new Turn(
+              " (?:even )?(?:with|while) [^,;]{2,30} (?:running|playing|going)(?: in a loop| all the time)?$",
+              ""),
+          new Turn(
+              "\\b"
+                  + VOLTS
+                  + " (?:at|on) "
+                  + PART
+                  + " (?:is |are )?(?:missing|gone|absent|not there)(?= |$)",
+              "$1 has no rail"),
+          new Turn(
+              "\\bno \\+?12 ?v(?:olts?)? (?:at|on|to|reaches) " + PART + "(?= |$)",
+              "$1 12 v rail missing"),
+          // "works for ten minutes then freezes".
+          new Turn(
+              "^.*\\b(?:works|runs|fine|ok|good|perfect)\\b.* for (?:about |some |the first |a )?"
+                  + "(?:few |couple of |\\w+ )?min(?:ute)?s?,?(?: and)? then (?:it )?"
+                  + "(?:freezes|hangs|crashes|dies|stops|locks up|goes wild|garbage)\\b.*$",
+              "crashes when warm"),
+          // "works when I press on U9".
+          new Turn(
+              "^(?:it |board |machine |only )*(?:works|runs|starts|comes up|boots)(?: again| fine)?"
+                  + " (?:when|if|while|as long as) (?:i |you |one )?(?:press|push|lean|squeeze|wiggle)"
+                  + "(?:es|ing)?(?: down)?(?: on)? "
+                  + PART
+                  + "$",
+              "pressing on $1 brings it back"),
+          new Turn(FELT + "warmer" + THAN, "$1 warm"),
+          new Turn(FELT + "hotter" + THAN, "$1 hot"),
+          // The rail of 12 V by its volts: "12 V good".
+          new Turn(
+              "^(?<before>(?:and |yet |but |also )?)(?:the )?\\+?12 ?v(?:olts?)? "
+                  + "(?:is |was |also |still |too )*(?:good|right|ok|okay|there|present|fine|correct|normal)$",
+              "${before}12 v rail fine"),
+          // A part called by what it gives is no reading: "the 5 V regulator is hot".
+          new Turn("(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=regulators?(?: |$))", "the "));
+
+  private Turns() {}
+
+  /** A phrase without turns of speech. */
+  static String plain(String phrase) {
+    String text = phrase;
+    for (Turn turn : ALL) {
+      text = turn.said.matcher(text).replaceAll(turn.plain);
+    }
+    return text;
+  }
+}
