@@ -49,6 +49,14 @@ final class Backwards {
       Pattern.compile(
           "(?i)(?<=^|, |; )(?=(?:output|input)s? (?:is |at |only |of |about |voltage |= )*-?\\d[\\d.,]* ?m?v)");
 
+  private static final Pattern SAME =
+      Pattern.compile("(?i)(?<=\\b(?:of|on|at) )the same (?:chip|ic|part)\\b");
+
+  /** A pin of a part that is called by what it is: "pin 22 of the video controller". */
+  private static final Pattern OF_THE =
+      Pattern.compile(
+          "(?i)(\\b(?:pin|leg) \\w+/? (?:of|on|at) )(?:the )([a-z/][a-z/ ]*?)(?= (?:is|are|stays|goes|has|pulses|low|high|still|dead)\\b|,|;|$)");
+
   private static final Pattern ITS =
       Pattern.compile(
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
@@ -67,6 +75,8 @@ final class Backwards {
     String before = part;
     String text =
         replaced(ITS, sentence, m -> called(sentence, m.start(), before).map(r -> r + " "));
+    text = replaced(SAME, text, m -> called(sentence, m.start(), before));
+    text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
     String own = text;
     text = replaced(SIDE, text, m -> called(own, m.start(), before).map(r -> r + " "));
     String all = text;

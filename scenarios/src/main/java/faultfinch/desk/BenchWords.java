@@ -45,6 +45,13 @@ final class BenchWords {
           "(?<= |^)(?:read|reads|got) ([0-9a-f]{2}) (?:for|instead of|not) ([0-9a-f]{2})"
               + "(?=[ ,]|$)");
 
+  private static final Pattern PULSES =
+      Pattern.compile(
+          "(?<= |^)lamp(?: (?:flashes|pulses|blinks|gives|goes))? (\\d{1,2})(?:,? (?:and then|then|and) (\\d{1,2}))?(?= |$)(?! (?:times )?(?:a|per) )");
+
+  /** Before what the lamp says of a round. */
+  private static final String LAMP = "; lamp";
+
   private static final int RADIX = 16;
   private static final int LINES = 8;
 
@@ -85,6 +92,13 @@ final class BenchWords {
         || READ.matcher(text).find() && PAGE.matcher(text).find();
   }
 
+  /** Whether it tells how often the lamp pulsed, as it does at the end of a round. */
+  static boolean isOfPulses(String text) {
+    return text.toLowerCase(Locale.ROOT)
+        .matches(
+            "(?:the )?lamp(?: (?:flashes|pulses|blinks|gives|goes))? (?:\\d+|one|two|three|four|five)\\b.*");
+  }
+
   /** What is said of a station or a line, in small letters; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
     if (!lookbook.looks().contains(LOOK) || !SPOKEN.matcher(text).find() && pairs(text).isEmpty()) {
@@ -93,6 +107,10 @@ final class BenchWords {
     Optional<Phrases.Finding> bytes = bytes(text);
     if (bytes.isPresent()) {
       return bytes;
+    }
+    Optional<Phrases.Finding> pulses = pulses(text);
+    if (pulses.isPresent()) {
+      return pulses;
     }
     boolean well = Vocabulary.in(text, vocabulary.words("bench.well")).isPresent();
     List<Predicate<String>> said = new ArrayList<>();
@@ -123,7 +141,7 @@ final class BenchWords {
     } else if (Vocabulary.in(text, vocabulary.words("bench.every-line")).isPresent()) {
       said.add(outcome -> stations(outcome).filter(Stations::isAll).isPresent());
     } else if (well && !isOfAStation(text) && stations.isEmpty()) {
-      said.add(outcome -> stations(outcome).filter(Stations::isWell).isPresent());
+      said.add(outcome -> stations(outcome).map(Stations::isWell).orElse(lampSaysWell(outcome)));
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
@@ -133,6 +151,22 @@ final class BenchWords {
         ? Optional.empty()
         : Optional.of(
             new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+  }
+
+  /** How often the lamp pulsed, and then: "lamp flashes one, then two". */
+  private Optional<Phrases.Finding> pulses(String text) {
+    String figures = text;
+    for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
+      figures = figures.replaceAll("\\b" + number.getKey() + "\\b", number.getValue());
+    }
+    Matcher m = PULSES.matcher(figures);
+    if (!m.find()) {
+      return Optional.empty();
+    }
+    String tail =
+        LAMP + " pulses " + m.group(1) + (m.group(2) == null ? "" : ", then " + m.group(2));
+    return Phrases.Finding.of(
+        LOOK, text, lookbook.outcomes(LOOK).stream().filter(o -> o.endsWith(tail)).toList());
   }
 
   /** The stations that try what a text speaks of: "rom 1", "the memory". */
@@ -177,6 +211,13 @@ final class BenchWords {
         ? Optional.empty()
         : Optional.of(
             new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+  }
+
+  /** Of a round that nobody can read the lamp tells that it passed. */
+  private boolean lampSaysWell(String outcome) {
+    String healthy = lookbook.outcomes(LOOK).get(0);
+    int lamp = healthy.indexOf(LAMP);
+    return lamp >= 0 && outcome.endsWith(healthy.substring(lamp));
   }
 
   private static long gaps(Stations stations) {

@@ -108,7 +108,7 @@ enum Comparison {
   ECHO_WHOLE("echo-whole") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return echo(outcome, normal).equals(word(normal));
+      return echo(outcome, normal).equals(word(normal)) || isSpeltAlike(outcome, normal);
     }
   },
   /** What was typed is to be seen, and nothing came of it. */
@@ -129,7 +129,7 @@ enum Comparison {
       for (int row = first; whole && row < right.size() - 1; row++) {
         whole = 2 * same(is.get(row), right.get(row)) > right.get(row).length();
       }
-      return whole;
+      return whole || is.size() > first && isSpeltAlike(outcome, normal);
     }
   },
   HIGHER("higher") {
@@ -236,6 +236,12 @@ enum Comparison {
 
   static String echo(String outcome, Normal normal) {
     return where(normal).in(PictureText.of(outcome));
+  }
+
+  /** Wrong glyphs in the right places: everybody sees what it should be. */
+  private static boolean isSpeltAlike(String outcome, Normal normal) {
+    return Spelling.alike(
+        "" + PictureText.of(outcome).rows(), "" + PictureText.of(normal.same()).rows());
   }
 
   private static String word(Normal normal) {

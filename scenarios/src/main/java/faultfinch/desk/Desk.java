@@ -347,7 +347,8 @@ public final class Desk {
     String text = likeBefore(bared.text().replace(BETWEEN, " "));
     Phrases.Read read = stand().phrases.read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
-    if (alone && conditions.onlyBenchRom()) {
+    boolean bench = conditions.onlyBenchRom() || spokenOf.equals(BenchWords.SPOKEN_OF);
+    if (alone && conditions.onlyBenchRom() || bench && BenchWords.isOfPulses(text)) {
       // "with the bench ROM in it runs through": of what the bench ROM says.
       Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
       read = round.findings().isEmpty() ? read : round;

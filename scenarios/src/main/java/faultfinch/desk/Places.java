@@ -111,6 +111,20 @@ final class Places {
         .map(p -> Map.entry(p.role().substring(4).toLowerCase(Locale.ROOT), p.ref()));
   }
 
+  /** The one part that is called so by what it is, if there is but one. */
+  Optional<String> theOne(String words) {
+    String small = words.toLowerCase(Locale.ROOT);
+    Optional<String> role = Optional.ofNullable(roles.get(small)).map(PlacedPart::ref);
+    return role.or(
+        () ->
+            vocabulary.groups("part").stream()
+                .filter(g -> g.words().contains(small))
+                .map(g -> board.parts().stream().filter(p -> isCalled(p, g.which())).toList())
+                .filter(parts -> parts.size() == 1)
+                .map(parts -> parts.get(0).ref())
+                .findFirst());
+  }
+
   /** Whether the board has a part of this reference. */
   boolean isPart(String ref) {
     return parts.containsKey(ref.toLowerCase(Locale.ROOT));

@@ -67,6 +67,12 @@ final class Turns {
           new Turn(
               "\\bno \\+?12 ?v(?:olts?)? (?:at|on|to|reaches) " + PART + "(?= |$)",
               "$1 12 v rail missing"),
+          // "not even the drive lamp glows".
+          new Turn(
+              "\\bnot even (?:the |a )?((?:drive |caps )?(?:lamp|led|light)) "
+                  + "(?:glows?|lights?(?: up)?|comes? on|goes on|is on|is lit|blinks?|flashes)\\b"
+                  + "(?: (?:when|at|after) (?:it is |i )?(?:switch|power|turn)\\w*(?: on)?)?",
+              "$1 dark"),
           // "works for ten minutes then freezes".
           new Turn(
               "^.*\\b(?:works|runs|fine|ok|good|perfect)\\b.* for (?:about |some |the first |a )?"
