@@ -72,7 +72,9 @@ final class BenchWords {
   BenchWords(Board board, Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
-    for (Milestone milestone : board.benchRom().map(rom -> rom.milestones()).orElse(List.of())) {
+    List<Milestone> milestones =
+        board.benchRom().isPresent() ? board.benchRom().get().milestones() : List.of();
+    for (Milestone milestone : milestones) {
       Matcher m = STATION_NAME.matcher(milestone.name());
       if (m.matches()) {
         tries.put(Integer.valueOf(m.group(1)), milestone.says());

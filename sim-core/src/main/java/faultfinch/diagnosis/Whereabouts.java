@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,8 +26,7 @@ import java.util.stream.Stream;
 public final class Whereabouts {
 
   /** Of no board: every look is at a point of its own, no part is custom. */
-  public static final Whereabouts UNKNOWN =
-      new Whereabouts(Map.of(), Set.of(), pad -> false, List.of());
+  public static final Whereabouts UNKNOWN = new Whereabouts(Map.of(), Set.of(), Set.of(), List::of);
 
   private final Map<String, String> netOfPad;
   private final Set<String> customParts;
@@ -35,21 +34,23 @@ public final class Whereabouts {
   /** By pad and by part; of rails only what makes or passes them on, not the parts they feed. */
   private final Map<String, Set<String>> netsOfPlace = new HashMap<>();
 
-  private final List<HandsOn> trials;
+  /** Asked for only where nothing of the list fits. */
+  private final Supplier<List<HandsOn>> trials;
+
   private final Map<RepairAction, Set<String>> partsOf = new ConcurrentHashMap<>();
   private final Map<RepairAction, Set<String>> netsOf = new ConcurrentHashMap<>();
 
   private Whereabouts(
       Map<String, String> netOfPad,
       Set<String> customParts,
-      Predicate<String> fed,
-      List<HandsOn> trials) {
+      Set<String> fed,
+      Supplier<List<HandsOn>> trials) {
     this.netOfPad = netOfPad;
     this.customParts = customParts;
     this.trials = trials;
     netOfPad.forEach(
         (pad, net) -> {
-          if (!fed.test(pad)) {
+          if (!fed.contains(pad)) {
             netsOfPlace.computeIfAbsent(pad, k -> new HashSet<>()).add(net);
             netsOfPlace.computeIfAbsent(part(pad), k -> new HashSet<>()).add(net);
           }
@@ -68,25 +69,24 @@ public final class Whereabouts {
         custom.add(part.ref());
       }
     }
-    Supply supply = board.supply();
-    Set<String> fed = new HashSet<>();
-    for (Map.Entry<Pad, Net> entry : board.netOfPad().entrySet()) {
-      String net = entry.getValue().name();
-      boolean rail = supply.feeds(net) || net.equals(supply.jackNet());
-      boolean makes = role(board, entry.getKey()) == Pin.Role.TERMINAL;
-      if (rail && !makes || net.equals(supply.groundNet())) {
-        fed.add(entry.getKey().text());
-      }
-    }
-    return new Whereabouts(nets, custom, fed::contains, HandsOn.of(board));
+    return new Whereabouts(nets, custom, fed(board, nets), () -> HandsOn.of(board));
   }
 
-  private static Pin.Role role(Board board, Pad pad) {
-    return board
-        .part(pad.ref())
-        .flatMap(p -> p.type().part().pinout().find(pad.pin()))
-        .map(Pin::role)
-        .orElse(Pin.Role.UNCONNECTED);
+  /** Pads of the ground, and of rails those of parts that are fed from them. */
+  private static Set<String> fed(Board board, Map<String, String> nets) {
+    Supply supply = board.supply();
+    Set<String> fed = new HashSet<>();
+    for (PlacedPart part : board.parts()) {
+      for (Pin pin : part.type().part().pinout().pins()) {
+        String pad = new Pad(part.ref(), pin.name()).text();
+        String net = nets.getOrDefault(pad, "");
+        boolean rail = supply.feeds(net) || net.equals(supply.jackNet());
+        if (rail && pin.role() != Pin.Role.TERMINAL || net.equals(supply.groundNet())) {
+          fed.add(pad);
+        }
+      }
+    }
+    return fed;
   }
 
   /** The same for steps of which one is enough: looks at one net, each repair for itself. */
@@ -115,7 +115,7 @@ public final class Whereabouts {
 
   /** Parts that a look by hand says did otherwise, with how much; see {@link HandsOn#otherwise}. */
   Map<String, Integer> otherwise(String look, String usual, String seen) {
-    return trials.stream()
+    return trials.get().stream()
         .filter(t -> t.name().equals(look))
         .findFirst()
         .map(t -> t.otherwise(usual, seen))
