@@ -75,7 +75,8 @@ final class Backwards {
     String before = part;
     String text =
         replaced(ITS, sentence, m -> called(sentence, m.start(), before).map(r -> r + " "));
-    text = replaced(SAME, text, m -> called(sentence, m.start(), before));
+    String ofIts = text;
+    text = replaced(SAME, text, m -> called(ofIts, m.start(), before));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
     String own = text;
     text = replaced(SIDE, text, m -> called(own, m.start(), before).map(r -> r + " "));
@@ -108,7 +109,10 @@ final class Backwards {
     Optional<String> named = Stream.of(m.group(1), m.group(3)).filter(r -> r != null).findFirst();
     Optional<String> ref = named.filter(places::isPart).or(() -> before);
     List<String> numbers = numbers(m.group(2));
-    boolean known = ref.isPresent() && numbers.stream().allMatch(n -> places.isPin(ref.get(), n));
+    boolean known =
+        ref.isPresent()
+            && !numbers.isEmpty()
+            && numbers.stream().allMatch(n -> places.isPin(ref.get(), n));
     return known && named.map(places::isPart).orElse(true)
         ? Optional.of(
             numbers.stream().map(n -> ref.get() + "." + n).collect(Collectors.joining(" and ")))

@@ -321,7 +321,12 @@ final class Places {
     return PARTS
         .matcher(text)
         .replaceAll(
-            r -> between(r).stream().map(PlacedPart::ref).collect(Collectors.joining(", ")));
+            r -> {
+              List<PlacedPart> all = between(r);
+              return all.isEmpty()
+                  ? r.group()
+                  : all.stream().map(PlacedPart::ref).collect(Collectors.joining(", "));
+            });
   }
 
   /** Nets of one name with numbers from the first to the last. */

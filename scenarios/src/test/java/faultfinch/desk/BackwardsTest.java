@@ -26,6 +26,9 @@ class BackwardsTest {
         "pin 4 of the memories pulses; pin 4 of the memories pulses",
         "U30 between 1 and 2 V; U30 between 1 and 2 V",
         "U30 pins 40 and 41 high; U30 pins 40 and 41 high",
+        "U30 pins 9 to 4 high; U30 pins 9 to 4 high",
+        "pin 22 of the video controller low; pin 22 of U21 low",
+        "its output, its input and its output of U1 at the same chip; its output, its input and its output of U1 at U1",
         "pin 7 pulses; pin 7 pulses"
       })
   void inFull_namesThePinsOfThePartSpokenOfLast(String said, String full) {
