@@ -188,7 +188,9 @@ final class Nearby {
             .collect(
                 Collectors.groupingBy(
                     e -> e.getKey().kind(), Collectors.averagingDouble(Map.Entry::getValue)));
-    possible.forEach(r -> usual.putIfAbsent(r, ofKind.getOrDefault(r.kind(), 0.0)));
+    possible.stream()
+        .filter(r -> ofKind.containsKey(r.kind()))
+        .forEach(r -> usual.putIfAbsent(r, ofKind.get(r.kind())));
     return usual;
   }
 

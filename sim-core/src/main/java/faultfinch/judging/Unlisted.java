@@ -31,15 +31,31 @@ final class Unlisted implements Practice {
 
   @Override
   public void go(Visit visit) {
+    byHand(visit);
+    if (!visit.cured()) {
+      byProbe(visit);
+    }
+    if (!visit.cured()) {
+      symptom.go(visit);
+    }
+  }
+
+  private void byHand(Visit visit) {
     for (String trial : wires.trials()) {
+      if (visit.cured()) {
+        return;
+      }
       Set<String> parts = wires.otherwise(trial, visit.look(trial));
       repair(visit, action -> at(action, parts));
       Set<Net> nets = wires.signalsOf(parts);
       repair(visit, action -> wires.touches(action, nets));
     }
+  }
+
+  private void byProbe(Visit visit) {
     Upstream upstream = new Upstream(wires, visit);
     Set<Net> rails = upstream.rails();
-    if (!visit.cured() && !rails.isEmpty()) {
+    if (!rails.isEmpty()) {
       Set<String> hot = hot(visit);
       repair(visit, action -> at(action, hot));
       repair(visit, action -> wires.touches(action, rails));
@@ -48,13 +64,8 @@ final class Unlisted implements Practice {
       Optional<Net> source = upstream.source();
       source.ifPresent(net -> repair(visit, action -> wires.touches(action, Set.of(net))));
     }
-    if (!visit.cured()) {
-      Set<Net> wrong = wires.wrong(visit.seen());
-      repair(visit, action -> wires.touches(action, wrong));
-    }
-    if (!visit.cured()) {
-      symptom.go(visit);
-    }
+    Set<Net> wrong = wires.wrong(visit.seen());
+    repair(visit, action -> wires.touches(action, wrong));
   }
 
   private Set<String> hot(Visit visit) {

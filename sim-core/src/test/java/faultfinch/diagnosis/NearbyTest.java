@@ -127,6 +127,20 @@ class NearbyTest {
     assertEquals(own / (own + other), due.get(0).belief(), EXACT);
   }
 
+  /** No fault asks for a cleaning, so nobody knows how often one is due. */
+  @Test
+  void repairs_ofAKindThatNoFaultNeeds_areLeftOut() {
+    Evidence seen = Evidence.of(Observation.bench("screen", "dark"));
+    List<Due> due =
+        three()
+            .diagnosis()
+            .nearby(
+                seen, Whereabouts.UNKNOWN, Set.of(new RepairAction(RepairAction.Kind.CLEAN, "U2")));
+    assertEquals(
+        Set.of(Toy.exchange("U1"), Toy.exchange("U2"), Toy.reseat("U1")), Set.copyOf(actions(due)));
+    assertEquals(1, due.stream().mapToDouble(Due::belief).sum(), EXACT);
+  }
+
   /** Striped is shown by no fault of the list: what is odd is likelier than what is not. */
   @Test
   void repairs_whereNothingOfTheListShowsIt_areOfWhatIsOddToo() {
