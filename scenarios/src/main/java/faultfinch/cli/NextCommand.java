@@ -5,6 +5,7 @@ import faultfinch.diagnosis.Advice;
 import faultfinch.diagnosis.Belief;
 import faultfinch.diagnosis.Choice;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.Share;
 import faultfinch.diagnosis.Step;
 import faultfinch.diagnosis.Whereabouts;
@@ -88,12 +89,12 @@ final class NextCommand implements Command {
             Figures.perCent(belief.outside(), words),
             repairs(nearby, words));
       }
-      print(advice, terminal);
+      print(advice, known, terminal);
     }
     return DONE;
   }
 
-  private static void print(Advice advice, Terminal terminal) {
+  private static void print(Advice advice, Known known, Terminal terminal) {
     Words words = terminal.words();
     terminal.say(
         advice.classes() == 1 ? "next.field-one" : "next.field",
@@ -138,11 +139,11 @@ final class NextCommand implements Command {
           Pricing.words(proposal.price(), words),
           Figures.oneDigit(left(proposal)),
           advice.classes());
-      Columns columns = new Columns();
-      proposal.outcomes().stream()
-          .limit(OUTCOMES_SHOWN)
-          .forEach(b -> columns.row(branch(b, words)));
-      columns.print(terminal.out(), WIDTH);
+      print(
+          proposal.outcomes().stream().limit(OUTCOMES_SHOWN).toList(),
+          proposal.step().text(),
+          known.dictionary(),
+          terminal);
       int more = proposal.outcomes().size() - OUTCOMES_SHOWN;
       if (more > 0) {
         terminal.say("next.more-outcomes", more);
@@ -150,17 +151,40 @@ final class NextCommand implements Command {
     }
   }
 
-  private static List<String> branch(Advice.Branch branch, Words words) {
-    String repairs = repairs(branch.repairs(), words);
-    String then =
-        branch.repairs().isEmpty()
-            ? ""
-            : words.say(
-                branch.classes() == 1 ? "next.then-one" : "next.then", branch.classes(), repairs);
-    return List.of(
-        "    " + words.say("next.outcome", branch.outcome()),
-        Figures.perCent(branch.chance(), words),
-        then);
+  /** What it might show and mean; where that is long, in a line of its own. */
+  private static void print(
+      List<Advice.Branch> branches, String look, FaultDictionary dictionary, Terminal terminal) {
+    Words words = terminal.words();
+    List<String> outcomes = branches.stream().map(Advice.Branch::outcome).toList();
+    boolean apart = outcomes.stream().anyMatch(InShort::isLong);
+    List<String> shown = InShort.of(outcomes, look, dictionary, words);
+    Columns together = new Columns();
+    for (int i = 0; i < shown.size(); i++) {
+      String outcome = words.say("next.outcome", shown.get(i));
+      String chance = Figures.perCent(branches.get(i).chance(), words);
+      String then = then(branches.get(i), words);
+      if (apart) {
+        Columns lines = new Columns();
+        lines.row("  ", outcome);
+        lines.print(terminal.out(), WIDTH);
+        Columns under = new Columns();
+        under.row("      " + chance, then);
+        under.print(terminal.out(), WIDTH);
+      } else {
+        together.row("    " + outcome, chance, then);
+      }
+    }
+    together.print(terminal.out(), WIDTH);
+  }
+
+  private static String then(Advice.Branch branch, Words words) {
+    if (branch.repairs().isEmpty()) {
+      return "";
+    }
+    return words.say(
+        branch.classes() == 1 ? "next.then-one" : "next.then",
+        branch.classes(),
+        repairs(branch.repairs(), words));
   }
 
   private static String order(List<Share> order, Words words) {

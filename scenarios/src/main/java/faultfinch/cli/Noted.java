@@ -228,7 +228,7 @@ final class Noted {
                 "seen.nobodys",
                 w.observation().look(),
                 w.observation().seen(),
-                NearNames.alternatives(w.unheard())));
+                alternatives(w.observation().look(), w.unheard())));
       } else if (statement instanceof Statement.Kept kept) {
         lines.add(words.say("seen.kept", kept.said(), why(kept)));
       }
@@ -242,7 +242,12 @@ final class Noted {
         words.say("seen.why." + kept.why(), kept.about(), Standing.words(kept.when(), words));
     return kept.nearest().isEmpty()
         ? why
-        : why + words.say("seen.nearest", NearNames.alternatives(kept.nearest()));
+        : why + words.say("seen.nearest." + kept.why(), alternatives(kept.about(), kept.nearest()));
+  }
+
+  /** Outcomes of a look, or other words. */
+  private String alternatives(String look, List<String> outcomes) {
+    return NearNames.alternatives(InShort.of(outcomes, look, known.dictionary(), words));
   }
 
   /** For machines: what was weighed, and what was not. */

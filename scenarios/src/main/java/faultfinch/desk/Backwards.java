@@ -65,6 +65,9 @@ final class Backwards {
   private final Places places;
   private String part = "";
 
+  /** The first part of the sentence before, which its subject mostly is. */
+  private String subject = "";
+
   /** Nothing was spoken of yet. */
   Backwards(Places places) {
     this.places = places;
@@ -74,7 +77,7 @@ final class Backwards {
   String inFull(String sentence) {
     String before = part;
     String text =
-        replaced(ITS, sentence, m -> called(sentence, m.start(), before).map(r -> r + " "));
+        replaced(ITS, sentence, m -> called(sentence, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), before));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
@@ -92,6 +95,13 @@ final class Backwards {
                     .filter(ref -> places.isPin(ref, m.group(2)))
                     .map(ref -> ref + " pin " + m.group(2)));
     part = called(text, text.length(), before).orElse("");
+    subject =
+        REF.matcher(text)
+            .results()
+            .map(MatchResult::group)
+            .filter(places::isPart)
+            .findFirst()
+            .orElse(subject);
     return text;
   }
 

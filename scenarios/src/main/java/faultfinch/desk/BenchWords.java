@@ -4,6 +4,7 @@ import faultfinch.bench.BenchRom;
 import faultfinch.board.Board;
 import faultfinch.board.Milestone;
 import faultfinch.diagnosis.Sight;
+import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -29,7 +30,7 @@ final class BenchWords {
           "(?<= |^)(?:bit|bits|line|data line|gap at|gap in|hole at|hole in|d|md) ?([0-7])(?=[ ,]|$)");
   private static final Pattern SPOKEN =
       Pattern.compile(
-          "(?<= |^)(station|stations|ribbon|bench rom|ram test|memory test|memory bit|ram bit|diagnostic rom)(?=[ :]|$)");
+          "(?<= |^)(station|stations|ribbon|ram test|memory test|memory bit|ram bit)(?=[ :]|$)");
 
   private static final Pattern WROTE =
       Pattern.compile("(?<= |^)(?:wrote|sent|writes|write) ([0-9a-f]{2})(?=[ ,]|$)");
@@ -45,9 +46,17 @@ final class BenchWords {
           "(?<= |^)(?:read|reads|got) ([0-9a-f]{2}) (?:for|instead of|not) ([0-9a-f]{2})"
               + "(?=[ ,]|$)");
 
+  /** How often the lamp pulses: "lamp flashes 3, then 1", "code 3-1", "lamp 2". */
   private static final Pattern PULSES =
       Pattern.compile(
-          "(?<= |^)lamp(?: (?:flashes|pulses|blinks|gives|goes))? (\\d{1,2})(?:,? (?:and then|then|and) (\\d{1,2}))?(?= |$)(?! (?:times )?(?:a|per) )");
+          "(?<= |^)(?:lamp|led|light|flash|blink|pulse|wink|code|pattern)[a-z]*\\b[^,;\\d]*?(?<= )"
+              + "(\\d{1,2})(?: (?:flash|blink|pulse|wink)[a-z]*)?"
+              + "(?:-|/|,? (?:and then|then|and) )(\\d{1,2})(?= |,|$)"
+              + "|(?<= |^)lamp(?: (?:flashes|pulses|blinks|winks|gives|goes|does))? (\\d{1,2})(?= |$)"
+              + "(?! (?:times )?(?:a|per) )");
+
+  /** How a round begins of which nothing is to be seen. */
+  private static final List<String> NO_PICTURE = List.of(Screen.NO_PICTURE, Screen.DARK);
 
   /** Before what the lamp says of a round. */
   private static final String LAMP = "; lamp";
@@ -95,15 +104,15 @@ final class BenchWords {
   }
 
   /** Whether it tells how often the lamp pulsed, as it does at the end of a round. */
-  static boolean isOfPulses(String text) {
-    return text.toLowerCase(Locale.ROOT)
-        .matches(
-            "(?:the )?lamp(?: (?:flashes|pulses|blinks|gives|goes))? (?:\\d+|one|two|three|four|five)\\b.*");
+  boolean isOfPulses(String text) {
+    return PULSES.matcher(figures(text.toLowerCase(Locale.ROOT))).find();
   }
 
   /** What is said of a station or a line, in small letters; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
-    if (!lookbook.looks().contains(LOOK) || !SPOKEN.matcher(text).find() && pairs(text).isEmpty()) {
+    boolean named = Vocabulary.in(text, vocabulary.subjects("bench")).isPresent();
+    boolean spokenOf = named || SPOKEN.matcher(text).find() || !pairs(text).isEmpty();
+    if (!lookbook.looks().contains(LOOK) || !spokenOf) {
       return Optional.empty();
     }
     Optional<Phrases.Finding> bytes = bytes(text);
@@ -144,6 +153,11 @@ final class BenchWords {
       said.add(outcome -> stations(outcome).filter(Stations::isAll).isPresent());
     } else if (well && !isOfAStation(text) && stations.isEmpty()) {
       said.add(outcome -> stations(outcome).map(Stations::isWell).orElse(lampSaysWell(outcome)));
+    } else if (said.isEmpty() && Vocabulary.in(text, vocabulary.words("bench.mute")).isPresent()) {
+      said.add(BenchWords::isDark);
+    } else if (said.isEmpty()
+        && Vocabulary.in(text, vocabulary.words("bench.garbage")).isPresent()) {
+      said.add(outcome -> !isDark(outcome) && stations(outcome).isEmpty());
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
@@ -157,18 +171,24 @@ final class BenchWords {
 
   /** How often the lamp pulsed, and then: "lamp flashes one, then two". */
   private Optional<Phrases.Finding> pulses(String text) {
-    String figures = text;
-    for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
-      figures = figures.replaceAll("\\b" + number.getKey() + "\\b", number.getValue());
-    }
-    Matcher m = PULSES.matcher(figures);
+    Matcher m = PULSES.matcher(figures(text));
     if (!m.find()) {
       return Optional.empty();
     }
     String tail =
-        LAMP + " pulses " + m.group(1) + (m.group(2) == null ? "" : ", then " + m.group(2));
+        m.group(1) == null
+            ? LAMP + " pulses " + m.group(3)
+            : LAMP + " pulses " + m.group(1) + ", then " + m.group(2);
     return Phrases.Finding.of(
         LOOK, text, lookbook.outcomes(LOOK).stream().filter(o -> o.endsWith(tail)).toList());
+  }
+
+  private String figures(String text) {
+    String figures = text;
+    for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
+      figures = figures.replaceAll("\\b" + number.getKey() + "\\b", number.getValue());
+    }
+    return figures;
   }
 
   /** The stations that try what a text speaks of: "rom 1", "the memory". */
@@ -220,6 +240,10 @@ final class BenchWords {
     String healthy = lookbook.outcomes(LOOK).get(0);
     int lamp = healthy.indexOf(LAMP);
     return lamp >= 0 && outcome.endsWith(healthy.substring(lamp));
+  }
+
+  private static boolean isDark(String outcome) {
+    return NO_PICTURE.stream().anyMatch(outcome::startsWith);
   }
 
   private static long gaps(Stations stations) {

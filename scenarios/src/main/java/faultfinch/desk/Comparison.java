@@ -118,6 +118,13 @@ enum Comparison {
       return ECHO_WHOLE.holds(outcome, normal) && where(normal).isLastOf(PictureText.of(outcome));
     }
   },
+  /** Of what was typed nothing came, be it to be seen itself or not. */
+  NO_ANSWER("no-answer") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return ECHO_NONE.holds(outcome, normal) || ECHO_ONLY.holds(outcome, normal);
+    }
+  },
   /** What follows the typed word is as long as on a healthy board, and most of its signs. */
   SAME_LIST("same-list") {
     @Override

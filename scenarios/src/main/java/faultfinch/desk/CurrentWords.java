@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.bench.CurrentPaths;
 import faultfinch.diagnosis.CurrentRows;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What came of following a current along a net: "current tracer on D1 points at U34". */
 final class CurrentWords {
@@ -26,15 +28,34 @@ final class CurrentWords {
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT).replaceAll("[,:;]", " ").replaceAll(" +", " ");
     Optional<String> tool = Vocabulary.in(small, vocabulary.words("flow.said"));
-    return tool.flatMap(
-        words -> {
-          String rest = Vocabulary.masked(small, words);
-          return lookbook.looks().stream()
-              .filter(look -> look.startsWith(CurrentRows.look("")))
-              .filter(look -> Vocabulary.in(rest, List.of(net(look))).isPresent())
-              .findFirst()
-              .flatMap(look -> finding(look, text, Vocabulary.masked(rest, net(look))));
-        });
+    if (tool.isEmpty()) {
+      return Optional.empty();
+    }
+    String rest = Vocabulary.masked(small, tool.get());
+    List<String> looks =
+        lookbook.looks().stream()
+            .filter(look -> look.startsWith(CurrentRows.look("")))
+            .filter(look -> Vocabulary.in(rest, List.of(net(look))).isPresent())
+            .toList();
+    return looks.stream()
+        .findFirst()
+        .flatMap(look -> finding(look, text, Vocabulary.masked(rest, net(look))))
+        .or(() -> quiet(looks, text, rest));
+  }
+
+  /** That nothing flows, along each net that is named. */
+  private Optional<Phrases.Finding> quiet(List<String> looks, String text, String rest) {
+    if (looks.isEmpty() || Vocabulary.in(rest, vocabulary.words("flow.none")).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Sight> sights =
+        looks.stream()
+            .map(look -> new Sight(List.of(look), List.of(CurrentPaths.NOTHING)))
+            .toList();
+    String called =
+        CurrentRows.look(
+            looks.stream().map(CurrentWords::net).collect(Collectors.joining(" and ")));
+    return Optional.of(new Phrases.Finding(called, text, sights, true));
   }
 
   private static String net(String look) {

@@ -25,6 +25,14 @@ public final class Desk {
   /** A pin in full, and others behind it. */
   private static final String PINS = "[A-Z]+\\d+\\.\\S+(?: and [A-Z]+\\d+\\.\\S+)*";
 
+  /** "And so does the output of VR1". */
+  private static final Pattern SO_TOO =
+      Pattern.compile("(?i)(?:and )?so (?:is|are|does|do|has|have|did) (?:the )?(.+?)(?: too)?");
+
+  private static final Pattern PREDICATE =
+      Pattern.compile(
+          "(?i)(?<= )(?:reads?|is|are|measures?|shows?|sits?|stays?|has|have|gets?|feels?) .+$");
+
   /** "Same on U24.A8", "U24.A8 the same": as at the pins spoken of before. */
   private static final Pattern AS_BEFORE =
       Pattern.compile(
@@ -83,6 +91,12 @@ public final class Desk {
   /** The last piece that told something of pins in full. */
   private String ofPins = "";
 
+  /** What pins without a part are of: also what the entry before spoke of. */
+  private Optional<Backwards> backwards = Optional.empty();
+
+  /** The piece before, if something was read out of it. */
+  private String saidBefore = "";
+
   /** What the piece under way does not hold for. */
   private String excepted = "";
 
@@ -140,6 +154,7 @@ public final class Desk {
     Conditions before = conditions;
     spokenOf = "";
     ofPins = "";
+    saidBefore = "";
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -274,10 +289,12 @@ public final class Desk {
   }
 
   private List<String> pieces(String says) {
-    Backwards backwards = stand().phrases.backwards();
+    if (backwards.isEmpty()) {
+      backwards = Optional.of(stand().phrases.backwards());
+    }
     List<String> pieces =
         Sentences.of(says).stream()
-            .map(backwards::inFull)
+            .map(backwards.get()::inFull)
             .flatMap(sentence -> piecesOf(sentence).stream())
             .toList();
     return pieces.isEmpty() ? List.of(says) : pieces;
@@ -348,10 +365,11 @@ public final class Desk {
     Phrases.Read read = stand().phrases.read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
     boolean bench = conditions.onlyBenchRom() || spokenOf.equals(BenchWords.SPOKEN_OF);
-    if (alone && conditions.onlyBenchRom() || bench && BenchWords.isOfPulses(text)) {
+    if (conditions.onlyBenchRom() || bench && stand().phrases.isOfPulses(text)) {
       // "with the bench ROM in it runs through": of what the bench ROM says.
       Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
-      read = round.findings().isEmpty() ? read : round;
+      boolean said = round.findings().stream().anyMatch(f -> f.look().equals(BenchWords.LOOK));
+      read = said || alone && !round.findings().isEmpty() ? round : read;
     }
     if (alone && !spokenOf.isEmpty() && mayGoOn(text)) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
@@ -363,6 +381,7 @@ public final class Desk {
     }
     boolean pins = !read.findings().isEmpty() && text.matches(".*" + PINS + ".*");
     ofPins = pins ? text : ofPins;
+    saidBefore = read.findings().isEmpty() ? "" : text;
     spokenOf = read.findings().isEmpty() ? "" : subject(read.findings().get(0).look());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
@@ -403,8 +422,16 @@ public final class Desk {
     return some;
   }
 
-  /** The piece before with other pins in it, if this one says no more of them than "the same". */
+  /**
+   * The piece before with other pins in it, if this one says no more of them than "the same", or of
+   * something else, if that is so too.
+   */
   private String likeBefore(String text) {
+    Matcher so = SO_TOO.matcher(text);
+    Matcher tail = PREDICATE.matcher(saidBefore);
+    if (so.matches() && tail.find()) {
+      return so.group(1) + " " + tail.group();
+    }
     Matcher same = AS_BEFORE.matcher(text);
     if (ofPins.isEmpty() || !same.matches()) {
       return text;
@@ -466,7 +493,11 @@ public final class Desk {
     Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
     if (known.isEmpty()) {
       conditions = bared.when();
-      Optional<Phrases.Finding> finding = stand().phrases.at(look, bared.text());
+      Optional<Phrases.Finding> finding =
+          stand()
+              .phrases
+              .at(look, bared.text())
+              .or(() -> isShapedLike(outcomes, shown) ? Optional.empty() : spokenAt(look, bared));
       if (finding.isPresent()) {
         weigh(
             says,
@@ -502,6 +533,24 @@ public final class Desk {
             notes.repairs()),
         known.isPresent() ? List.of() : near(outcome, outcomes));
     return true;
+  }
+
+  /** What is said of a look that its own outcomes do not say, as if there were no colon. */
+  private Optional<Phrases.Finding> spokenAt(String look, Circumstances.Bared said) {
+    return List.of(look + " " + said.text(), said.text()).stream()
+        .flatMap(phrase -> stand().phrases.read(phrase).findings().stream())
+        .filter(finding -> finding.look().equals(look))
+        .findFirst();
+  }
+
+  /** Whether it is written as an outcome is, but for figures and what is read. */
+  private static boolean isShapedLike(List<String> outcomes, String shown) {
+    String shape = shape(shown);
+    return outcomes.stream().anyMatch(o -> shape(o).equals(shape));
+  }
+
+  private static String shape(String outcome) {
+    return outcome.replaceAll("'.*'", "''").replaceAll("[0-9.]+", "0");
   }
 
   private static Optional<String> same(List<String> outcomes, String shown) {

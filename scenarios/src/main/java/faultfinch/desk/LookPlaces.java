@@ -17,6 +17,9 @@ final class LookPlaces {
   private final Lookbook lookbook;
   private final Places places;
 
+  /** Pads of parts of which no pin is named. */
+  private static final int MOST_PADS = 64;
+
   LookPlaces(Lookbook lookbook, Places places) {
     this.lookbook = lookbook;
     this.places = places;
@@ -31,6 +34,10 @@ final class LookPlaces {
     } else if (AT_PINS.contains(kind)) {
       List<List<Pad>> lines =
           place.lines().isEmpty() ? padsOf(kind, place.refs(), text) : place.lines();
+      if (place.refs().size() > 1 && place.lines().isEmpty() && lines.size() > MOST_PADS) {
+        // A level at "some chip" tells nothing.
+        return List.of();
+      }
       for (List<Pad> line : lines) {
         List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
         if (apart) {

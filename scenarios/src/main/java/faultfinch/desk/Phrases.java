@@ -266,6 +266,11 @@ final class Phrases {
         .anyMatch(report -> report.words().contains(text.toLowerCase(Locale.ROOT)));
   }
 
+  /** Whether it tells how often the lamp pulses after a round of the bench ROM. */
+  boolean isOfPulses(String text) {
+    return benchWords.isOfPulses(text);
+  }
+
   /** What is said of a station of the bench ROM, which is never anything else. */
   private Optional<Read> round(String small) {
     Optional<Read> read = benchWords.find(small).map(f -> new Read(List.of(f), Optional.empty()));
@@ -386,12 +391,24 @@ final class Phrases {
 
   private Set<String> subjects(String small) {
     Set<String> subjects = new LinkedHashSet<>();
+    String text = withoutParts(small);
     for (String kind : KINDS) {
-      if (Vocabulary.in(small, vocabulary.subjects(kind)).isPresent()) {
+      if (Vocabulary.in(text, vocabulary.subjects(kind)).isPresent()) {
         subjects.add(kind);
       }
     }
     return subjects;
+  }
+
+  /** A sound chip is no sound, and a display controller no display. */
+  private String withoutParts(String small) {
+    String text = small;
+    for (Vocabulary.Group group : vocabulary.groups("part")) {
+      for (String name : group.words()) {
+        text = name.contains(" ") ? Vocabulary.masked(text, name) : text;
+      }
+    }
+    return text;
   }
 
   /** Kinds of looks that can be meant. */

@@ -21,7 +21,7 @@ final class Pieces {
 
   private static final Pattern PARTED =
       Pattern.compile(
-          "\"[^\"]*\"|([,;](?= )|(?i) (?:but(?! for)|though|although|whereas|while(?= (?:(?:the )?"
+          "\"[^\"]*\"|([,;](?= )(?! then (?:\\d|one|two|three|four)(?:$|[,;.) ](?!m?[va]\\b)))|(?i) (?:but(?! for)|though(?! (?:reads|is|are|shows|has|stays|sits|measures)\\b)|although|whereas|while(?= (?:(?:the )?"
               + "[A-Z]+\\d|(?:all |its |the |both )+(?:neighbours|others|other|rest)))) |! "
               + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 
@@ -33,6 +33,12 @@ final class Pieces {
   private static final Pattern VALUE =
       Pattern.compile(
           "(?i)^((?!.*\").*(?:ohms|resistance|volts|voltage|current|frequency).*): (?=(?:under |over |about |less than |more than |only )*-?\\d)");
+
+  /** What was looked at with an instrument, or a pin, and what it showed behind the colon. */
+  private static final Pattern SHOWN =
+      Pattern.compile(
+          "(?i)^((?!.*\")(?:.*\\b(?:probe|meter|multimeter|dvm|scope|oscilloscope)\\b.*"
+              + "|(?:.* )?(?:pin|leg) \\w+/?(?: of [A-Z]+\\d+)?)): ");
 
   private static final int SHORTEST_SENTENCE = 5;
 
@@ -66,6 +72,7 @@ final class Pieces {
    */
   private static List<String> explained(String piece) {
     String value = VALUE.matcher(piece).replaceFirst("$1 ");
+    value = SHOWN.matcher(value).replaceFirst("$1 ");
     if (!value.equals(piece)) {
       return List.of(value);
     }

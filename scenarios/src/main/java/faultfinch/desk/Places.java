@@ -178,15 +178,16 @@ final class Places {
     }
     if (!feels) {
       int groups = 0;
+      List<List<Pad>> called = new ArrayList<>();
       String left = text;
-      for (Vocabulary.Group group : called(text)) {
-        Optional<String> called = Vocabulary.in(left, group.words());
-        if (called.isPresent()) {
-          left = Vocabulary.masked(left, called.get());
-          words.add(called.get());
-          several |= called.get().endsWith("s") || called.get().endsWith("bus") || groups++ > 0;
-          lines.addAll(lines(group.which(), refs));
-          rest = Vocabulary.masked(rest, called.get());
+      for (Vocabulary.Group group : called("line", text)) {
+        Optional<String> said = Vocabulary.in(left, group.words());
+        if (said.isPresent()) {
+          left = Vocabulary.masked(left, said.get());
+          words.add(said.get());
+          several |= said.get().endsWith("s") || said.get().endsWith("bus") || groups++ > 0;
+          called.addAll(lines(group.which(), refs));
+          rest = Vocabulary.masked(rest, said.get());
         }
       }
       for (Matcher range = NETS.matcher(rest); range.find(); ) {
@@ -199,7 +200,7 @@ final class Places {
         }
       }
       Matcher numbered = NETS_CALLED.matcher(rest);
-      if (lines.isEmpty() && numbered.find()) {
+      if (called.isEmpty() && lines.isEmpty() && numbered.find()) {
         List<List<Pad>> nets = linesOf(NET + "(?i)" + numbered.group(1) + "\\d+", refs);
         if (nets.size() > 1) {
           several = true;
@@ -209,10 +210,10 @@ final class Places {
         }
       }
       for (String token : rest.split(" ")) {
-        boolean called =
+        boolean sure =
             token.chars().anyMatch(Character::isDigit)
                 || capitals.contains(token.toUpperCase(Locale.ROOT));
-        List<List<Pad>> pins = called ? pins(refs, token) : List.of();
+        List<List<Pad>> pins = sure ? pins(refs, token) : List.of();
         if (!pins.isEmpty()) {
           words.add(token);
           lines.addAll(pins);
@@ -232,6 +233,9 @@ final class Places {
                   lines.add(at(net, refs));
                 });
       }
+      List<List<Pad>> named = List.copyOf(lines);
+      lines.clear();
+      lines.addAll(within(called, named));
     }
     if (refs.isEmpty() && lines.isEmpty()) {
       return Place.NONE;
@@ -239,7 +243,38 @@ final class Places {
     if (!refs.isEmpty()) {
       lines.removeIf(l -> !touches(l, refs));
     }
-    return new Place(List.copyOf(refs), lines, quantity(text, words, several), words);
+    if (lines.isEmpty() && !feels && !rails(text).isEmpty()) {
+      lines.addAll(rails(text));
+      refs.clear();
+    }
+    boolean some = (" " + text + " ").contains(" both ") && Math.max(refs.size(), lines.size()) > 2;
+    return new Place(
+        List.copyOf(refs),
+        lines,
+        // "Both" of more than two are not all of them.
+        some ? Place.Quantity.SOME : quantity(text, words, several),
+        words);
+  }
+
+  /**
+   * Lines of a kind, and some by their names: "data lines D0 to D3" are these four, and "memory
+   * data line D5" is the memories' own. Those that are of no such kind are spoken of beside it.
+   */
+  private List<List<Pad>> within(List<List<Pad>> called, List<List<Pad>> named) {
+    List<List<Pad>> those = new ArrayList<>();
+    for (List<Pad> line : named) {
+      called.stream()
+          .filter(c -> name(c).equals(name(line)))
+          .findFirst()
+          .or(() -> called.stream().filter(c -> name(c).endsWith(name(line))).findFirst())
+          .ifPresent(those::add);
+    }
+    boolean all = !named.isEmpty() && those.size() == named.size();
+    return all ? those : Stream.concat(called.stream(), named.stream()).toList();
+  }
+
+  private String name(List<Pad> line) {
+    return Optional.ofNullable(netOfPad.get(line.get(0))).map(Net::name).orElse("");
   }
 
   /**
@@ -258,9 +293,9 @@ final class Places {
     return "";
   }
 
-  /** Groups of lines that a text speaks of, those with the longest words first. */
-  private List<Vocabulary.Group> called(String text) {
-    return vocabulary.groups("line").stream()
+  /** Groups of lines or parts that a text speaks of, those with the longest words first. */
+  private List<Vocabulary.Group> called(String kind, String text) {
+    return vocabulary.groups(kind).stream()
         .filter(g -> Vocabulary.in(text, g.words()).isPresent())
         .sorted(
             Comparator.comparing(
@@ -487,20 +522,19 @@ final class Places {
       words.add(role.get());
       return false;
     }
-    for (Vocabulary.Group group : vocabulary.groups("part")) {
-      if (group.name().equals("whatever") && !feels) {
-        continue;
-      }
-      Optional<String> called = Vocabulary.in(text, group.words());
-      if (called.isPresent()) {
-        List<PlacedPart> all =
-            board.parts().stream().filter(p -> isCalled(p, group.which())).toList();
-        all.forEach(p -> refs.add(p.ref()));
-        words.add(called.get());
-        return called.get().endsWith("s");
-      }
+    Optional<Vocabulary.Group> group =
+        called("part", text).stream()
+            .filter(g -> feels || !g.name().equals("whatever"))
+            .findFirst();
+    if (group.isEmpty()) {
+      return false;
     }
-    return false;
+    board.parts().stream()
+        .filter(p -> isCalled(p, group.get().which()))
+        .forEach(p -> refs.add(p.ref()));
+    String called = Vocabulary.in(text, group.get().words()).orElseThrow();
+    words.add(called);
+    return called.endsWith("s");
   }
 
   private static boolean isCalled(PlacedPart part, String which) {
@@ -544,6 +578,15 @@ final class Places {
                 refs.isEmpty() ? !lines.isEmpty() : lines.stream().anyMatch(l -> touches(l, refs)))
         .findFirst()
         .orElse(List.of());
+  }
+
+  /** A rail that a part is said to want, and that does not reach it by itself. */
+  private List<List<Pad>> rails(String text) {
+    return called("line", text).stream()
+        .limit(1)
+        .flatMap(group -> lines(group.which(), Set.of()).stream())
+        .filter(line -> onRail(line.get(0)))
+        .toList();
   }
 
   private List<List<Pad>> linesOf(String pins, Set<String> refs) {

@@ -40,6 +40,10 @@ final class Turns {
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
+          new Turn(" though(?= (?:reads|is|are|shows|has|stays|sits|measures)\\b)", ""),
+          // "clock at U1: none".
+          new Turn(
+              "^([^:]{3,40}): (?:none|nil|absent|missing|not there|nothing)(?: at all)?$", "no $1"),
           // As often as that, and no amperes: "more than 4 a second".
           new Turn("(?<=\\d) a (second|minute)\\b", " per $1"),
           // "VR1 in 9.1", "VR1 5.0": of its output if of nothing else.
@@ -95,7 +99,16 @@ final class Turns {
                   + "(?:is |was |also |still |too )*(?:good|right|ok|okay|there|present|fine|correct|normal)$",
               "${before}12 v rail fine"),
           // A part called by what it gives is no reading: "the 5 V regulator is hot".
-          new Turn("(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=regulators?(?: |$))", "the "));
+          new Turn(
+              "(?<= |^)(?:the )?\\+?\\d+ v(?:olts?)? (?=(?:regulators?|outputs? of)(?: |$))",
+              "the "),
+          // "there is nothing on the VR3 input", "nothing at the input of VR3".
+          new Turn(
+              "(?:there is |there's )?nothing (?:on|at|in|from|out of) (?:the )?(?-i:(VR\\d+))(?:'s)? (in|out)put",
+              "$1 $2put 0 V"),
+          new Turn(
+              "(?:there is |there's )?nothing (?:on|at|in|from|out of) (?:the )?(in|out)put of (?-i:(VR\\d+))",
+              "$2 $1put 0 V"));
 
   private Turns() {}
 

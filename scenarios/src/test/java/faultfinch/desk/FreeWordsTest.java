@@ -96,7 +96,7 @@ class FreeWordsTest {
         "U22.Q4 stays low, same on U24.A8      | probe U24.A8 at the pin | U18.1A: reads high | K44: open",
         "U7 is cold while its neighbours are warm | finger U7 | U7.VCC: open pin | K44: open",
         "the 5 V regulator runs very hot       | finger regulator | C2: short | K44: open",
-        "12V is missing at the sound chip      | meter chip 12 v rail | lead: open | K44: open",
+        "12V is missing at the sound chip      | meter sound chip 12 v rail | lead: open | K44: open",
         "U1 has no 5 V                         | meter U1 rail | F1: open | K44: open",
         "D0 to D6 pulse                        | probe d0 to d6 | K44: open | F1: open",
         // A stuck 6 stands behind the prompt, and nobody calls that a fault of the picture.

@@ -23,6 +23,12 @@ import java.util.Set;
  * Letters are found by the board's character ROM, wherever on the glass they stand.
  */
 public final class Screen {
+  /** What it says where nothing is to be seen for want of sync. */
+  public static final String NO_PICTURE = "no picture";
+
+  /** What it says of a picture in which no dot is lit. */
+  public static final String DARK = "dark";
+
   /** Dots across and down that the set keeps. */
   public static final int WIDTH = 2 * Monitor.WIDTH;
 
@@ -321,10 +327,10 @@ public final class Screen {
 
   private String words() {
     if (!synced) {
-      return "no picture";
+      return NO_PICTURE;
     }
     if (dark()) {
-      return "dark";
+      return DARK;
     }
     String text = String.join(" | ", rows().stream().filter(r -> !r.isEmpty()).toList());
     String says = "'" + text + "' in " + String.join(", ", inks());
