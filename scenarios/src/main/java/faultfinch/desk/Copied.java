@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.board.Drill;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
@@ -190,12 +191,15 @@ final class Copied {
   private List<String> looks(String small) {
     boolean bench = Vocabulary.in(small, vocabulary.subjects("bench")).isPresent();
     boolean typed = Vocabulary.in(small, vocabulary.words("typed.said")).isPresent();
+    boolean sticks = Vocabulary.in(small, vocabulary.subjects(Drill.STICKS)).isPresent();
     List<String> looks =
         bench
             ? List.of(BenchWords.LOOK)
-            : typed
-                ? List.of(Phrases.TYPED, Phrases.SCREEN)
-                : List.of(Phrases.SCREEN, Phrases.TYPED);
+            : sticks
+                ? List.of(Drill.STICKS, Phrases.TYPED, Phrases.SCREEN)
+                : typed
+                    ? List.of(Phrases.TYPED, Phrases.SCREEN)
+                    : List.of(Phrases.SCREEN, Phrases.TYPED);
     return looks.stream().filter(lookbook.looks()::contains).toList();
   }
 

@@ -66,7 +66,11 @@ final class Findings {
         if (named.size() == 1) {
           named.forEach(k -> byKind.computeIfAbsent(k, x -> new ArrayList<>()).add(way));
         } else if (named.isEmpty()) {
-          String atPins = isRail(place) ? "meter" : "probe";
+          boolean metered =
+              isRail(place)
+                  || Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.subjects("meter"))
+                      .isPresent();
+          String atPins = metered ? "meter" : "probe";
           kinds.stream()
               .filter(k -> !LookPlaces.AT_PINS.contains(k) || k.equals(atPins))
               .limit(1)
@@ -84,11 +88,20 @@ final class Findings {
       findings.add(unheard.get());
       byKind.remove(Phrases.KEY);
     }
+    boolean heard =
+        amount.filter(a -> a.kind().equals("counter")).isPresent() && kinds.contains("listen");
+    String measured = heard ? "listen" : amount.map(Amounts.Amount::kind).orElse("");
     for (Map.Entry<String, List<Said>> e : byKind.entrySet()) {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
       boolean well = e.getValue().stream().allMatch(w -> !w.not() && w.meaning().isHealthy());
       Place where = well ? well(place, e.getKey()) : place;
-      Phrases.Read one = finding(text, e.getKey(), all(e.getValue()), relative, where, false);
+      BiPredicate<String, String> covers = all(e.getValue());
+      if (e.getKey().equals(measured)) {
+        BiPredicate<String, String> both =
+            covers.and(figures(amount.orElseThrow(), measured, text, place));
+        covers = shown(looks(measured, place, text), both) ? both : covers;
+      }
+      Phrases.Read one = finding(text, e.getKey(), covers, relative, where, false);
       findings.addAll(one.findings());
       trouble = trouble.or(() -> one.trouble());
     }
@@ -101,9 +114,6 @@ final class Findings {
       findings.addAll(one.findings());
       trouble = trouble.or(() -> one.trouble());
     }
-    boolean heard =
-        amount.filter(a -> a.kind().equals("counter")).isPresent() && kinds.contains("listen");
-    String measured = heard ? "listen" : amount.map(Amounts.Amount::kind).orElse("");
     if (amount.isPresent() && !named.contains(measured)) {
       String kind = measured;
       Phrases.Read one =
@@ -123,9 +133,7 @@ final class Findings {
     BiPredicate<String, String> covers =
         (outcome, healthy) ->
             kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
-    String small = text.toLowerCase(Locale.ROOT);
-    List<String> looks =
-        lookPlaces.of(kind, place, false, small).stream().flatMap(List::stream).toList();
+    List<String> looks = looks(kind, place, text);
     double nearest =
         looks.stream()
             .map(lookbook::outcomes)
@@ -139,6 +147,12 @@ final class Findings {
         ? covers
         : (outcome, healthy) ->
             amount.isOnTheSideOf(outcome, healthy) && amount.isAboutAsFar(outcome, nearest);
+  }
+
+  private List<String> looks(String kind, Place place, String text) {
+    return lookPlaces.of(kind, place, false, text.toLowerCase(Locale.ROOT)).stream()
+        .flatMap(List::stream)
+        .toList();
   }
 
   private boolean shown(List<String> looks, BiPredicate<String, String> covers) {

@@ -26,7 +26,8 @@ final class StickWords {
   /** Whether a phrase is of joysticks that somebody has tried. */
   boolean isOfThem(String small) {
     return lookbook.looks().contains(Drill.STICKS)
-        && (says(small, "sticks.subject") || says(small, "sticks.level"));
+        && (says(small, "sticks.subject") || says(small, "sticks.level"))
+        && !says(small, "sticks.other");
   }
 
   /** What a phrase, as typed, says of joysticks; empty if it is nothing that a board shows. */

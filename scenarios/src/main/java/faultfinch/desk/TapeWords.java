@@ -32,7 +32,7 @@ final class TapeWords {
 
   /** What a phrase, as typed, says of the tape; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
-    String small = text.toLowerCase(Locale.ROOT);
+    String small = text.toLowerCase(Locale.ROOT).replaceAll("[\",.:;!]+(?= |$)|\"", "");
     if (!isTried() || !says(small, "tape.subject")) {
       return Optional.empty();
     }
@@ -40,7 +40,11 @@ final class TapeWords {
     if (says(small, "tape.motor")) {
       return motor(text, small);
     }
-    if (says(small, "tape.silent")) {
+    boolean silent = says(small, "tape.silent");
+    if (says(small, "tape.save") && (fails || silent)) {
+      return ofSaving(text, small);
+    }
+    if (silent) {
       return finding(text, tape -> !isLoaded(tape) && isSilent(tape));
     }
     if (says(small, "tape.spoilt")) {
@@ -48,10 +52,6 @@ final class TapeWords {
           .or(() -> finding(text, tape -> !isLoaded(tape)));
     }
     boolean load = says(small, "tape.load");
-    if (says(small, "tape.save") && fails) {
-      return finding(text, tape -> isLoaded(tape) && !isWritten(tape))
-          .or(() -> finding(text, tape -> isTyped(tape) && !isWritten(tape)));
-    }
     if (fails) {
       // Who blames the tape has seen that what is typed comes.
       return load
@@ -62,6 +62,17 @@ final class TapeWords {
       return load ? finding(text, this::isLoaded) : finding(text, tape -> tape.equals(healthy()));
     }
     return Optional.empty();
+  }
+
+  /**
+   * What was written does not come back; what was written elsewhere does, unless that fails too.
+   */
+  private Optional<Phrases.Finding> ofSaving(String text, String small) {
+    Optional<Phrases.Finding> alone =
+        says(small, "tape.as-well")
+            ? Optional.empty()
+            : finding(text, tape -> isLoaded(tape) && !isWritten(tape));
+    return alone.or(() -> finding(text, tape -> isTyped(tape) && !isWritten(tape)));
   }
 
   private Optional<Phrases.Finding> motor(String text, String small) {

@@ -41,6 +41,13 @@ final class Turns {
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
           new Turn(" though(?= (?:reads|is|are|shows|has|stays|sits|measures)\\b)", ""),
+          new Turn("(?<=\\d) up to (?=\\d)", " to "),
+          // "the low one of the pair has gone".
+          new Turn(
+              "\\b(?:the )?(?:low|high|lower|higher|deep|second|other) (?:one|note|tone)(?: of the (?:pair|two|chord))?"
+                  + " (?:has gone|is gone|is missing|missing|gone|is not there|never comes)\\b",
+              "one note missing"),
+          new Turn("\\b(?:each|every) one of (?=(?:the|all|its|them|these|those)\\b)", "all of "),
           // "clock at U1: none".
           new Turn(
               "^([^:]{3,40}): (?:none|nil|absent|missing|not there|nothing)(?: at all)?$", "no $1"),
