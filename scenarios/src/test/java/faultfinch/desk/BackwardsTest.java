@@ -43,4 +43,12 @@ class BackwardsTest {
     assertEquals("VR1 is hot", backwards.inFull("VR1 is hot"));
     assertEquals("VR1 output is low", backwards.inFull("its output is low"));
   }
+
+  /** What a sentence is about stands first in it. */
+  @Test
+  void its_isOfWhatTheSentenceBeforeBeganWith() {
+    Backwards backwards = backwards();
+    backwards.inFull("VR1 is hot while U1 and U2 stay cold");
+    assertEquals("VR1 output measures 1.8 V", backwards.inFull("its output measures 1.8 V"));
+  }
 }

@@ -129,6 +129,20 @@ class FreeWordsTest {
         "cannot type the closing bracket       | every key | K55: open      | K56: open",
         "pressing ALT does not lock the capitals any more | every key | K2: open | K1: open",
         "typing \"files\" gets no list         | typed  | U32: defect link-dead | K30: open",
+        // What the bench ROM shows where it shows nothing to be read, and by its lamp.
+        "with the test rom plugged in the screen stays black | bench ROM | X1: off frequency at 900 per mille | K44: open",
+        "bench rom paints only junk; its lamp pattern is 1, then 2 | bench ROM | U20: dead | K44: open",
+        "diagnostic rom flashes 3 then 1       | bench ROM | X1: off frequency at 900 per mille | U20: dead",
+        // The short at VR1's output leaves its memories and its ROMs cold.
+        "memory chips stay cold                | finger memory chips | C11: short | K44: open",
+        "the 12 V for the analogue side is fine, analogue 5 V gone | meter analogue rail | D20: open | K44: open",
+        "Plus leg of C1 reads 0.0 V, and so does the 5 V output of VR1 | meter VR1.OUT | F1: open | K44: open",
+        "nothing at the input of VR3           | meter VR3.IN | D20: open   | K44: open",
+        "on A5 and A6 the tracer stays quiet   | flow a5 and a6 | U1.A5-U1.A6: bridge | U1.A9: drives high",
+        "a single high note of 523 Hz, the low one of the pair has gone | listen | U34: defect voice-a-dead | K44: open",
+        "tape loads, but anything I record comes back as \"The tape is silent.\" | tape | TP1.OUT: open joint | C24: open",
+        "pushing stick 1 left I type sticks and \"staccs\" appears | sticks | D12: short | D10: open",
+        "typed files and nothing happens       | typed  | K4: open          | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(

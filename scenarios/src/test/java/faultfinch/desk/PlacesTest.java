@@ -2,9 +2,11 @@ package faultfinch.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
 import faultfinch.board.Pad;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -40,5 +42,43 @@ class PlacesTest {
   void parts_fromOneToAnother_areAllBetweenThem(String words, String refs) {
     Places places = new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped());
     assertEquals(refs, String.join(" ", places.find(words, true).refs()));
+  }
+
+  /** D0 to D7 are the processor's lines, MD0 to MD7 the memories'; RES/ is of neither. */
+  @ParameterizedTest
+  @CsvSource({
+    "data lines D0 to D2 low, D0 D1 D2",
+    "data line D5 low, D5",
+    "memory data lines D0 and D1 low, MD0 MD1",
+    "reset line and D5 low, RES/ D5",
+    "12 v rail missing at the sound chip, 12V"
+  })
+  void lines_ofAKindByTheirNames_areTheseAlone(String words, String nets) {
+    Board tamarisk = BoardReader.shipped("tamarisk");
+    Places places = new Places(tamarisk, Vocabulary.shipped());
+    List<String> found =
+        places.find(words, false).lines().stream()
+            .map(line -> tamarisk.netOfPad().get(line.get(0)).name())
+            .toList();
+    assertEquals(List.of(nets.split(" ")), found);
+  }
+
+  /** The memories are U4 to U11, the tone generator U34; VR1, VR2 and VR3 are more than two. */
+  @ParameterizedTest
+  @CsvSource({
+    "memory chips cold, U4 U5 U6 U7 U8 U9 U10 U11",
+    "tone chip cold, U34",
+    "video chip warm, U21"
+  })
+  void parts_areCalledByTheLongestName(String words, String refs) {
+    Places places = new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped());
+    assertEquals(refs, String.join(" ", places.find(words, true).refs()));
+  }
+
+  @Test
+  void both_ofThree_areNotAll() {
+    Places places = new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped());
+    assertEquals(Place.Quantity.SOME, places.find("both regulators", true).quantity());
+    assertEquals(Place.Quantity.EVERY, places.find("all regulators", true).quantity());
   }
 }
