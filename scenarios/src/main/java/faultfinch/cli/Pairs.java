@@ -66,7 +66,8 @@ final class Pairs {
         SuspectPair pair = pairs.get(i).suspects;
         List<Map<String, String>> stages = runs.get(i).get();
         String both = String.join(" and ", pair.faults());
-        Verdict verdict = known.diagnosis().weigh(both, stages, evidence);
+        Verdict verdict =
+            known.diagnosis().weigh(both, stages, Reruns.curing(pairs.get(i).faults), evidence);
         found.add(new Found(pair, search.odds(pair, stages), verdict));
         terminal.err().println(words.say("trials.progress", i + 1, runs.size()));
       }

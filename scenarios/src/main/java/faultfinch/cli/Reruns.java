@@ -6,6 +6,7 @@ import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** What faults that are not in a dictionary show: run here and now, again after each cure. */
 final class Reruns {
@@ -25,5 +26,10 @@ final class Reruns {
       left = now;
     }
     return stages;
+  }
+
+  /** Repairs that cure all of some faults. */
+  static Predicate<RepairAction> curing(List<Fault> faults) {
+    return action -> faults.stream().allMatch(action::cures);
   }
 }

@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.desk.Statement;
 import faultfinch.diagnosis.DictionaryRows;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Route;
 import faultfinch.diagnosis.Verdict;
 import faultfinch.fault.Contradictions;
 import faultfinch.fault.Fault;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.apache.commons.cli.Options;
@@ -26,6 +28,9 @@ final class WeighCommand implements Command {
   private static final String USUAL_ODDS = "20";
   private static final int MOST_SUSPECTS = 2;
   private static final int ALIKE_SHOWN = 6;
+
+  private static final Set<Statement.Came> FOR_A_MOMENT =
+      Set.of(Statement.Came.HELPED, Statement.Came.IN_VAIN);
 
   private final BiFunction<Board, Terminal, Known> knowledge;
 
@@ -63,7 +68,7 @@ final class WeighCommand implements Command {
     } else {
       noted.remarks(terminal);
       print(verdict, terminal);
-      tried(suspects, noted, evidence, terminal);
+      tried(noted, terminal);
     }
     return verdict.finding() == Verdict.Finding.CONTRADICTED ? NEGATIVE : DONE;
   }
@@ -91,7 +96,7 @@ final class WeighCommand implements Command {
     }
     List<Map<String, String>> stages =
         Reruns.of(suspects, evidence.done(), DictionaryRows.of(known.board(), evidence));
-    return known.diagnosis().weigh(text, stages, evidence, odds);
+    return known.diagnosis().weigh(text, stages, Reruns.curing(suspects), evidence, odds);
   }
 
   private static void print(Verdict verdict, Terminal terminal) {
@@ -103,7 +108,8 @@ final class WeighCommand implements Command {
       terminal.say(contradicted ? "weigh.because" : "weigh.though");
     }
     for (Verdict.Mismatch m : told) {
-      terminal.say("weigh.mismatch", m.seen().look(), m.expected(), m.seen().seen());
+      String how = m.expected().equals(Route.CURED) ? "weigh.in-vain" : "weigh.mismatch";
+      terminal.say(how, m.seen().look(), m.expected(), m.seen().seen());
     }
     if (!verdict.alike().isEmpty()) {
       int more = verdict.alike().size() - ALIKE_SHOWN;
@@ -126,17 +132,13 @@ final class WeighCommand implements Command {
             () -> terminal.say("weigh.no-deciding"));
   }
 
-  /** What was tried is no observation: it is told beside the verdict. */
-  private static void tried(
-      List<Fault> suspects, Noted noted, Evidence evidence, Terminal terminal) {
+  /** Whether a thing that was done for a moment helped is judgement: it is told beside. */
+  private static void tried(Noted noted, Terminal terminal) {
     for (Statement statement : noted.statements()) {
-      if (statement instanceof Statement.Tried t && t.came() != Statement.Came.REPAIRED) {
+      if (statement instanceof Statement.Tried t && FOR_A_MOMENT.contains(t.came())) {
         terminal.say("weigh.tried", t.said());
       }
     }
-    evidence.missed().stream()
-        .filter(action -> suspects.stream().allMatch(action::cures))
-        .forEach(action -> terminal.say("weigh.missed", action.text()));
   }
 
   private static String fit(Verdict verdict) {

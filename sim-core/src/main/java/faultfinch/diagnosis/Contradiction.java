@@ -14,7 +14,7 @@ final class Contradiction {
   /** Up to so many observations every set is tried, 4,096 of them. */
   private static final int TRIED = 12;
 
-  private final Likelihoods likelihoods;
+  private final double[] best;
   private final Outside outside;
   private final double[] own;
   private final double[][] rivals;
@@ -22,13 +22,14 @@ final class Contradiction {
   private final double logOdds;
 
   /**
-   * @param own logarithm of each weighed observation under the hypothesis
+   * @param best logarithm of the likeliest reading of each weighed observation, and of each repair
+   *     made in vain
+   * @param own logarithm of each under the hypothesis
    * @param rivals the same under each of its rivals, those with a second fault included
    * @param odds above 1
    */
-  Contradiction(
-      Likelihoods likelihoods, Outside outside, double[] own, double[][] rivals, double odds) {
-    this.likelihoods = likelihoods;
+  Contradiction(double[] best, Outside outside, double[] own, double[][] rivals, double odds) {
+    this.best = best;
     this.outside = outside;
     this.own = own;
     this.rivals = rivals;
@@ -52,7 +53,7 @@ final class Contradiction {
 
   /** 0 if an observation is the likeliest reading of what the hypothesis predicts, else below. */
   double misfit(int i) {
-    return own[i] - likelihoods.best(i);
+    return own[i] - best[i];
   }
 
   boolean stands(List<Integer> without) {

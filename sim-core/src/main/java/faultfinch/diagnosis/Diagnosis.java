@@ -80,19 +80,28 @@ public final class Diagnosis {
   }
 
   /** What was seen, held against anything that was run, at the usual odds. */
-  public Verdict weigh(String hypothesis, List<Map<String, String>> stages, Evidence evidence) {
-    return weigh(hypothesis, stages, evidence, Contradiction.ODDS);
+  public Verdict weigh(
+      String hypothesis,
+      List<Map<String, String>> stages,
+      Predicate<RepairAction> cures,
+      Evidence evidence) {
+    return weigh(hypothesis, stages, cures, evidence, Contradiction.ODDS);
   }
 
   /**
    * What was seen, held against anything that was run, such as two faults at once.
    *
    * @param stages outcome by look, before the first repair and after each
+   * @param cures whether a repair would have cured all of it
    */
   public Verdict weigh(
-      String hypothesis, List<Map<String, String>> stages, Evidence evidence, double odds) {
+      String hypothesis,
+      List<Map<String, String>> stages,
+      Predicate<RepairAction> cures,
+      Evidence evidence,
+      double odds) {
     return new Weigher(dictionary, suspects, rates, prices)
-        .weigh(hypothesis, stages, evidence, odds);
+        .weigh(hypothesis, stages, cures, evidence, odds);
   }
 
   /** Pairs worth a run after this evidence, and what they count once they were run. */

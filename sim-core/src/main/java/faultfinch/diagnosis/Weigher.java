@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Weighs a hypothesis against what was seen. */
@@ -57,7 +58,9 @@ public final class Weigher {
       now = suspects.contains(fault) && suspects.of(fault).surelyCuredBy(action) ? healthy : now;
       stages.add(now);
     }
-    return weigh(fault, stages, evidence, alike, odds);
+    Predicate<RepairAction> cures =
+        action -> suspects.contains(fault) && suspects.of(fault).surelyCuredBy(action);
+    return weigh(fault, stages, cures, evidence, alike, odds);
   }
 
   /**
@@ -65,30 +68,42 @@ public final class Weigher {
    *
    * @param stages outcome by look, before the first repair and after each; looks they lack are not
    *     held against it
+   * @param cures whether a repair would have cured all of it
    */
   public Verdict weigh(
-      String hypothesis, List<Map<String, String>> stages, Evidence evidence, double odds) {
-    return weigh(hypothesis, stages, evidence, List.of(), odds);
+      String hypothesis,
+      List<Map<String, String>> stages,
+      Predicate<RepairAction> cures,
+      Evidence evidence,
+      double odds) {
+    return weigh(hypothesis, stages, cures, evidence, List.of(), odds);
   }
 
   private Verdict weigh(
       String hypothesis,
       List<Map<String, String>> stages,
+      Predicate<RepairAction> cures,
       Evidence evidence,
       List<String> alike,
       double odds) {
     Likelihoods likelihoods = new Likelihoods(dictionary, rates, evidence);
     Outside outside = new Outside(likelihoods, dictionary, rates, suspects);
+    List<RepairAction> missed = evidence.missed();
     int size = likelihoods.weighed().size();
-    double[] own = new double[size];
+    double[] own = new double[size + missed.size()];
+    double[] best = new double[own.length];
     for (int i = 0; i < size; i++) {
       own[i] = likelihoods.under(i, stages.get(likelihoods.after(i)));
+      best[i] = likelihoods.best(i);
+    }
+    for (int i = 0; i < missed.size(); i++) {
+      own[size + i] = cures.test(missed.get(i)) ? StrictMath.log(rates.repairFails()) : 0;
     }
     Joint joint = new Joint(likelihoods, dictionary, suspects, rates, evidence);
     Contradiction contradiction =
-        new Contradiction(likelihoods, outside, own, rivals(joint, likelihoods), odds);
+        new Contradiction(best, outside, own, rivals(joint, likelihoods, missed), odds);
     List<Integer> against = new ArrayList<>();
-    for (int i = 0; i < size; i++) {
+    for (int i = 0; i < own.length; i++) {
       if (own[i] != 0 && contradiction.misfit(i) < -NOTHING) {
         against.add(i);
       }
@@ -103,8 +118,8 @@ public final class Weigher {
         hypothesis,
         finding,
         StrictMath.exp(contradiction.fit(List.of())),
-        mismatches(against, likelihoods, stages),
-        mismatches(set, likelihoods, stages),
+        mismatches(against, likelihoods, stages, missed),
+        mismatches(set, likelihoods, stages, missed),
         likelihoods.notWeighed(),
         alike,
         deciding(stages.get(stages.size() - 1), evidence));
@@ -115,20 +130,30 @@ public final class Weigher {
    *
    * @param rows by observation
    * @param curedBy number of the first repair done that cured it, from 0
+   * @param inVain by repair made in vain, whether it would have cured it
    */
-  private record Rival(List<Integer> rows, int curedBy) {}
+  private record Rival(List<Integer> rows, int curedBy, List<Boolean> inVain) {}
 
   /** Every fault of the list by what each observation is under it, alone and with another. */
-  private double[][] rivals(Joint joint, Likelihoods likelihoods) {
+  private double[][] rivals(Joint joint, Likelihoods likelihoods, List<RepairAction> missed) {
+    List<Integer> actions = missed.stream().map(suspects.actions()::indexOf).toList();
     Set<Rival> kinds = new LinkedHashSet<>();
     for (Suspects.Hypothesis h : suspects.hypotheses()) {
       int[] curing = joint.curing(h);
-      kinds.add(new Rival(joint.rows(h), curing.length == 0 ? Integer.MAX_VALUE : curing[0]));
+      int first = curing.length == 0 ? Integer.MAX_VALUE : curing[0];
+      kinds.add(
+          new Rival(joint.rows(h), first, actions.stream().map(h.cures()::contains).toList()));
     }
-    double[][] rivals = new double[2 * kinds.size()][likelihoods.weighed().size()];
+    int size = likelihoods.weighed().size();
+    double[][] rivals = new double[2 * kinds.size()][size + missed.size()];
     int rival = 0;
     for (Rival kind : kinds) {
-      for (int i = 0; i < rivals[rival].length; i++) {
+      for (int i = 0; i < missed.size(); i++) {
+        double log = kind.inVain.get(i) ? StrictMath.log(rates.repairFails()) : 0;
+        rivals[rival][size + i] = log;
+        rivals[rival + 1][size + i] = log;
+      }
+      for (int i = 0; i < size; i++) {
         int row = likelihoods.after(i) > kind.curedBy ? FaultDictionary.HEALTHY : kind.rows.get(i);
         rivals[rival][i] = joint.alone(i, row);
         rivals[rival + 1][i] = joint.besides(i, row);
@@ -138,12 +163,24 @@ public final class Weigher {
     return rivals;
   }
 
+  /** Observations first, then repairs made in vain. */
   private static List<Mismatch> mismatches(
-      List<Integer> which, Likelihoods likelihoods, List<Map<String, String>> stages) {
-    return which.stream()
-        .map(likelihoods.weighed()::get)
-        .map(o -> new Mismatch(o, expected(o, stages.get(o.after()))))
-        .toList();
+      List<Integer> which,
+      Likelihoods likelihoods,
+      List<Map<String, String>> stages,
+      List<RepairAction> missed) {
+    int size = likelihoods.weighed().size();
+    List<Mismatch> mismatches = new ArrayList<>();
+    for (int i : which) {
+      if (i < size) {
+        Observation seen = likelihoods.weighed().get(i);
+        mismatches.add(new Mismatch(seen, expected(seen, stages.get(seen.after()))));
+      } else {
+        String repair = missed.get(i - size).text();
+        mismatches.add(new Mismatch(Observation.bench(repair, Route.NOT_CURED), Route.CURED));
+      }
+    }
+    return mismatches;
   }
 
   /** What a board shows at the looks of an observation, each outcome once. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.diagnosis.Verdict.Finding;
 import faultfinch.diagnosis.Verdict.Mismatch;
+import faultfinch.fault.RepairAction;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -100,7 +101,8 @@ class WeigherTest {
   @Test
   void weigh_boardWithTwoFaults_isWeighedByWhatItShows() {
     Map<String, String> both = Map.of("probe 1", "low", "probe 2", "normal", "screen", "normal");
-    Verdict verdict = three().diagnosis().weigh("two", List.of(both), Evidence.of(LOW), 20);
+    Verdict verdict =
+        three().diagnosis().weigh("two", List.of(both), action -> false, Evidence.of(LOW), 20);
     assertEquals(Finding.PREDICTED, verdict.finding());
   }
 
@@ -126,5 +128,19 @@ class WeigherTest {
   void alike_faultsOfOneRow_areNamed() {
     Toy toy = new Toy().look("screen", 1).fault("a", "U1", 1).fault("b", "U2", 1);
     assertEquals(List.of("b"), toy.diagnosis().weigh("a", Evidence.NONE).alike());
+  }
+
+  /** A new part is bad one time in a hundred, less than the one in twenty that contradicts. */
+  @Test
+  void weigh_repairInVainThatWouldHaveCuredIt_isContradictedByIt() {
+    RepairAction exchange = Toy.exchange("U1");
+    Evidence evidence = new Evidence(List.of(DARK), List.of(exchange));
+    Verdict a = three().diagnosis().weigh("a", evidence);
+    assertEquals(Finding.CONTRADICTED, a.finding());
+    assertEquals(0.01, a.fit(), 1e-12);
+    assertEquals(
+        List.of(new Mismatch(Observation.bench(exchange.text(), "not cured"), "cured")),
+        a.contradicting());
+    assertEquals(Finding.PREDICTED, three().diagnosis().weigh("b", evidence).finding());
   }
 }
