@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.board.Pad;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -62,8 +63,16 @@ final class Backwards {
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
               + "[A-Z]+\\d*/?)\\b)");
 
+  /** One pin that was spoken of: "power off: that pin to ground more than 100 k". */
+  private static final Pattern THAT =
+      Pattern.compile(
+          "(?i)\\b(?:that|this|the same) (?:pin|leg|input|output|line|net)\\b(?! (?:of|on|at) )");
+
   private final Places places;
   private String part = "";
+
+  /** The one pin that was measured last, in full. */
+  private String pin = "";
 
   /** The first part of the sentence before, which its subject mostly is. */
   private String subject = "";
@@ -76,8 +85,10 @@ final class Backwards {
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
     String before = part;
-    String text =
-        replaced(ITS, sentence, m -> called(sentence, m.start(), subject).map(r -> r + " "));
+    String pinBefore = pin;
+    String those =
+        replaced(THAT, sentence, m -> lastPin(sentence.substring(0, m.start()), pinBefore));
+    String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), before));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
@@ -95,6 +106,7 @@ final class Backwards {
                     .filter(ref -> places.isPin(ref, m.group(2)))
                     .map(ref -> ref + " pin " + m.group(2)));
     part = called(text, text.length(), before).orElse("");
+    pin = lastPin(text, pin).orElse("");
     subject =
         REF.matcher(text)
             .results()
@@ -113,6 +125,18 @@ final class Backwards {
       last = places.isPart(m.group()) ? m.group() : last;
     }
     return Optional.of(last).filter(ref -> !ref.isEmpty());
+  }
+
+  /** The last pin, or line, that a text speaks of alone, else the one before. */
+  private Optional<String> lastPin(String text, String before) {
+    List<String> pieces = Pieces.of(text);
+    for (int i = pieces.size() - 1; i >= 0; i--) {
+      List<List<Pad>> lines = places.find(pieces.get(i), false).lines();
+      if (lines.size() == 1) {
+        return Optional.of(lines.get(0).get(0).text());
+      }
+    }
+    return Optional.of(before).filter(p -> !p.isEmpty());
   }
 
   private Optional<String> pins(MatchResult m, Optional<String> before) {

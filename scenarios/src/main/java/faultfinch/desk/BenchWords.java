@@ -51,7 +51,7 @@ final class BenchWords {
       Pattern.compile(
           "(?<= |^)(?:lamp|led|light|flash|blink|pulse|wink|code|pattern)[a-z]*\\b[^,;\\d]*?(?<= )"
               + "(\\d{1,2})(?: (?:flash|blink|pulse|wink)[a-z]*)?"
-              + "(?:-|/|,? (?:and then|then|and) )(\\d{1,2})(?= |,|$)"
+              + "(?:-|/|,? (?:and then|then|and|[+]) )(\\d{1,2})(?= |,|$)"
               + "|(?<= |^)lamp(?: (?:flashes|pulses|blinks|winks|gives|goes|does))? (\\d{1,2})(?= |$)"
               + "(?! (?:times )?(?:a|per) )");
 
@@ -158,6 +158,9 @@ final class BenchWords {
     } else if (said.isEmpty()
         && Vocabulary.in(text, vocabulary.words("bench.garbage")).isPresent()) {
       said.add(outcome -> !isDark(outcome) && stations(outcome).isEmpty());
+    } else if (said.isEmpty()
+        && Vocabulary.in(text, vocabulary.words("bench.ignored")).isPresent()) {
+      said.add(outcome -> outcome.startsWith(title()));
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
@@ -240,6 +243,11 @@ final class BenchWords {
     String healthy = lookbook.outcomes(LOOK).get(0);
     int lamp = healthy.indexOf(LAMP);
     return lamp >= 0 && outcome.endsWith(healthy.substring(lamp));
+  }
+
+  /** The first row of what a good board shows without the bench ROM. */
+  private String title() {
+    return PictureText.of(lookbook.outcomes(Phrases.SCREEN).get(0)).rows().get(0);
   }
 
   private static boolean isDark(String outcome) {

@@ -415,6 +415,8 @@ public final class Desk {
     boolean some =
         halves.stream()
             .flatMap(List::stream)
+            // One word says something only of what the rest is of.
+            .filter(half -> half.strip().contains(" "))
             .anyMatch(half -> !stand().phrases.read(plain.of(half)).findings().isEmpty());
     if (some) {
       halves.get().forEach(half -> note(under(entry, bared), half));

@@ -11,9 +11,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What is said of joysticks, the ways they are pushed, and of what is turned on them. */
 final class StickWords {
+  /** A level as the program prints it: two hexadecimal digits. */
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?<= |^)(?:levels?|reads?|shows?|values?|at|is)(?: always| only| just| stuck at)? "
+              + "((?=[0-9a-f]*\\d)[0-9a-f]{2})(?= |,|$)");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Map<String, PushedSticks> read = new LinkedHashMap<>();
@@ -119,6 +127,15 @@ final class StickWords {
           text,
           sticks,
           (stick, pair) -> levels(stick, pair.pushed).equals(levels(stick, pair.healthy)));
+    }
+    Matcher figure = FIGURE.matcher(rest);
+    if (figure.find()) {
+      String told = figure.group(1).toUpperCase(Locale.ROOT);
+      return of(
+          text,
+          sticks,
+          (stick, pair) ->
+              isStill(stick, pair.pushed) && levels(stick, pair.pushed).contains(told));
     }
     if (says(rest, "sticks.nought")) {
       return of(

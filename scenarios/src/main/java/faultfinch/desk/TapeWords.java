@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What is said of the tape: that it does not load, is not written, does not turn. */
 final class TapeWords {
@@ -34,6 +35,12 @@ final class TapeWords {
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT).replaceAll("[\",.:;!]+(?= |$)|\"", "");
     if (!isTried() || !says(small, "tape.subject")) {
+      return Optional.empty();
+    }
+    boolean measured =
+        Stream.of("probe", "meter")
+            .anyMatch(kind -> Vocabulary.in(small, vocabulary.subjects(kind)).isPresent());
+    if (measured || says(small, "tape.untried")) {
       return Optional.empty();
     }
     boolean fails = says(small, "tape.fails");

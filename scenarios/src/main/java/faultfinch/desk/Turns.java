@@ -48,6 +48,20 @@ final class Turns {
                   + " (?:has gone|is gone|is missing|missing|gone|is not there|never comes)\\b",
               "one note missing"),
           new Turn("\\b(?:each|every) one of (?=(?:the|all|its|them|these|those)\\b)", "all of "),
+          // Nothing is fine for running warm.
+          new Turn(
+              "\\b(?:runs?|running)(?: very| rather| quite| a bit| distinctly| noticeably| slightly| really| too)*"
+                  + " (?=(?:warm|hot|cold|cool)\\b)",
+              "is "),
+          new Turn("\\bmemory address(?: line| bit| pin)? (?=\\d\\b)", "MA"),
+          new Turn("\\bmemory data(?: line| bit| pin)? (?=\\d\\b)", "MD"),
+          new Turn(
+              "\\b(?:only )?(?:all|everything|it) (?:is|comes|comes out|came out|appears|stays|stayed|remains|remained)"
+                  + " (?:all )?(?:in |just |only )?white\\b",
+              "all in white"),
+          new Turn("^(?:both )?sticks (?=(?:read|show|give|have|are|do|work)\\b)", "the sticks "),
+          // What it is like is not what it is.
+          new Turn("(?:,? |^)as (?:if|though) .*$", ""),
           // "clock at U1: none".
           new Turn(
               "^([^:]{3,40}): (?:none|nil|absent|missing|not there|nothing)(?: at all)?$", "no $1"),

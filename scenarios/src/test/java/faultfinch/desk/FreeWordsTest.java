@@ -142,6 +142,14 @@ class FreeWordsTest {
         "a single high note of 523 Hz, the low one of the pair has gone | listen | U34: defect voice-a-dead | K44: open",
         "tape loads, but anything I record comes back as \"The tape is silent.\" | tape | TP1.OUT: open joint | C24: open",
         "pushing stick 1 left I type sticks and \"staccs\" appears | sticks | D12: short | D10: open",
+        "the test cartridge is simply ignored  | bench ROM | track C28.--EX1.GND: open | K44: open",
+        "memory address 5 is at only 0.6 V     | meter ma5 | U18.2Y: drives low | K44: open",
+        "refresh buffer runs distinctly warm   | finger U19 | U37.4Y: drives low | K44: open",
+        "only all is in white                  | screen | U29.Q4: drives high | K44: open",
+        "second joystick does not shoot        | sticks | D19.A: open joint | K61: open",
+        "line sync stuck high                  | probe line sync | U13.2Q0: drives low | K44: open",
+        "ready pin of the processor 0.0 V. Power off: that pin to ground more than 100 k | ohms U1.RDY | RN2.1: open joint | K44: open",
+        "drive lamp flickers quicker than four times a second | lamp | U42.3Y: drives low | U9.Q: drives low",
         "typed files and nothing happens       | typed  | K4: open          | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
@@ -164,7 +172,11 @@ class FreeWordsTest {
         "about 2.4 V on a working board",
         "didn't find a wrong voltage",
         "half that when all is well",
-        "couldn't find a single wrong voltage anywhere"
+        "couldn't find a single wrong voltage anywhere",
+        "as if the bottom ends of the pots hung in the air",
+        "where it should blink three and one",
+        "joysticks and tape cannot be tested as nothing can be typed",
+        "turning the volume knob does nothing"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
     Desk desk = noted(says);

@@ -194,11 +194,16 @@ public final class ErrorRates {
     return number("comes.and.goes");
   }
 
-  /** One entry of this source never counts against a fault by more than one in so many. */
+  /**
+   * One told entry, or one that says the same of several places, never counts against a fault by
+   * more than one in so many: who speaks of many lines has not looked at each.
+   */
   double floor(Observation observation) {
-    return observation.source() == Observation.Source.TOLD
-        ? (1 - error(observation)) / number("told.floor")
-        : 0;
+    if (observation.source() == Observation.Source.TOLD) {
+      return (1 - error(observation)) / number("told.floor");
+    }
+    boolean many = observation.reach().every() && observation.reach().sights().size() > 2;
+    return many ? (1 - error(observation)) / number("many.floor") : 0;
   }
 
   /** Chance that what an observation says is not what the board shows, 0 to a half. */

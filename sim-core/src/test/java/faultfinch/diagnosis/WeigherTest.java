@@ -143,4 +143,30 @@ class WeigherTest {
         a.contradicting());
     assertEquals(Finding.PREDICTED, three().diagnosis().weigh("b", evidence).finding());
   }
+
+  /** Who says that all three are low and is wrong of two of them has erred once, not twice. */
+  @Test
+  void weigh_oneThingSaidOfManyPlaces_countsNoMoreThanOneInAThousand() {
+    Toy toy =
+        new Toy()
+            .look("probe 1", 2)
+            .look("probe 2", 2)
+            .look("probe 3", 2)
+            .fault("a", "U1", 1, "probe 1", "low")
+            .fault("b", "U2", 1, "probe 1", "low", "probe 2", "low", "probe 3", "low");
+    List<Sight> low =
+        List.of("probe 1", "probe 2", "probe 3").stream()
+            .map(look -> new Sight(List.of(look), List.of("low")))
+            .toList();
+    Observation all =
+        new Observation(
+            "probes",
+            "all low",
+            Observation.Source.BENCH,
+            Observation.Doubt.SURE,
+            new Observation.Reach(low, true, Tally.ONCE),
+            0);
+    assertEquals(1e-3, toy.diagnosis().weigh("a", Evidence.of(all)).fit(), 1e-12);
+    assertEquals(1, toy.diagnosis().weigh("b", Evidence.of(all)).fit(), 1e-12);
+  }
 }
