@@ -61,6 +61,8 @@ final class BenchWords {
   /** Before what the lamp says of a round. */
   private static final String LAMP = "; lamp";
 
+  private static final String NO_PULSE = LAMP + " no pulse";
+
   private static final int RADIX = 16;
   private static final int LINES = 8;
 
@@ -105,7 +107,13 @@ final class BenchWords {
 
   /** Whether it tells how often the lamp pulsed, as it does at the end of a round. */
   boolean isOfPulses(String text) {
-    return PULSES.matcher(figures(text.toLowerCase(Locale.ROOT))).find();
+    String small = text.toLowerCase(Locale.ROOT);
+    return isWithoutPulse(small) || PULSES.matcher(figures(small)).find();
+  }
+
+  private boolean isWithoutPulse(String small) {
+    return Vocabulary.in(small, vocabulary.words("bench.no-pulse")).isPresent()
+        && Vocabulary.in(small, vocabulary.subjects("lamp")).isPresent();
   }
 
   /** What is said of a station or a line, in small letters; empty if it is nothing of the sort. */
@@ -175,13 +183,16 @@ final class BenchWords {
   /** How often the lamp pulsed, and then: "lamp flashes one, then two". */
   private Optional<Phrases.Finding> pulses(String text) {
     Matcher m = PULSES.matcher(figures(text));
-    if (!m.find()) {
+    boolean none = isWithoutPulse(text);
+    if (!none && !m.find()) {
       return Optional.empty();
     }
     String tail =
-        m.group(1) == null
-            ? LAMP + " pulses " + m.group(3)
-            : LAMP + " pulses " + m.group(1) + ", then " + m.group(2);
+        none
+            ? NO_PULSE
+            : m.group(1) == null
+                ? LAMP + " pulses " + m.group(3)
+                : LAMP + " pulses " + m.group(1) + ", then " + m.group(2);
     return Phrases.Finding.of(
         LOOK, text, lookbook.outcomes(LOOK).stream().filter(o -> o.endsWith(tail)).toList());
   }

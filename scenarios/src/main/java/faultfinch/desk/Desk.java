@@ -411,7 +411,7 @@ public final class Desk {
 
   /** Whether one half of a piece that is not understood says something; then both are noted. */
   private boolean goesByHalves(Entry entry, Circumstances.Bared bared) {
-    Optional<List<String>> halves = Pieces.halves(bared.text());
+    Optional<List<String>> halves = Pieces.halves(bared.text()).stream().findFirst();
     boolean some =
         halves.stream()
             .flatMap(List::stream)
@@ -456,7 +456,9 @@ public final class Desk {
 
   /** Both sides of an "and", if each says something by itself, and of another look. */
   private Optional<List<String>> halves(String text) {
-    return Pieces.halves(text).filter(halves -> areApart(halves.get(0), halves.get(1)));
+    return Pieces.halves(text).stream()
+        .filter(halves -> areApart(halves.get(0), halves.get(1)))
+        .findFirst();
   }
 
   private boolean areApart(String one, String other) {

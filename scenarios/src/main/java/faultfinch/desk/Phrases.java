@@ -23,8 +23,9 @@ import java.util.regex.Pattern;
  * of look; what it cannot place it says why.
  */
 final class Phrases {
-  static final Set<String> KINDS =
-      Set.of(
+  /** In this order: which of two subjects comes first must not depend on the start. */
+  static final List<String> KINDS =
+      List.of(
           "screen",
           "listen",
           "lamp",
@@ -38,6 +39,7 @@ final class Phrases {
           "counter",
           "continuity",
           "ohms");
+
   private static final Pattern VERBATIM =
       Pattern.compile(
           "(?i)(?:reads|says|shows|displays|reading|showing) ['\"]?(.+?)['\"]?"

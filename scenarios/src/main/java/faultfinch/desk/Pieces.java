@@ -40,6 +40,8 @@ final class Pieces {
           "(?i)^((?!.*\")(?:.*\\b(?:probe|meter|multimeter|dvm|scope|oscilloscope)\\b.*"
               + "|(?:.* )?(?:pin|leg) \\w+/?(?: of [A-Z]+\\d+)?)): ");
 
+  private static final Pattern AND = Pattern.compile("(?i) and ");
+
   private static final int SHORTEST_SENTENCE = 5;
 
   private Pieces() {}
@@ -87,11 +89,13 @@ final class Pieces {
     return m.matches() ? Optional.of(new Except(m.group(1), m.group(2))) : Optional.empty();
   }
 
-  /** Both sides of the first "and" outside of quotes; empty if there is none. */
-  static Optional<List<String>> halves(String piece) {
-    String[] halves = piece.split("(?i) and ", 2);
-    return halves.length < 2 || piece.contains("\"")
-        ? Optional.empty()
-        : Optional.of(List.of(halves));
+  /** Both sides of each "and", the first "and" first; none of a piece with quotes in it. */
+  static List<List<String>> halves(String piece) {
+    List<List<String>> halves = new ArrayList<>();
+    Matcher and = AND.matcher(piece);
+    while (!piece.contains("\"") && and.find()) {
+      halves.add(List.of(piece.substring(0, and.start()), piece.substring(and.end())));
+    }
+    return halves;
   }
 }

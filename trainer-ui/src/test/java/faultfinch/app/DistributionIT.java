@@ -75,6 +75,25 @@ class DistributionIT {
     assertEquals(2, run.exitCode());
   }
 
+  /** Sets of the language are walked in another order at each start: two subjects in one phrase. */
+  @Test
+  void sameWords_atEachStart_giveTheSameBytes() throws Exception {
+    String[] words = {
+      "rank",
+      "--board",
+      "tamarisk",
+      "--json",
+      "--saw",
+      "lamp codes of the test ROM normal, three and one"
+    };
+    Run first = start(SCRIPT, words);
+    assertEquals(0, first.exitCode());
+    assertTrue(first.out().contains("\"parts\""), first.out());
+    for (int again = 0; again < 4; again++) {
+      assertEquals(first.out(), start(SCRIPT, words).out());
+    }
+  }
+
   @Test
   void window_withoutAScreen_saysSoInOneLineAndPlaysInTheTerminal() throws Exception {
     Run run = start(SCRIPT);
