@@ -3,6 +3,7 @@ package faultfinch.desk;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,6 +45,9 @@ final class Amounts {
   private static final double SUPPLY_STEP = 0.25;
   private static final double FINE = 0.1;
   private static final double COARSE = 0.2;
+
+  /** Supplies by the figure they are called by, and so far off it they are said to be there. */
+  private static final Map<String, Double> NOMINAL = Map.of("5", 0.05, "9", 0.16, "12", 0.05);
 
   private final Vocabulary vocabulary;
 
@@ -119,7 +123,10 @@ final class Amounts {
     if (ends(before, "over")) {
       return Optional.of(new Amount(kind, value, Double.POSITIVE_INFINITY, single.group()));
     }
-    double give = give(kind, value, ends(before, "about"));
+    double give =
+        kind.equals("meter") && NOMINAL.containsKey(single.group(1))
+            ? NOMINAL.get(single.group(1)) * value
+            : give(kind, value, ends(before, "about"));
     return Optional.of(new Amount(kind, value - give, value + give, single.group()));
   }
 

@@ -116,7 +116,9 @@ final class Deeds {
           Pattern.compile("(?<= |^)" + Pattern.quote(word) + "((?: [^ ]+){1,3})").matcher(small);
       while (m.find()) {
         List<String> refs = refs(Kind.EXCHANGE, word, m.group(1).strip(), m.group(1).strip());
-        if (!refs.isEmpty()) {
+        // "Another multiplexer" is one of four, and nobody knows which.
+        boolean single = Vocabulary.in(word, vocabulary.words("tried.one-of-several")).isPresent();
+        if (!refs.isEmpty() && (refs.size() == 1 || !single)) {
           return refs;
         }
       }

@@ -38,6 +38,17 @@ final class GoodBoard {
           "(?i) ?\\((?:ref\\b|normal|should|good|other|healthy|usual|instead)[^)]*\\)"
               + "| ?\\([^)]*\\b(?:on mine|on my|on the other|on a good|normal|normally)\\b[^)]*\\)");
 
+  /** "Just like on my healthy board" is said of this one. */
+  private static final Pattern LIKE_ONE =
+      Pattern.compile(
+          "(?i),? (?:just |exactly |the same )*(?:like|as) (?:on|in|by) (?:a|the|my) [a-z ]*(?:one|board|machine|spare)$");
+
+  /** "On a good machine it is 3.4 V", "on the spare". */
+  private static final Pattern ON_ONE =
+      Pattern.compile(
+          "\\b(?:on|in|by|with) (?:a|the|my|our|any|another) (?:known )?"
+              + "(?:(?:good|working|healthy|sound|spare|second|donor|reference|sister) (?:one|board|machine|set|unit|computer)|spare|donor|friend|sister board)\\b");
+
   private final Vocabulary vocabulary;
 
   GoodBoard(Vocabulary vocabulary) {
@@ -46,13 +57,14 @@ final class GoodBoard {
 
   /** The rest of a phrase; nothing if all of it is of a good board. */
   String without(String told) {
-    String phrase = BESIDE.matcher(told).replaceAll("");
+    String phrase = LIKE_ONE.matcher(BESIDE.matcher(told).replaceAll("")).replaceAll("");
     String small = phrase.toLowerCase(Locale.ROOT).strip();
     boolean begins =
         vocabulary.words("good-board.begins").stream()
             .anyMatch(w -> (small + " ").startsWith(w + " "));
     if (begins
         || isSaid(small, "good-board.in")
+        || ON_ONE.matcher(small).find()
         || IS_RIGHT.matcher(small).matches()
         || NORMAL.matcher(small).matches()) {
       return "";

@@ -164,6 +164,9 @@ final class Phrases {
     }
     Set<String> subjects = subjects(small);
     boolean lamp = small.contains("lamp") || small.contains("led");
+    if (subjects.contains("probe")) {
+      lamp = false;
+    }
     if (subjects.size() > 1 && !lamp || atPins && subjects.contains("probe")) {
       // "Light" is said of probes and screens too, and a probe has lamps of its own.
       subjects.remove("lamp");
@@ -404,7 +407,11 @@ final class Phrases {
 
   /** A sound chip is no sound, and a display controller no display. */
   private String withoutParts(String small) {
-    String text = small;
+    // A tracer feels no supply.
+    String text =
+        Vocabulary.in(small, vocabulary.words("flow.said"))
+            .map(tool -> Vocabulary.masked(small, tool))
+            .orElse(small);
     for (Vocabulary.Group group : vocabulary.groups("part")) {
       for (String name : group.words()) {
         text = name.contains(" ") ? Vocabulary.masked(text, name) : text;

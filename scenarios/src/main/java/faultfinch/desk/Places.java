@@ -638,6 +638,9 @@ final class Places {
   }
 
   private Place.Quantity quantity(String text, List<String> words, boolean several) {
+    if (Vocabulary.in(text, vocabulary.words("some-of-many")).isPresent()) {
+      return Place.Quantity.SOME;
+    }
     String before = " " + text;
     for (String w : words) {
       int at = (" " + text + " ").indexOf(" " + w + " ");

@@ -60,6 +60,23 @@ final class Turns {
                   + " (?:all )?(?:in |just |only )?white\\b",
               "all in white"),
           new Turn("^(?:both )?sticks (?=(?:read|show|give|have|are|do|work)\\b)", "the sticks "),
+          new Turn(
+              "\\b(?:no|without|without any) (?:trouble|problems?|issues?|difficulty)\\b", "fine"),
+          new Turn("\\bthere (?:is|are) (?=-?\\d)", ""),
+          new Turn("\\ba (?:low|high) average of (?=-?\\d)", ""),
+          new Turn("^nobody (?=is|gets|runs|feels)", "nothing "),
+          // "12 V to U35 pin 8 present".
+          new Turn(
+              "^(?:the )?(\\d+(?:\\.\\d+)? ?v) (?:to|at|on|reaches) ([^,;]+?) (?:is |are )?(?:present|there|ok|okay|fine|good)$",
+              "$2 $1"),
+          // As it always is.
+          new Turn(
+              "\\b(?:is |are |just |only )*as (?:warm|hot|cool) as (?:before|usual|ever|always|normal)\\b",
+              "normal"),
+          // What is told before is not of the rest.
+          new Turn(
+              "\\b(?:the )?(?:rest of the keyboard|other keys) (?:is|are|works?|seems?) ?(?:all )?(?:fine|ok|okay|good|normal)?(?= |$)",
+              ""),
           // What it is like is not what it is.
           new Turn("(?:,? |^)as (?:if|though) .*$", ""),
           // "clock at U1: none".

@@ -150,6 +150,12 @@ class FreeWordsTest {
         "line sync stuck high                  | probe line sync | U13.2Q0: drives low | K44: open",
         "ready pin of the processor 0.0 V. Power off: that pin to ground more than 100 k | ohms U1.RDY | RN2.1: open joint | K44: open",
         "drive lamp flickers quicker than four times a second | lamp | U42.3Y: drives low | U9.Q: drives low",
+        "tube stays empty                      | screen | U13.2Q0: drives low | K44: open",
+        "12 V to U35 pin 8 present             | meter U35.V+ | K44: open   | J2.+: open joint",
+        "most of the other data lines 1.2 V    | meter data lines | U44.Y2/: drives low | F1: open",
+        "I measured U42 pin 9 and there is 3.4 V | meter U42.3A | U29.Q2: drives high | F1: open",
+        "loading of my old cassettes is no trouble | tape | TP1.OUT: open joint | C24: open",
+        "nobody is hot on the board            | finger | K44: open         | C2: short",
         "typed files and nothing happens       | typed  | K4: open          | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
@@ -176,7 +182,10 @@ class FreeWordsTest {
         "as if the bottom ends of the pots hung in the air",
         "where it should blink three and one",
         "joysticks and tape cannot be tested as nothing can be typed",
-        "turning the volume knob does nothing"
+        "turning the volume knob does nothing",
+        "on a good machine it is 3.4 V",
+        "the rest of the keyboard is fine",
+        "both halves of the analogue chip sit at odd levels"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
     Desk desk = noted(says);
