@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -31,31 +30,8 @@ final class Places {
   private static final Pattern BOTH = Pattern.compile("\\b[a-z]+\\d+ and [a-z]+\\d+\\b");
 
   private static final String BENCH_ROM = "bench rom";
-  private static final Pattern PIN_BEHIND =
-      Pattern.compile(
-          "(?<= |^)([a-z]+\\d+)(?:\\.| (?:pin|pad|leg) | on | at | )([^ ]+)(?= |$)(?! m?v(?: |$))");
-  private static final Pattern PIN_BEFORE =
-      Pattern.compile(
-          "(?<= |^)(?:(?:pin|pad|leg) )?([^ ]+)(?: (?:pin|pad|leg))? (?:of|on|at|off|from) "
-              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
-  private static final Pattern PINS_BEFORE =
-      Pattern.compile(
-          "(?<= |^)(?:pins )?([^ ]+) (?:and|or|&) ([^ ]+)(?: both)? (?:of|on|at|off|from) "
-              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
-  private static final Pattern PINS_BEHIND =
-      Pattern.compile(
-          "(?<= |^)([a-z]+\\d+)(?:\\.| pins | )([^ ]+) (?:and|or|&) (?:pin )?([^ ]+)(?= |$)");
-
-  /** Pins in full, one after the other: "U2.A9 and U8.A0". */
-  private static final Pattern PINS_IN_FULL =
-      Pattern.compile(
-          "(?<= |^)[a-z]+\\d+\\.[^ ,]+(?:(?:,? and |,? or |, ?| & )[a-z]+\\d+\\.[^ ,]+)+(?= |$)");
-
-  private static final Pattern PIN_NAME = Pattern.compile("[a-z]{1,4}\\d{0,2}/?|\\d[a-z]\\d?");
   private static final Set<String> KEYS = Set.of("key", "keys");
   private static final Set<String> BETWEEN = Set.of("and", "or", "the");
-  private static final Pattern NETS =
-      Pattern.compile("(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|-|\\.\\.) ?\\1?(\\d{1,2})(?= |$)");
 
   /** Parts from one to another; "U4-11" is a pin. */
   private static final Pattern PARTS =
@@ -63,20 +39,17 @@ final class Places {
           "(?i)(?<= |^)([a-z]+)(\\d{1,2}) ?(?:to|thru|through|till|until|-|\\.\\.) ?\\1(\\d{1,2})(?= |,|$)");
 
   /** Nets by what is before their numbers: "the MD lines". */
-  private static final Pattern NETS_CALLED =
-      Pattern.compile("(?<= |^)([a-z]{1,4}) (?:lines|bus|nets|signals)(?= |$)");
-
   private static final List<String> SIDES = List.of("outputs", "inputs", "output", "input");
 
   private static final String ROLE = "role ";
-  private static final String NET = "net ";
-  private static final String ELSE = " else ";
 
   private final Board board;
   private final Vocabulary vocabulary;
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
   private final Map<String, PlacedPart> roles = new LinkedHashMap<>();
   private final Map<Pad, Net> netOfPad;
+  private final PinPlaces pinPlaces;
+  private final LinePlaces linePlaces;
 
   Places(Board board, Vocabulary vocabulary) {
     this.board = board;
@@ -86,6 +59,8 @@ final class Places {
     board.parts().stream()
         .sorted(Comparator.comparing((PlacedPart p) -> p.role().length()).reversed())
         .forEach(p -> calls(p.role().toLowerCase(Locale.ROOT), p));
+    pinPlaces = new PinPlaces(parts);
+    linePlaces = new LinePlaces(board, vocabulary, pinPlaces);
   }
 
   /** By its role, and by what stands before a colon in it. */
@@ -132,7 +107,7 @@ final class Places {
 
   /** Whether a part has a pin of this name or number. */
   boolean isPin(String ref, String pin) {
-    return pad(ref.toLowerCase(Locale.ROOT), pin).isPresent();
+    return pinPlaces.pad(ref.toLowerCase(Locale.ROOT), pin).isPresent();
   }
 
   /** A text with the references of parts, and pins behind them, in capitals. */
@@ -159,7 +134,7 @@ final class Places {
     // The bench ROM is none of the board's.
     String text = Vocabulary.masked(typed.toLowerCase(Locale.ROOT), BENCH_ROM);
     Set<String> capitals = new LinkedHashSet<>(List.of(typed.split(" ")));
-    Optional<Place> pin = pins(text).or(() -> pin(text));
+    Optional<Place> pin = pinPlaces.find(text);
     if (pin.isPresent()) {
       return pin.get();
     }
@@ -177,74 +152,19 @@ final class Places {
       rest = Vocabulary.masked(rest, w);
     }
     if (!feels) {
-      int groups = 0;
-      List<List<Pad>> called = new ArrayList<>();
-      String left = text;
-      for (Vocabulary.Group group : called("line", text)) {
-        Optional<String> said = Vocabulary.in(left, group.words());
-        if (said.isPresent()) {
-          left = Vocabulary.masked(left, said.get());
-          words.add(said.get());
-          several |= said.get().endsWith("s") || said.get().endsWith("bus") || groups++ > 0;
-          called.addAll(lines(group.which(), refs));
-          rest = Vocabulary.masked(rest, said.get());
-        }
-      }
-      for (Matcher range = NETS.matcher(rest); range.find(); ) {
-        List<List<Pad>> nets = between(range, refs);
-        if (!nets.isEmpty()) {
-          several = true;
-          words.add(range.group());
-          lines.addAll(nets);
-          rest = Vocabulary.masked(rest, range.group());
-        }
-      }
-      Matcher numbered = NETS_CALLED.matcher(rest);
-      if (called.isEmpty() && lines.isEmpty() && numbered.find()) {
-        List<List<Pad>> nets = linesOf(NET + "(?i)" + numbered.group(1) + "\\d+", refs);
-        if (nets.size() > 1) {
-          several = true;
-          words.add(numbered.group());
-          lines.addAll(nets);
-          rest = Vocabulary.masked(rest, numbered.group());
-        }
-      }
-      for (String token : rest.split(" ")) {
-        boolean sure =
-            token.chars().anyMatch(Character::isDigit)
-                || capitals.contains(token.toUpperCase(Locale.ROOT));
-        List<List<Pad>> pins = sure ? pins(refs, token) : List.of();
-        if (!pins.isEmpty()) {
-          words.add(token);
-          lines.addAll(pins);
-          rest = Vocabulary.masked(rest, token);
-        }
-      }
-      for (String token : rest.split(" ")) {
-        net(token)
-            .filter(
-                n ->
-                    !token.chars().allMatch(Character::isLetter)
-                        || capitals.contains(n.name())
-                        || capitals.contains(token.toUpperCase(Locale.ROOT)))
-            .ifPresent(
-                net -> {
-                  words.add(token);
-                  lines.add(at(net, refs));
-                });
-      }
-      List<List<Pad>> named = List.copyOf(lines);
-      lines.clear();
-      lines.addAll(within(called, named));
+      LinePlaces.Named named = linePlaces.find(text, rest, refs, capitals, lines);
+      words.addAll(named.words());
+      several |= named.several();
+      lines = new ArrayList<>(named.lines());
     }
     if (refs.isEmpty() && lines.isEmpty()) {
       return Place.NONE;
     }
     if (!refs.isEmpty()) {
-      lines.removeIf(l -> !touches(l, refs));
+      lines.removeIf(l -> !LinePlaces.touches(l, refs));
     }
-    if (lines.isEmpty() && !feels && !rails(text).isEmpty()) {
-      lines.addAll(rails(text));
+    if (lines.isEmpty() && !feels && !linePlaces.rails(text).isEmpty()) {
+      lines.addAll(linePlaces.rails(text));
       refs.clear();
     }
     boolean some = (" " + text + " ").contains(" both ") && Math.max(refs.size(), lines.size()) > 2;
@@ -254,27 +174,6 @@ final class Places {
         // "Both" of more than two are not all of them.
         some ? Place.Quantity.SOME : quantity(text, words, several),
         words);
-  }
-
-  /**
-   * Lines of a kind, and some by their names: "data lines D0 to D3" are these four, and "memory
-   * data line D5" is the memories' own. Those that are of no such kind are spoken of beside it.
-   */
-  private List<List<Pad>> within(List<List<Pad>> called, List<List<Pad>> named) {
-    List<List<Pad>> those = new ArrayList<>();
-    for (List<Pad> line : named) {
-      called.stream()
-          .filter(c -> name(c).equals(name(line)))
-          .findFirst()
-          .or(() -> called.stream().filter(c -> name(c).endsWith(name(line))).findFirst())
-          .ifPresent(those::add);
-    }
-    boolean all = !named.isEmpty() && those.size() == named.size();
-    return all ? those : Stream.concat(called.stream(), named.stream()).toList();
-  }
-
-  private String name(List<Pad> line) {
-    return Optional.ofNullable(netOfPad.get(line.get(0))).map(Net::name).orElse("");
   }
 
   /**
@@ -291,21 +190,6 @@ final class Places {
       }
     }
     return "";
-  }
-
-  /** Groups of lines or parts that a text speaks of, those with the longest words first. */
-  private List<Vocabulary.Group> called(String kind, String text) {
-    return vocabulary.groups(kind).stream()
-        .filter(g -> Vocabulary.in(text, g.words()).isPresent())
-        .sorted(
-            Comparator.comparing(
-                    (Vocabulary.Group g) -> Vocabulary.in(text, g.words()).orElseThrow().length())
-                .reversed())
-        .toList();
-  }
-
-  private static boolean touches(List<Pad> line, Set<String> refs) {
-    return line.stream().anyMatch(p -> refs.contains(p.ref()));
   }
 
   /** Whether a pad is an output, or an input, of its part. */
@@ -364,121 +248,6 @@ final class Places {
             });
   }
 
-  /** Nets of one name with numbers from the first to the last. */
-  private List<List<Pad>> between(Matcher range, Set<String> refs) {
-    List<List<Pad>> lines = new ArrayList<>();
-    int to = Integer.parseInt(range.group(3));
-    for (int i = Integer.parseInt(range.group(2)); i <= to; i++) {
-      net(range.group(1) + i).ifPresent(net -> lines.add(at(net, refs)));
-    }
-    return lines;
-  }
-
-  /** Several pins in full; or two of one part: "D1 and D6 of U34", "U22 Q3 and Q7". */
-  private Optional<Place> pins(String text) {
-    Matcher full = PINS_IN_FULL.matcher(text);
-    if (full.find()) {
-      Optional<Place> all = inFull(full.group());
-      if (all.isPresent()) {
-        return all;
-      }
-    }
-    Matcher before = PINS_BEFORE.matcher(text);
-    if (before.find()) {
-      Optional<Place> both = both(before.group(3), before.group(1), before.group(2), before);
-      if (both.isPresent()) {
-        return both;
-      }
-    }
-    Matcher behind = PINS_BEHIND.matcher(text);
-    return behind.find()
-        ? both(behind.group(1), behind.group(2), behind.group(3), behind)
-        : Optional.empty();
-  }
-
-  /** The lines at pins of that name of these parts: "A4 of the memories". */
-  private List<List<Pad>> pins(Set<String> refs, String name) {
-    if (!PIN_NAME.matcher(name).matches()) {
-      return List.of();
-    }
-    Map<Net, List<Pad>> lines = new LinkedHashMap<>();
-    for (String ref : refs) {
-      pad(ref.toLowerCase(Locale.ROOT), name)
-          .ifPresent(
-              pad -> lines.computeIfAbsent(netOfPad.get(pad), n -> new ArrayList<>()).add(pad));
-    }
-    lines.remove(null);
-    return List.copyOf(lines.values());
-  }
-
-  private Optional<Place> inFull(String words) {
-    List<List<Pad>> pads = new ArrayList<>();
-    String[] pins = words.split(",? and |,? or |, ?| & ");
-    for (String pin : pins) {
-      int dot = pin.indexOf('.');
-      pad(pin.substring(0, dot), pin.substring(dot + 1)).ifPresent(p -> pads.add(List.of(p)));
-    }
-    Place.Quantity quantity = words.contains(" or ") ? Place.Quantity.SOME : Place.Quantity.EVERY;
-    return pads.size() < pins.length
-        ? Optional.empty()
-        : Optional.of(new Place(List.of(), pads, quantity, List.of(words)));
-  }
-
-  private Optional<Place> both(String ref, String one, String other, Matcher words) {
-    Optional<Pad> first = pad(ref, one);
-    Optional<Pad> second = pad(ref, other);
-    return first.isEmpty() || second.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Place(
-                List.of(),
-                List.of(List.of(first.get()), List.of(second.get())),
-                Place.Quantity.EVERY,
-                List.of(words.group())));
-  }
-
-  private Optional<Place> pin(String text) {
-    Matcher before = PIN_BEFORE.matcher(text);
-    for (int from = 0; before.find(from); from = before.start() + 1) {
-      Optional<Pad> pad = pad(before.group(2), before.group(1));
-      if (pad.isPresent()) {
-        String words = before.group();
-        return pad.map(p -> at(p, words));
-      }
-    }
-    Matcher behind = PIN_BEHIND.matcher(text);
-    for (int from = 0; behind.find(from); from = behind.start() + 1) {
-      Optional<Pad> pad = pad(behind.group(1), behind.group(2));
-      if (pad.isPresent()) {
-        String words = behind.group();
-        return pad.map(p -> at(p, words));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Place at(Pad pad, String words) {
-    return new Place(List.of(), List.of(List.of(pad)), Place.Quantity.SOME, List.of(words));
-  }
-
-  private Optional<Pad> pad(String ref, String pin) {
-    PlacedPart part = parts.get(ref);
-    if (part == null) {
-      return Optional.empty();
-    }
-    // Of Q and Q/ the one that is named; whoever has but one of them may leave the slash out.
-    return pad(part, p -> p.name().equalsIgnoreCase(pin))
-        .or(() -> pad(part, p -> p.name().equalsIgnoreCase(pin + "/")))
-        .or(() -> pad(part, p -> String.valueOf(p.number()).equals(pin)));
-  }
-
-  private static Optional<Pad> pad(PlacedPart part, Predicate<Pin> which) {
-    return part.type().part().pinout().pins().stream()
-        .filter(which)
-        .findFirst()
-        .map(p -> new Pad(part.ref(), p.name()));
-  }
-
   /** Whether the words were of several parts. */
   private boolean parts(
       String text, Set<String> capitals, boolean feels, Set<String> refs, List<String> words) {
@@ -493,7 +262,7 @@ final class Places {
       return true;
     }
     for (String token : text.split(" ")) {
-      if (parts.containsKey(token) && (feels || net(token).isEmpty())) {
+      if (parts.containsKey(token) && (feels || linePlaces.net(token).isEmpty())) {
         refs.add(parts.get(token).ref());
         words.add(token);
       }
@@ -523,7 +292,7 @@ final class Places {
       return false;
     }
     Optional<Vocabulary.Group> group =
-        called("part", text).stream()
+        vocabulary.groupsIn("part", text).stream()
             .filter(g -> feels || !g.name().equals("whatever"))
             .findFirst();
     if (group.isEmpty()) {
@@ -567,74 +336,6 @@ final class Places {
         }
       }
     }
-  }
-
-  /** Lines of a group, by the first of its patterns that this board has any of. */
-  private List<List<Pad>> lines(String which, Set<String> refs) {
-    return Arrays.stream(which.split(ELSE))
-        .map(pins -> linesOf(pins, refs))
-        .filter(
-            lines ->
-                refs.isEmpty() ? !lines.isEmpty() : lines.stream().anyMatch(l -> touches(l, refs)))
-        .findFirst()
-        .orElse(List.of());
-  }
-
-  /** A rail that a part is said to want, and that does not reach it by itself. */
-  private List<List<Pad>> rails(String text) {
-    return called("line", text).stream()
-        .limit(1)
-        .flatMap(group -> lines(group.which(), Set.of()).stream())
-        .filter(line -> onRail(line.get(0)))
-        .toList();
-  }
-
-  private List<List<Pad>> linesOf(String pins, Set<String> refs) {
-    if (pins.startsWith(NET)) {
-      String name = pins.substring(NET.length());
-      return board.nets().stream()
-          .filter(n -> n.name().matches(name))
-          .map(n -> at(n, refs))
-          .toList();
-    }
-    Map<Net, List<Pad>> lines = new LinkedHashMap<>();
-    for (PlacedPart part : board.parts()) {
-      for (Pin pin : part.type().part().pinout().pins()) {
-        Net net = netOfPad.get(new Pad(part.ref(), pin.name()));
-        boolean tied = net != null && onSupply(net) && !pins.endsWith("SUPPLY");
-        if (net != null && !tied && meant(pins, part, pin)) {
-          List<Pad> pads = at(net, refs);
-          if (!pads.isEmpty()) {
-            lines.put(net, pads);
-          }
-        }
-      }
-    }
-    return List.copyOf(lines.values());
-  }
-
-  private boolean onSupply(Net net) {
-    return board.supply().feeds(net.name()) || net.name().equals(board.supply().groundNet());
-  }
-
-  private static boolean meant(String pins, PlacedPart part, Pin pin) {
-    if (pins.startsWith(ROLE)) {
-      return pin.role() == Pin.Role.valueOf(pins.substring(ROLE.length()));
-    }
-    String[] halves = pins.split(" ", 2);
-    return part.type().type().matches(halves[0]) && pin.name().matches(halves[1]);
-  }
-
-  /** The pads of a net, of these parts only if any are named and the net reaches them. */
-  private static List<Pad> at(Net net, Set<String> refs) {
-    List<Pad> there = net.pads().stream().filter(p -> refs.contains(p.ref())).toList();
-    return there.isEmpty() ? net.pads() : there;
-  }
-
-  private Optional<Net> net(String token) {
-    return board.nets().stream()
-        .filter(n -> n.name().equalsIgnoreCase(token) || n.name().equalsIgnoreCase(token + "/"))
-        .findFirst();
   }
 
   private Place.Quantity quantity(String text, List<String> words, boolean several) {

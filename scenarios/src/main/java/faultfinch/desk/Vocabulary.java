@@ -108,6 +108,16 @@ final class Vocabulary {
     return List.copyOf(groups);
   }
 
+  /** Groups that a text in small letters speaks of, those with the longest words first. */
+  List<Group> groupsIn(String sort, String text) {
+    return groups(sort).stream()
+        .filter(g -> in(text, g.words()).isPresent())
+        .sorted(
+            Comparator.comparing((Group g) -> in(text, g.words()).orElseThrow().length())
+                .reversed())
+        .toList();
+  }
+
   /** The words of a list, longer ones first. */
   List<String> words(String key) {
     return longest.computeIfAbsent(key, k -> longestFirst(list(k)));
