@@ -51,8 +51,8 @@ class StartIT {
     "--help, 25",
     "list parts --board tamarisk, 210",
     "list boards, 245",
-    "rank --board tamarisk --saw garbage, 585",
-    "next --board tamarisk, 480"
+    "rank --board tamarisk --saw garbage, 645",
+    "next --board tamarisk, 540"
   })
   void command_loadsFewClassesOfOurs(String args, int most) throws Exception {
     long ours = loaded(args.split(" ")).stream().filter(c -> c.startsWith("faultfinch.")).count();
