@@ -61,7 +61,7 @@ final class Backwards {
   private static final Pattern ITS =
       Pattern.compile(
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
-              + "[A-Z]+\\d*/?)\\b)");
+              + "(?-i:[A-Z]+\\d*/?))\\b)");
 
   /** One pin that was spoken of: "power off: that pin to ground more than 100 k". */
   private static final Pattern THAT =

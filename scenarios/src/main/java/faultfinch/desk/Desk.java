@@ -405,7 +405,7 @@ public final class Desk {
 
   /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */
   private boolean mayGoOn(String text) {
-    return stand().phrases.isNowhere(text)
+    return stand().phrases.isNowhere(text) && !stand().phrases.isOfItsOwn(text)
         || spokenOf.equals(BenchWords.SPOKEN_OF) && !stand().phrases.isAtPins(text);
   }
 

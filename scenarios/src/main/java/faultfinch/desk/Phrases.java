@@ -244,6 +244,11 @@ final class Phrases {
     return new Backwards(places);
   }
 
+  /** Whether a phrase begins with something that an owner sees or hears, of which it is then. */
+  boolean isOfItsOwn(String text) {
+    return subjects(text.toLowerCase(Locale.ROOT)).stream().anyMatch(LookPlaces.OWNERS::contains);
+  }
+
   /** Whether no place of the board is named. */
   boolean isNowhere(String text) {
     return places.find(text, false).isNowhere();

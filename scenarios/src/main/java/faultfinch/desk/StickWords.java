@@ -94,14 +94,26 @@ final class StickWords {
     return rest;
   }
 
-  /** A stick that may be pushed as one likes; without a number it is one of them, or all. */
+  /**
+   * A stick that may be pushed as one likes; without a number it is one of them, or all. So it is
+   * too where nothing can be typed to see it.
+   */
   private Optional<Phrases.Finding> dead(String text, Set<String> sticks) {
-    return of(
-        text,
-        sticks,
-        (stick, pair) ->
-            pair.pushed.of(Set.of(stick)).stream().map(PushedSticks.Line::ways).distinct().count()
-                == 1);
+    List<String> meant = new ArrayList<>();
+    of(
+            text,
+            sticks,
+            (stick, pair) ->
+                pair.pushed.of(Set.of(stick)).stream()
+                        .map(PushedSticks.Line::ways)
+                        .distinct()
+                        .count()
+                    == 1)
+        .ifPresent(finding -> meant.addAll(finding.sights().get(0).outcomes()));
+    lookbook.outcomes(Drill.STICKS).stream()
+        .filter(o -> !PictureText.of(o).isShown())
+        .forEach(meant::add);
+    return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 
   /** A stick of which just these ways do not come; failing that, these and others. */

@@ -69,6 +69,9 @@ final class Turns {
           new Turn(
               "^(?:the )?(\\d+(?:\\.\\d+)? ?v) (?:to|at|on|reaches) ([^,;]+?) (?:is |are )?(?:present|there|ok|okay|fine|good)$",
               "$2 $1"),
+          // When, and where, and not what.
+          new Turn(" (?:right |just |shortly |soon )?after (?:a |the )?reset(?= |$)", ""),
+          new Turn(" (?:at|on|of) the dead keys?(?= |$)", ""),
           // As it always is.
           new Turn(
               "\\b(?:is |are |just |only )*as (?:warm|hot|cool) as (?:before|usual|ever|always|normal)\\b",

@@ -29,6 +29,8 @@ class BackwardsTest {
         "U30 pins 9 to 4 high; U30 pins 9 to 4 high",
         "pin 22 of the video controller low; pin 22 of U21 low",
         "its output, its input and its output of U1 at the same chip; its output, its input and its output of U1 at U1",
+        "U30 low, its lamp dark; U30 low, its lamp dark",
+        "U30 low, its Y0/ too; U30 low, U30 Y0/ too",
         "pin 7 pulses; pin 7 pulses"
       })
   void inFull_namesThePinsOfThePartSpokenOfLast(String said, String full) {

@@ -40,6 +40,8 @@ class DrillWordsTest {
   private static final String NEVER = SILENT + ", the tape never runs";
   private static final String FROM_THE_START = SILENT + ", the tape runs from the start";
 
+  private static final String NOTHING_TYPED = "nothing comes of the first line";
+
   private static final Map<String, List<String>> SHOWN =
       Map.of(
           Phrases.SCREEN,
@@ -53,7 +55,7 @@ class DrillWordsTest {
               FIRST_ALWAYS_UP,
               FIRST_LEVEL_LOW,
               OTHER_KEYS,
-              "nothing comes of the first line"),
+              NOTHING_TYPED),
           Drill.TAPE,
           List.of(BOTH, SILENT, SPOILT, NOT_WRITTEN, NEVER, FROM_THE_START, "no picture"));
 
@@ -95,8 +97,9 @@ class DrillWordsTest {
 
   @Test
   void stick_ofWhichNothingComes_isDead() {
-    assertEquals(List.of(NOTHING_OF_FIRST), meant("joystick 1 is dead"));
-    assertEquals(List.of(), meant("both joysticks dead"));
+    assertEquals(List.of(NOTHING_OF_FIRST, NOTHING_TYPED), meant("joystick 1 is dead"));
+    // Where nothing can be typed no stick is seen.
+    assertEquals(List.of(NOTHING_TYPED), meant("both joysticks dead"));
   }
 
   @Test

@@ -156,6 +156,7 @@ class FreeWordsTest {
         "I measured U42 pin 9 and there is 3.4 V | meter U42.3A | U29.Q2: drives high | F1: open",
         "loading of my old cassettes is no trouble | tape | TP1.OUT: open joint | C24: open",
         "nobody is hot on the board            | finger | K44: open         | C2: short",
+        "joysticks do nothing either           | sticks | U44.Y4/: open pin | D10: open",
         "typed files and nothing happens       | typed  | K4: open          | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
@@ -185,6 +186,7 @@ class FreeWordsTest {
         "turning the volume knob does nothing",
         "on a good machine it is 3.4 V",
         "the rest of the keyboard is fine",
+        "no pulses at all at the dead keys",
         "both halves of the analogue chip sit at odd levels"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {

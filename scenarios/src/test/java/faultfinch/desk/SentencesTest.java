@@ -27,6 +27,7 @@ class SentencesTest {
         "'tune' plays, can't load; 'tune' plays, can't load",
         "Customer: nothing works; owner says nothing works",
         "Confirmed: nothing works; nothing works",
+        "gives \"The tape is silent.\" Picture fine; gives \"The tape is silent.\"|Picture fine",
         "shows \"No. 12. Next\" only; shows \"No. 12. Next\" only"
       })
   void of_isTheSentences(String report, String sentences) {
