@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.board.Pad;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -71,8 +72,8 @@ final class Backwards {
   private final Places places;
   private String part = "";
 
-  /** The one pin that was measured last, in full. */
-  private String pin = "";
+  /** What was said before, looked through only when somebody speaks of "that pin". */
+  private final List<String> sentences = new ArrayList<>();
 
   /** The first part of the sentence before, which its subject mostly is. */
   private String subject = "";
@@ -84,29 +85,27 @@ final class Backwards {
 
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
-    String before = part;
-    String pinBefore = pin;
-    String those =
-        replaced(THAT, sentence, m -> lastPin(sentence.substring(0, m.start()), pinBefore));
+    String last = part;
+    String those = replaced(THAT, sentence, m -> lastPin(sentence.substring(0, m.start())));
     String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
-    text = replaced(SAME, text, m -> called(ofIts, m.start(), before));
+    text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
     String own = text;
-    text = replaced(SIDE, text, m -> called(own, m.start(), before).map(r -> r + " "));
+    text = replaced(SIDE, text, m -> called(own, m.start(), last).map(r -> r + " "));
     String all = text;
-    text = replaced(PINS_LISTED, text, m -> pins(m, called(all, m.start(), before)));
+    text = replaced(PINS_LISTED, text, m -> pins(m, called(all, m.start(), last)));
     String listed = text;
     text =
         replaced(
             PIN_ALONE,
             text,
             m ->
-                called(listed, m.start(), before)
+                called(listed, m.start(), last)
                     .filter(ref -> places.isPin(ref, m.group(2)))
                     .map(ref -> ref + " pin " + m.group(2)));
-    part = called(text, text.length(), before).orElse("");
-    pin = lastPin(text, pin).orElse("");
+    part = called(text, text.length(), last).orElse("");
+    sentences.add(text);
     subject =
         REF.matcher(text)
             .results()
@@ -127,16 +126,18 @@ final class Backwards {
     return Optional.of(last).filter(ref -> !ref.isEmpty());
   }
 
-  /** The last pin, or line, that a text speaks of alone, else the one before. */
-  private Optional<String> lastPin(String text, String before) {
-    List<String> pieces = Pieces.of(text);
+  /** The last pin, or line, that a text, or one before it, speaks of alone. */
+  private Optional<String> lastPin(String text) {
+    List<String> pieces = new ArrayList<>();
+    sentences.forEach(sentence -> pieces.addAll(Pieces.of(sentence)));
+    pieces.addAll(Pieces.of(text));
     for (int i = pieces.size() - 1; i >= 0; i--) {
       List<List<Pad>> lines = places.find(pieces.get(i), false).lines();
       if (lines.size() == 1) {
         return Optional.of(lines.get(0).get(0).text());
       }
     }
-    return Optional.of(before).filter(p -> !p.isEmpty());
+    return Optional.empty();
   }
 
   private Optional<String> pins(MatchResult m, Optional<String> before) {

@@ -83,8 +83,7 @@ final class Turns {
           // What it is like is not what it is.
           new Turn("(?:,? |^)as (?:if|though) .*$", ""),
           // "clock at U1: none".
-          new Turn(
-              "^([^:]{3,40}): (?:none|nil|absent|missing|not there|nothing)(?: at all)?$", "no $1"),
+          new Turn("^([^:]{3,40}): (?:none|nil|absent|missing|not there)(?: at all)?$", "no $1"),
           // As often as that, and no amperes: "more than 4 a second".
           new Turn("(?<=\\d) a (second|minute)\\b", " per $1"),
           // "VR1 in 9.1", "VR1 5.0": of its output if of nothing else.
