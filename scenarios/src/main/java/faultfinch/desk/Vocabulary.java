@@ -49,6 +49,7 @@ final class Vocabulary {
   private final Map<String, List<String>> lists = new HashMap<>();
   private final Map<String, Map<String, String>> paired = new HashMap<>();
   private final Map<String, List<String>> longest = new HashMap<>();
+  private final Map<String, List<Group>> grouped = new HashMap<>();
 
   private Vocabulary(Properties properties) {
     for (String key : new TreeSet<>(properties.stringPropertyNames())) {
@@ -92,6 +93,10 @@ final class Vocabulary {
 
   /** Groups of {@code line}, {@code part}, {@code report} or {@code alone}. */
   List<Group> groups(String sort) {
+    return grouped.computeIfAbsent(sort, this::grouped);
+  }
+
+  private List<Group> grouped(String sort) {
     List<Group> groups = new ArrayList<>();
     for (String key : texts.keySet()) {
       if (key.startsWith(sort + ".") && key.endsWith(WORDS)) {
