@@ -150,6 +150,7 @@ class FreeWordsTest {
         "line sync stuck high                  | probe line sync | U13.2Q0: drives low | K44: open",
         "ready pin of the processor 0.0 V. Power off: that pin to ground more than 100 k | ohms U1.RDY | RN2.1: open joint | K44: open",
         "drive lamp flickers quicker than four times a second | lamp | U42.3Y: drives low | U9.Q: drives low",
+        "the 12 V jack has only 5 V on it      | meter J2.+ | C29: short   | K44: open",
         "tube stays empty                      | screen | U13.2Q0: drives low | K44: open",
         "12 V to U35 pin 8 present             | meter U35.V+ | K44: open   | J2.+: open joint",
         "most of the other data lines 1.2 V    | meter data lines | U44.Y2/: drives low | F1: open",
