@@ -163,10 +163,7 @@ final class Phrases {
       return trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text));
     }
     Set<String> subjects = subjects(small);
-    boolean lamp = small.contains("lamp") || small.contains("led");
-    if (subjects.contains("probe")) {
-      lamp = false;
-    }
+    boolean lamp = !subjects.contains("probe") && (small.contains("lamp") || small.contains("led"));
     if (subjects.size() > 1 && !lamp || atPins && subjects.contains("probe")) {
       // "Light" is said of probes and screens too, and a probe has lamps of its own.
       subjects.remove("lamp");
