@@ -19,9 +19,7 @@ final class Standing {
     if (when.climate() != Observation.Climate.USUAL) {
       parts.add(words.say("standing." + when.climate()));
     }
-    if (when.benchRom()) {
-      parts.add(words.say("standing.bench-rom"));
-    }
+    when.rom().ifPresent(rom -> parts.add(words.say("standing." + rom)));
     parts.addAll(when.also());
     return parts.isEmpty() ? words.say("standing.usual") : String.join(", ", parts);
   }

@@ -249,11 +249,11 @@ final class BenchWords {
             new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
   }
 
-  /** Of a round that nobody can read the lamp tells that it passed. */
+  /** Of a round that nobody can read the lamp tells that it passed, if it pulses then. */
   private boolean lampSaysWell(String outcome) {
     String healthy = lookbook.outcomes(LOOK).get(0);
     int lamp = healthy.indexOf(LAMP);
-    return lamp >= 0 && outcome.endsWith(healthy.substring(lamp));
+    return lamp >= 0 && !healthy.endsWith(NO_PULSE) && outcome.endsWith(healthy.substring(lamp));
   }
 
   /** The first row of what a good board shows without the bench ROM. */

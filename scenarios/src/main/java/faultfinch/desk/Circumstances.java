@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.bench.BenchRom;
 import faultfinch.board.Board;
 import faultfinch.board.PlacedPart;
 import faultfinch.diagnosis.Observation;
@@ -86,32 +87,36 @@ final class Circumstances {
     }
     text = m.appendTail(rest).toString();
     if (!out.isEmpty()) {
-      when = new Conditions(out, when.volts(), when.climate(), when.benchRom(), when.also());
+      when = when.without(out);
     }
     Matcher volts = VOLTS.matcher(text);
     if (volts.find()) {
-      Optional<BigDecimal> supply = Optional.of(new BigDecimal(volts.group(1)));
-      when = new Conditions(when.out(), supply, when.climate(), when.benchRom(), when.also());
+      when = when.at(new BigDecimal(volts.group(1)));
       text = volts.replaceFirst(" ");
     }
     for (Observation.Climate climate :
         List.of(Observation.Climate.COLD, Observation.Climate.WARM)) {
       String key = climate.name().toLowerCase(Locale.ROOT);
       if (said(text, key)) {
-        when = new Conditions(when.out(), when.volts(), climate, when.benchRom(), when.also());
+        when = when.in(climate);
         text = without(text, key);
       }
     }
+    if (said(text, "return-leads")) {
+      when = when.with(BenchRom.WITH_LEADS);
+      text = without(text, "return-leads");
+    } else if (said(text, "no-leads")) {
+      when = when.with(BenchRom.ALONE);
+      text = without(text, "no-leads");
+    }
     if (said(text, "bench-rom")) {
-      when = new Conditions(when.out(), when.volts(), when.climate(), true, when.also());
+      when = when.benchRom() ? when : when.with(BenchRom.ALONE);
       text = without(text, "bench-rom");
     }
     Optional<String> also =
         Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("otherwise"));
     if (also.isPresent()) {
-      when =
-          new Conditions(
-              when.out(), when.volts(), when.climate(), when.benchRom(), List.of(also.get()));
+      when = when.besides(also.get());
       text = without(text, "otherwise");
     }
     Matcher minutes = MINUTES.matcher(text);
@@ -119,9 +124,7 @@ final class Circumstances {
       boolean settled = number(minutes.group(1)) >= vocabulary.figure("settled.minutes");
       // A finger is put on cases that have settled; for all else a warm board is another board.
       if (settled && !text.matches("(?i).*\\b(hot|warm|cold|cool)\\b.*")) {
-        when =
-            new Conditions(
-                when.out(), when.volts(), Observation.Climate.WARM, when.benchRom(), when.also());
+        when = when.in(Observation.Climate.WARM);
       }
       text = minutes.replaceFirst(" ");
     }

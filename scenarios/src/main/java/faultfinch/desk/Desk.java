@@ -68,7 +68,11 @@ public final class Desk {
           "ribbon");
 
   /** Words are read by what a board that stands so can show. */
-  private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {}
+  private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {
+    boolean isLeads() {
+      return suffix.equals(RoundWithLeads.SUFFIX);
+    }
+  }
 
   private final Vocabulary vocabulary;
   private final Circumstances circumstances;
@@ -77,6 +81,7 @@ public final class Desk {
   private final GoodBoard goodBoard;
   private final Subjects subjects;
   private final Stand complete;
+  private final Optional<Stand> leads;
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
   private final Notes notes;
@@ -118,6 +123,11 @@ public final class Desk {
     goodBoard = new GoodBoard(vocabulary);
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
+    leads =
+        Optional.of(lookbook)
+            .filter(RoundWithLeads::isKnown)
+            .map(RoundWithLeads::new)
+            .map(w -> new Stand(w, new Phrases(board, w, vocabulary), RoundWithLeads.SUFFIX));
     notes = new Notes(lookbook);
     out.forEach(
         (parts, looks) ->
@@ -142,7 +152,9 @@ public final class Desk {
   }
 
   private Stand stand() {
-    return conditions.onlyOut() ? without.getOrDefault(conditions.out(), complete) : complete;
+    return conditions.onlyOut()
+        ? without.getOrDefault(conditions.out(), complete)
+        : conditions.onlyLeads() ? leads.orElse(complete) : complete;
   }
 
   /**
@@ -393,7 +405,7 @@ public final class Desk {
       if (rest && notes.hasSeen(finding.look())) {
         continue;
       }
-      Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.BENCH;
+      Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.WORDS;
       weigh(
           piece,
           Phrases.observation(finding, source, bared.doubt(), bared.tally(), notes.repairs()),
@@ -489,12 +501,16 @@ public final class Desk {
     Circumstances.Bared bared = circumstances.of(shown, conditions, doubt);
     List<String> outcomes = stand().lookbook.outcomes(look);
     Optional<String> known = same(outcomes, shown).or(() -> same(outcomes, bared.text()));
+    if (known.isEmpty() && look.endsWith(RoundWithLeads.SUFFIX)) {
+      return false;
+    }
     if (known.isEmpty() && bared.undecided()) {
       keep(says, new Phrases.Trouble(Statement.Why.UNDECIDED, look, List.of()));
       return true;
     }
     boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
     Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
+    Observation.Source inWords = told ? Observation.Source.TOLD : Observation.Source.WORDS;
     if (known.isEmpty()) {
       conditions = bared.when();
       Optional<Phrases.Finding> finding =
@@ -506,7 +522,7 @@ public final class Desk {
         weigh(
             says,
             Phrases.observation(
-                finding.get(), source, bared.doubt(), bared.tally(), notes.repairs()),
+                finding.get(), inWords, bared.doubt(), bared.tally(), notes.repairs()),
             List.of());
         return true;
       }
@@ -595,8 +611,11 @@ public final class Desk {
   private void weigh(String said, Observation seenThen, List<String> unheard) {
     Observation observation = standing(seenThen);
     String look = observation.look();
-    boolean round = look.equals(BenchWords.LOOK) && conditions.onlyBenchRom();
-    if (!conditions.complete() && !round && stand() == complete) {
+    boolean known =
+        conditions.onlyBenchRom()
+            ? seenThen.look().equals(BenchWords.LOOK) && conditions.onlyLeads() == stand().isLeads()
+            : stand() != complete;
+    if (!conditions.complete() && !known) {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }

@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.bench.BenchRom;
 import faultfinch.board.Located;
 import faultfinch.diagnosis.Observation;
 import java.util.ArrayList;
@@ -83,15 +84,23 @@ public record EntryFile(String board, List<Line> lines) {
   }
 
   private static Conditions when(Located when) {
-    when.keys(List.of(), List.of("out", "volts", "climate", "benchRom", "also"));
+    when.keys(List.of(), List.of("out", "volts", "climate", "benchRom", "returnLeads", "also"));
     return new Conditions(
         texts(when.find("out")),
         when.find("volts").map(v -> v.number("0", "30")),
         when.find("climate")
             .map(c -> Observation.Climate.values()[CLIMATES.indexOf(c.oneOf(CLIMATES))])
             .orElse(Observation.Climate.USUAL),
-        when.find("benchRom").map(Located::truth).orElse(false),
+        rom(when),
         texts(when.find("also")));
+  }
+
+  /** The leads join ports for the bench ROM only, so who names them has it in. */
+  private static Optional<BenchRom> rom(Located when) {
+    if (when.find("returnLeads").map(Located::truth).orElse(false)) {
+      return Optional.of(BenchRom.WITH_LEADS);
+    }
+    return when.find("benchRom").filter(Located::truth).map(in -> BenchRom.ALONE);
   }
 
   private static List<String> texts(Optional<Located> list) {
@@ -113,6 +122,7 @@ public record EntryFile(String board, List<Line> lines) {
               when.volts().ifPresent(v -> stands.put("volts", v));
               stands.put("climate", CLIMATES.get(when.climate().ordinal()));
               stands.put("benchRom", when.benchRom());
+              stands.put("returnLeads", when.rom().equals(Optional.of(BenchRom.WITH_LEADS)));
               stands.put("also", when.also());
               fields.put("when", stands);
             });

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import faultfinch.bench.BenchRom;
 import faultfinch.diagnosis.Observation;
 import faultfinch.signal.BadInput;
 import java.io.IOException;
@@ -31,7 +32,7 @@ class JobFileTest {
                   List.of("U8"),
                   Optional.of(new BigDecimal("4.75")),
                   Observation.Climate.COLD,
-                  false,
+                  Optional.of(BenchRom.WITH_LEADS),
                   List.of("on the bench supply"))),
           Optional.empty());
 

@@ -195,15 +195,15 @@ public final class ErrorRates {
   }
 
   /**
-   * One told entry, or one that says the same of several places, never counts against a fault by
-   * more than one in so many: who speaks of many lines has not looked at each.
+   * One entry in words never counts against a fault by more than one in so many: it may have been
+   * misread, and who speaks of many lines has not looked at each.
    */
   double floor(Observation observation) {
-    if (observation.source() == Observation.Source.TOLD) {
-      return (1 - error(observation)) / number("told.floor");
-    }
-    boolean many = observation.reach().every() && observation.reach().sights().size() > 2;
-    return many ? (1 - error(observation)) / number("many.floor") : 0;
+    return switch (observation.source()) {
+      case BENCH -> 0;
+      case WORDS -> (1 - error(observation)) / number("words.floor");
+      case TOLD -> (1 - error(observation)) / number("told.floor");
+    };
   }
 
   /** Chance that what an observation says is not what the board shows, 0 to a half. */
@@ -219,7 +219,7 @@ public final class ErrorRates {
   }
 
   private double error(Observation.Source source, String kind) {
-    if (source == Observation.Source.BENCH) {
+    if (source != Observation.Source.TOLD) {
       return number("error.bench");
     }
     return find("error.told." + kind)

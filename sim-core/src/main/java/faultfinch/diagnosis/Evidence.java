@@ -101,7 +101,7 @@ public record Evidence(
   /** Looks that would show nothing new: made on the bench since the last repair. */
   List<String> looksMade() {
     return seen.stream()
-        .filter(o -> o.after() == done.size() && o.source() == Observation.Source.BENCH)
+        .filter(o -> o.after() == done.size() && o.source() != Observation.Source.TOLD)
         .flatMap(o -> o.looksMade().stream())
         .distinct()
         .toList();

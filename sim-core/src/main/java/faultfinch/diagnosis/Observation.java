@@ -14,9 +14,10 @@ import java.util.Objects;
 public record Observation(
     String look, String seen, Source source, Doubt doubt, Reach reach, int after) {
 
-  /** Who says so. */
+  /** Who says so: an outcome noted at the bench, somebody there in words of his own, an owner. */
   public enum Source {
     BENCH,
+    WORDS,
     TOLD
   }
 
