@@ -102,6 +102,12 @@ public final class Desk {
   /** The piece before, if something was read out of it. */
   private String saidBefore = "";
 
+  /** What is said of a good board beside the piece under way. */
+  private String there = "";
+
+  /** The part that was named last. */
+  private String part = "";
+
   /** What the piece under way does not hold for. */
   private String excepted = "";
 
@@ -176,7 +182,13 @@ public final class Desk {
       return;
     }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
-      pieces(entry.says()).forEach(piece -> note(entry, piece));
+      List<String> pieces = pieces(entry.says());
+      for (int i = 0; i < pieces.size(); i++) {
+        String next = i + 1 < pieces.size() ? pieces.get(i + 1) : "";
+        String own = goodBoard.apart(pieces.get(i)).there();
+        there = own.isEmpty() && goodBoard.apart(next).here().isEmpty() ? next : own;
+        note(entry, pieces.get(i));
+      }
     }
   }
 
@@ -330,7 +342,7 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.UNDECIDED, piece, List.of()));
       return;
     }
-    String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.without(piece);
+    String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.apart(piece).here();
     if (here.isEmpty()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
       return;
@@ -390,6 +402,14 @@ public final class Desk {
     }
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
       return;
+    }
+    String named = stand().phrases.lastPart(text);
+    part = named.isEmpty() ? part : named;
+    if (!there.isEmpty()) {
+      read =
+          read.findings().isEmpty()
+              ? stand().phrases.anywhereGood(text, there, part).orElse(read)
+              : stand().phrases.whereGood(read, text, there);
     }
     boolean pins = !read.findings().isEmpty() && text.matches(".*" + PINS + ".*");
     ofPins = pins ? text : ofPins;

@@ -1,7 +1,10 @@
 package faultfinch.desk;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
@@ -43,6 +46,13 @@ final class GoodBoard {
       Pattern.compile(
           "(?i),? (?:just |exactly |the same )*(?:like|as) (?:on|in|by) (?:a|the|my) [a-z ]*(?:one|board|machine|spare)$");
 
+  /** "The good board has 0.2 there", "my other machine shows a blank". */
+  private static final Pattern ONE =
+      Pattern.compile(
+          "^(?:and |but |where |while |whereas )?(?:on |in )?(?:the |a |an |my |our |your |his |any |another )?"
+              + "(?:(?:known[- ])?(?:good|healthy|sound|working)|other|another|reference|ref|sister|spare|donor|second|known good) "
+              + "(?:board|set|unit|machine|computer|sample|specimen|one(?= (?:has|had|reads|shows|gives|measures|sits|is|was|would|says|there)\\b))\\b");
+
   /** "On a good machine it is 3.4 V", "on the spare". */
   private static final Pattern ON_ONE =
       Pattern.compile(
@@ -55,8 +65,28 @@ final class GoodBoard {
     this.vocabulary = vocabulary;
   }
 
+  /**
+   * A phrase taken apart.
+   *
+   * @param here what it says of the board on the bench
+   * @param there what it says of a good one
+   */
+  record Apart(String here, String there) {}
+
+  /** A phrase in what is said of this board and of a good one; each can be nothing. */
+  Apart apart(String told) {
+    String here = without(told);
+    if (here.isEmpty()) {
+      return new Apart("", told);
+    }
+    String there = BESIDE.matcher(told).results().map(MatchResult::group).collect(joining(" "));
+    String phrase = BESIDE.matcher(told).replaceAll("").strip();
+    String cut = phrase.startsWith(here) ? phrase.substring(here.length()) : "";
+    return new Apart(here, (there + " " + cut).strip());
+  }
+
   /** The rest of a phrase; nothing if all of it is of a good board. */
-  String without(String told) {
+  private String without(String told) {
     String phrase = LIKE_ONE.matcher(BESIDE.matcher(told).replaceAll("")).replaceAll("");
     String small = phrase.toLowerCase(Locale.ROOT).strip();
     boolean begins =
@@ -65,6 +95,7 @@ final class GoodBoard {
     if (begins
         || isSaid(small, "good-board.in")
         || ON_ONE.matcher(small).find()
+        || ONE.matcher(small).find()
         || IS_RIGHT.matcher(small).matches()
         || NORMAL.matcher(small).matches()) {
       return "";

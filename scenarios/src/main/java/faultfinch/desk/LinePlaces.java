@@ -32,6 +32,10 @@ final class LinePlaces {
   private static final Pattern NETS_CALLED =
       Pattern.compile("(?<= |^)([a-z]{1,4}) (?:lines|bus|nets|signals)(?= |$)");
 
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "(?:no |number )?(\\d{1,2})(?= )(?! ?(?:m?v|volts?|m?a|k|k?ohms?|[km]?hz|of \\d+|and|or|to) )");
+
   private static final Pattern PIN_NAME = Pattern.compile("[a-z]{1,4}\\d{0,2}/?|\\d[a-z]\\d?");
 
   private final Board board;
@@ -74,11 +78,15 @@ final class LinePlaces {
     for (Vocabulary.Group group : vocabulary.groupsIn("line", text)) {
       Optional<String> said = Vocabulary.in(unsaid, group.words());
       if (said.isPresent()) {
-        unsaid = Vocabulary.masked(unsaid, said.get());
-        words.add(said.get());
-        several |= said.get().endsWith("s") || said.get().endsWith("bus") || groups++ > 0;
-        called.addAll(lines(group.which(), refs));
-        rest = Vocabulary.masked(rest, said.get());
+        List<List<Pad>> all = lines(group.which(), refs);
+        Optional<String> number = number(unsaid, said.get());
+        List<List<Pad>> one = number.map(n -> numbered(all, n)).orElse(List.of());
+        String name = one.isEmpty() ? said.get() : said.get() + " " + number.get();
+        unsaid = Vocabulary.masked(unsaid, name);
+        words.add(name);
+        several |= one.isEmpty() && (name.endsWith("s") || name.endsWith("bus")) || groups++ > 0;
+        called.addAll(one.isEmpty() ? all : one);
+        rest = Vocabulary.masked(rest, name);
       }
     }
     for (Matcher range = NETS.matcher(rest); range.find(); ) {
@@ -125,6 +133,18 @@ final class LinePlaces {
               });
     }
     return new Named(within(called, lines), words, several);
+  }
+
+  /** The number behind a name in a text, if it is no figure with a unit: "row line 3". */
+  private static Optional<String> number(String text, String name) {
+    String behind = " " + text + " ";
+    int at = behind.indexOf(" " + name + " ");
+    Matcher number = NUMBER.matcher(at < 0 ? "" : behind.substring(at + name.length() + 2));
+    return number.lookingAt() ? Optional.of(number.group(1)) : Optional.empty();
+  }
+
+  private List<List<Pad>> numbered(List<List<Pad>> lines, String number) {
+    return lines.stream().filter(line -> name(line).matches("\\D*" + number + "/?")).toList();
   }
 
   /**

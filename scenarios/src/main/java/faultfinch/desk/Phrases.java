@@ -99,6 +99,7 @@ final class Phrases {
   private final Inks inks;
   private final Marks marks;
   private final Findings findings;
+  private final WhereGood whereGood;
   private final List<Vocabulary.Way> ways;
 
   Phrases(Board board, Lookbook lookbook, Vocabulary vocabulary) {
@@ -117,6 +118,7 @@ final class Phrases {
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
     findings = new Findings(lookbook, vocabulary, places, lookPlaces);
+    whereGood = new WhereGood(lookbook, vocabulary, amounts);
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
@@ -211,6 +213,31 @@ final class Phrases {
     boolean whole = isOfTheWhole(open);
     Read read = findings.of(new Findings.Spoken(text, said, amount, place, kinds, whole));
     return read.isNothing() ? trouble(Statement.Why.NOT_UNDERSTOOD, text, nearWays(text)) : read;
+  }
+
+  /** What was read, at the places where a good board shows what is told of one. */
+  Read whereGood(Read read, String text, String there) {
+    return new Read(
+        read.findings.stream().map(f -> whereGood.narrowed(f, text, there)).toList(), read.trouble);
+  }
+
+  /**
+   * A figure of which no place was found, at any place where a good board has the one told of it;
+   * at this part, if there is such a place.
+   */
+  Optional<Read> anywhereGood(String text, String there, String part) {
+    return whereGood
+        .anywhere(text, there, pad -> pad.startsWith(part + "."))
+        .or(() -> whereGood.anywhere(text, there, pad -> true))
+        .map(f -> new Read(List.of(f), Optional.empty()));
+  }
+
+  /** The part that is named last in a text by its reference; nothing if none is. */
+  String lastPart(String text) {
+    return Arrays.stream(text.split("[ ,:;()]+"))
+        .map(w -> w.split("[.]", 2)[0])
+        .filter(places::isPart)
+        .reduce("", (before, ref) -> ref.toUpperCase(Locale.ROOT));
   }
 
   /** Whether what is left of a phrase names nothing, so that all of the board can be meant. */

@@ -165,7 +165,7 @@ class DeskTest {
   void doubtAndWho_inWords_areTakenOut() {
     Observation doubtful = only("I think U8 is warm");
     assertEquals(Observation.Doubt.FAIRLY, doubtful.doubt());
-    assertEquals(Observation.Source.BENCH, doubtful.source());
+    assertEquals(Observation.Source.WORDS, doubtful.source());
     Observation told = only("the owner says the display was blank");
     assertEquals(Observation.Source.TOLD, told.source());
   }
