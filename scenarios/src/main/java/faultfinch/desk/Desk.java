@@ -29,6 +29,11 @@ public final class Desk {
   private static final Pattern SO_TOO =
       Pattern.compile("(?i)(?:and )?so (?:is|are|does|do|has|have|did) (?:the )?(.+?)(?: too)?");
 
+  /** Nothing but a figure, of what was named before. */
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?i)^(?:about |around |roughly |only |just |at |both |each |all )*-?(?:\\d[\\d.]* ?m?v\\b|\\d+\\.\\d+$)");
+
   private static final Pattern PREDICATE =
       Pattern.compile(
           "(?i)(?<= )(?:reads?|is|are|measures?|shows?|sits?|stays?|has|have|gets?|feels?) .+$");
@@ -102,6 +107,9 @@ public final class Desk {
   /** The piece before, if something was read out of it. */
   private String saidBefore = "";
 
+  /** The piece before, if it names pins and tells nothing of them. */
+  private String placeBefore = "";
+
   /** What is said of a good board beside the piece under way. */
   private String there = "";
 
@@ -173,6 +181,7 @@ public final class Desk {
     spokenOf = "";
     ofPins = "";
     saidBefore = "";
+    placeBefore = "";
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -182,7 +191,7 @@ public final class Desk {
       return;
     }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
-      List<String> pieces = pieces(entry.says());
+      List<String> pieces = goodBoard.joined(pieces(entry.says()));
       for (int i = 0; i < pieces.size(); i++) {
         String next = i + 1 < pieces.size() ? pieces.get(i + 1) : "";
         String own = goodBoard.apart(pieces.get(i)).there();
@@ -342,7 +351,8 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.UNDECIDED, piece, List.of()));
       return;
     }
-    String here = goodBoard.isOfBefore(piece) ? "" : goodBoard.apart(piece).here();
+    String here = goodBoard.apart(piece).here();
+    here = goodBoard.isOfBefore(here) ? "" : here;
     if (here.isEmpty()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
       return;
@@ -400,6 +410,12 @@ public final class Desk {
       Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
+    if (read.findings().isEmpty() && !placeBefore.isEmpty() && FIGURE.matcher(text).find()) {
+      // "VA2 and VA3 are alike, 0.9 V each": the place stands in the piece before.
+      Phrases.Read there = stand().phrases.read(placeBefore + " " + text);
+      read = there.findings().isEmpty() ? read : there;
+    }
+    placeBefore = read.findings().isEmpty() && stand().phrases.isAtPins(text) ? text : "";
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
       return;
     }

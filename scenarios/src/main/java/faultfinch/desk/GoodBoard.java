@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.MatchResult;
@@ -49,9 +50,14 @@ final class GoodBoard {
   /** "The good board has 0.2 there", "my other machine shows a blank". */
   private static final Pattern ONE =
       Pattern.compile(
-          "^(?:and |but |where |while |whereas )?(?:on |in )?(?:the |a |an |my |our |your |his |any |another )?"
-              + "(?:(?:known[- ])?(?:good|healthy|sound|working)|other|another|reference|ref|sister|spare|donor|second|known good) "
-              + "(?:board|set|unit|machine|computer|sample|specimen|one(?= (?:has|had|reads|shows|gives|measures|sits|is|was|would|says|there)\\b))\\b");
+          "^(?:and |but |where |when |while |whereas )?(?:on |in )?(?:the |a |an |my |our |your |his |any |another )?"
+              + "(?:(?:(?:known[- ])?(?:good|healthy|sound|working)|other|another|reference|ref|sister|spare|donor|second|known good) "
+              + "(?:board|set|unit|machine|computer|sample|specimen|one(?= (?:has|had|reads|shows|gives|measures|sits|is|was|would|says|there)\\b))\\b"
+              + "|(?:reference|donor|spare|good one|healthy one) (?:has|had|reads|shows|gives|sits|is|was|says)\\b)");
+
+  private static final Pattern ALONE =
+      Pattern.compile(
+          "(?i)(?:the |a |my |our )?(?:good|healthy|working|sister|spare|reference|other|donor) (?:one|board|set|unit|machine)[:.]?");
 
   /** "On a good machine it is 3.4 V", "on the spare". */
   private static final Pattern ON_ONE =
@@ -72,6 +78,18 @@ final class GoodBoard {
    * @param there what it says of a good one
    */
   record Apart(String here, String there) {}
+
+  /** Pieces of which none is but the name of a good board: "good one, no light at all". */
+  List<String> joined(List<String> pieces) {
+    List<String> joined = new ArrayList<>();
+    String name = "";
+    for (String piece : pieces) {
+      joined.add(name + piece);
+      boolean named = ALONE.matcher(piece).matches();
+      name = named && joined.size() < pieces.size() ? joined.remove(joined.size() - 1) + " " : "";
+    }
+    return joined;
+  }
 
   /** A phrase in what is said of this board and of a good one; each can be nothing. */
   Apart apart(String told) {

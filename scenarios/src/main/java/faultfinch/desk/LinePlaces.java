@@ -23,6 +23,10 @@ import java.util.stream.Stream;
 final class LinePlaces {
   private static final String ROLE = "role ";
   private static final String NET = "net ";
+
+  /** Pins of the parts that are named, and not what else is on their lines. */
+  private static final String OWN = "own ";
+
   private static final String ELSE = " else ";
 
   /** Nets of one name from one number to another: "D0 to D3". */
@@ -197,12 +201,29 @@ final class LinePlaces {
   /** Lines of a group, by the first of its patterns that this board has any of. */
   private List<List<Pad>> lines(String which, Set<String> refs) {
     return Arrays.stream(which.split(ELSE))
-        .map(pins -> linesOf(pins, refs))
+        .map(pins -> pins.startsWith(OWN) ? ownLines(pins, refs) : linesOf(pins, refs))
         .filter(
             lines ->
                 refs.isEmpty() ? !lines.isEmpty() : lines.stream().anyMatch(l -> touches(l, refs)))
         .findFirst()
         .orElse(List.of());
+  }
+
+  /** Lines at pins of these parts themselves. */
+  private List<List<Pad>> ownLines(String pins, Set<String> refs) {
+    return linesOf(pins.substring(OWN.length()), refs).stream()
+        .map(line -> line.stream().filter(p -> isMeant(pins.substring(OWN.length()), p)).toList())
+        .filter(line -> line.stream().anyMatch(p -> refs.contains(p.ref())))
+        .toList();
+  }
+
+  private boolean isMeant(String pins, Pad pad) {
+    return board.parts().stream()
+        .filter(part -> part.ref().equals(pad.ref()))
+        .anyMatch(
+            part ->
+                part.type().part().pinout().pins().stream()
+                    .anyMatch(pin -> pin.name().equals(pad.pin()) && meant(pins, part, pin)));
   }
 
   /** A rail that a part is said to want, and that does not reach it by itself. */

@@ -10,10 +10,18 @@ import java.util.stream.Collectors;
 /** Parts what somebody says into pieces that each say one thing. Quotes stay whole. */
 final class Pieces {
 
+  /** What keys are called that have signs. */
+  private static final String NAME =
+      "minus|plus|comma|stop|equals|slash|star|colon|semicolon|quote|apostrophe|hash|space|shift|return|enter";
+
   /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
   private static final Pattern LISTED =
       Pattern.compile(
-          "(?<=(?:^| )[A-Za-z]{0,2}\\d{0,2}), (?=[A-Za-z]{0,2}\\d{0,2}(?:,| and | or ))");
+          "(?<=(?:^| )(?:"
+              + NAME
+              + "|[A-Za-z]{0,2}\\d{0,2})), (?=(?:"
+              + NAME
+              + "|[A-Za-z]{0,2}\\d{0,2})(?:,| and | or ))");
 
   /** The same before the last of them. */
   private static final Pattern LAST_LISTED =
@@ -37,7 +45,7 @@ final class Pieces {
   /** What was looked at with an instrument, or a pin, and what it showed behind the colon. */
   private static final Pattern SHOWN =
       Pattern.compile(
-          "(?i)^((?!.*\")(?:.*\\b(?:probe|meter|multimeter|dvm|scope|oscilloscope)\\b.*"
+          "(?i)^((?!.*\")(?:.*\\b(?:probe|meter|multimeter|dvm|scope|oscilloscope|counter|frequency)\\b.*"
               + "|(?:.* )?(?:pin|leg) \\w+/?(?: of [A-Z]+\\d+)?)): ");
 
   private static final Pattern AND = Pattern.compile("(?i) and ");

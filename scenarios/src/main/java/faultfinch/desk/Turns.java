@@ -40,6 +40,10 @@ final class Turns {
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
+          // "a touch high, 1.8": the figure tells it.
+          new Turn(
+              ",? (?:is )?(?:a |just a )?(?:touch|bit|trifle|shade|tad|little|hair|slightly) (?:high|low)(?:er)?(?: than (?:usual|normal))?(?= |,|$)",
+              ""),
           new Turn(" though(?= (?:reads|is|are|shows|has|stays|sits|measures)\\b)", ""),
           new Turn("(?<=\\d) up to (?=\\d)", " to "),
           // "the low one of the pair has gone".
