@@ -327,6 +327,7 @@ public final class Desk {
     }
     List<String> pieces =
         Sentences.of(says).stream()
+            .map(Respectively::apart)
             .map(backwards.get()::inFull)
             .flatMap(sentence -> piecesOf(sentence).stream())
             .toList();

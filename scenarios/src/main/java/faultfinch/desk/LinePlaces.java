@@ -136,7 +136,9 @@ final class LinePlaces {
                 lines.add(at(net, refs));
               });
     }
-    return new Named(within(called, lines), words, several);
+    // "The clock input of U1" is its clock, and none of its other inputs.
+    List<List<Pad>> named = called.isEmpty() ? lines : lines.subList(own.size(), lines.size());
+    return new Named(within(called, named), words, several);
   }
 
   /** The number behind a name in a text, if it is no figure with a unit: "row line 3". */

@@ -96,6 +96,7 @@ final class Phrases {
   private final TapeWords tapeWords;
   private final Copied copied;
   private final Keystrokes keystrokes;
+  private final GlyphWords glyphWords;
   private final Inks inks;
   private final Marks marks;
   private final Findings findings;
@@ -115,6 +116,7 @@ final class Phrases {
     tapeWords = new TapeWords(lookbook, vocabulary);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
+    glyphWords = new GlyphWords(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
     findings = new Findings(lookbook, vocabulary, places, lookPlaces);
@@ -256,6 +258,7 @@ final class Phrases {
         Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("strangers"));
     return keystrokes
         .sure(text)
+        .or(() -> glyphWords.find(text))
         .or(() -> copied.find(text))
         .or(() -> strange.isPresent() ? Optional.empty() : keystrokes.find(text))
         .or(() -> inks.find(text))

@@ -86,6 +86,11 @@ class TamariskReportsTest {
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
         "no 12 V                               | meter  | lead: open            | U27.1Y: open pin",
+        "counter on the CPU clock input: zero  | counter | X1: dead            | K11: open",
+        "records programs and gets empty cassettes | tape | R15: open          | K11: open",
+        "only 192 pages where it used to say 256 | screen | U29.Q3: drives low | K11: open",
+        "7, 8, 9, 0, minus and plus don't print | every | U30.Y5/: drives low  | K11: open",
+        "row line 0 of the keyboard sits at 5 V | meter | K8: stuck closed     | K11: open",
         "it says that word is not known here   | typed  | K11: open             | F2: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(
