@@ -26,6 +26,8 @@ final class Amounts {
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\w.])" + FIGURE + " ?" + UNIT + "(?= |$)");
   private static final Pattern BARE = Pattern.compile("(?<![\\w.])-?\\d+\\.\\d{1,2}(?= |$)");
+  private static final Pattern BARE_RANGE =
+      Pattern.compile("(?<![\\w.])between -?\\d+\\.\\d{1,2} and -?\\d+\\.\\d{1,2}(?= |$)");
   private static final Pattern NOTE = Pattern.compile("\\d+(?= and| Hz)");
 
   /**
@@ -107,8 +109,10 @@ final class Amounts {
       String unit = range.group(4);
       double from = value(range.group(1), Optional.ofNullable(range.group(2)).orElse(unit));
       double to = value(range.group(3), unit);
-      return Optional.of(
-          new Amount(kind(unit), Math.min(from, to), Math.max(from, to), range.group()));
+      double low = Math.min(from, to);
+      double high = Math.max(from, to);
+      // Both ends were read: what begins at the upper one is in it.
+      return Optional.of(new Amount(kind(unit), low, Math.nextUp(high), range.group()));
     }
     Matcher single = SINGLE.matcher(text);
     if (!single.find()) {
@@ -130,8 +134,14 @@ final class Amounts {
     return Optional.of(new Amount(kind, value - give, value + give, single.group()));
   }
 
-  /** The first figure with a point and no unit, which at a pin are volts. */
+  /**
+   * The first figure with a point and no unit, or from one to another, which at a pin are volts.
+   */
   Optional<Amount> bare(String text) {
+    Matcher between = BARE_RANGE.matcher(text);
+    if (between.find()) {
+      return find(between.group() + " v");
+    }
     Matcher bare = BARE.matcher(text);
     return bare.find()
         ? find(text.substring(0, bare.end()) + " v" + text.substring(bare.end()))

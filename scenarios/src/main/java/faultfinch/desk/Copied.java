@@ -23,7 +23,8 @@ import java.util.regex.Pattern;
 final class Copied {
   private static final Pattern TYPED =
       Pattern.compile(
-          "(?i)\\b(types?|typed|typing|entering|enter|ask for|asking for) [\"'][^\"']*[\"']");
+          "(?i)\\b(types?|typed|typing|entering|enter|ask for|asking for) [\"'][^\"']*[\"']"
+              + "|[\"'][^\"']*[\"'](?= (?:becomes?|became|turns into|comes out as|gives|appears as|is shown as|ends up as) [\"'])");
 
   private static final Pattern QUOTED =
       Pattern.compile("\"([^\"]+)\"|(?<= |^)'([^']+)'(?=[ ,.;:]|$)");

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,12 +17,18 @@ final class CurrentWords {
   private static final Pattern PART =
       Pattern.compile("(?<= |^)([a-z]+\\d+)(?:[. ](?:pin )?([^ ]+))?");
 
+  private static final Pattern ON = Pattern.compile("\\b(?:on|at) ([a-z]+\\d+\\.[^ ]+)");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
 
-  CurrentWords(Lookbook lookbook, Vocabulary vocabulary) {
+  /** The name of the net at a pin, if it has one; both in small letters. */
+  private final Function<String, Optional<String>> netOf;
+
+  CurrentWords(Lookbook lookbook, Vocabulary vocabulary, Function<String, Optional<String>> netOf) {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
+    this.netOf = netOf;
   }
 
   /** What a phrase says of a followed current; empty if it is of none, or none goes so. */
@@ -31,7 +38,7 @@ final class CurrentWords {
     if (tool.isEmpty()) {
       return Optional.empty();
     }
-    String rest = Vocabulary.masked(small, tool.get());
+    String rest = Vocabulary.masked(onNet(small), tool.get());
     List<String> looks =
         lookbook.looks().stream()
             .filter(look -> look.startsWith(CurrentRows.look("")))
@@ -41,6 +48,14 @@ final class CurrentWords {
         .findFirst()
         .flatMap(look -> finding(look, text, Vocabulary.masked(rest, net(look))))
         .or(() -> quiet(looks, text, rest));
+  }
+
+  /** A text in which the pin that the tracer is on stands for its net. */
+  private String onNet(String small) {
+    Matcher on = ON.matcher(small);
+    return on.find()
+        ? netOf.apply(on.group(1)).map(net -> on.replaceFirst("on " + net)).orElse(small)
+        : small;
   }
 
   /** That nothing flows, along each net that is named. */

@@ -435,10 +435,12 @@ public final class Desk {
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases.isOfTheRest(bared.text());
-    for (Phrases.Finding finding : read.findings()) {
-      if (stand().phrases.isOf(finding, excepted)) {
+    for (Phrases.Finding found : read.findings()) {
+      if (stand().phrases.isOf(found, excepted)) {
         continue;
       }
+      Phrases.Finding finding =
+          excepted.isEmpty() ? found : stand().phrases.without(found, excepted);
       if (rest && notes.hasSeen(finding.look())) {
         continue;
       }

@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import faultfinch.board.Board;
 import faultfinch.board.Drill;
+import faultfinch.board.Pad;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
@@ -17,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads a technician's phrase as looks and outcomes. What it finds are findings, each of one kind
@@ -110,7 +112,7 @@ final class Phrases {
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
     benchWords = new BenchWords(board, lookbook, vocabulary);
-    currentWords = new CurrentWords(lookbook, vocabulary);
+    currentWords = new CurrentWords(lookbook, vocabulary, places::netAt);
     fuseWords = new FuseWords(lookbook, vocabulary);
     stickWords = new StickWords(lookbook, vocabulary);
     tapeWords = new TapeWords(lookbook, vocabulary);
@@ -205,7 +207,13 @@ final class Phrases {
     }
     String figures = open;
     Optional<Amounts.Amount> amount =
-        amounts.find(open).or(() -> atPins ? amounts.bare(figures) : Optional.empty());
+        amounts
+            .find(open)
+            .or(
+                () ->
+                    atPins || isOfParts(place) && said.isEmpty()
+                        ? amounts.bare(figures)
+                        : Optional.empty());
     if (said.isEmpty() && amount.isEmpty()) {
       Read whole = report(small, text, place, subjects);
       if (!whole.isNothing()) {
@@ -240,6 +248,31 @@ final class Phrases {
         .map(w -> w.split("[.]", 2)[0])
         .filter(places::isPart)
         .reduce("", (before, ref) -> ref.toUpperCase(Locale.ROOT));
+  }
+
+  private static boolean isOfParts(Place place) {
+    return !place.refs().isEmpty();
+  }
+
+  /** What is said of pins or lines, without those that other words name. */
+  Finding without(Finding finding, String excepted) {
+    Set<String> pads =
+        places.find(excepted, false).lines().stream()
+            .flatMap(List::stream)
+            .map(Pad::text)
+            .collect(Collectors.toSet());
+    List<Sight> left =
+        finding.sights.stream()
+            .filter(s -> s.looks().stream().noneMatch(l -> isAt(l, pads)))
+            .toList();
+    return left.isEmpty() || left.size() == finding.sights.size()
+        ? finding
+        : new Finding(finding.look, finding.seen, left, finding.every);
+  }
+
+  private static boolean isAt(String look, Set<String> pads) {
+    String[] words = look.split(" ");
+    return words.length > 1 && pads.contains(words[1]);
   }
 
   /** Whether what is left of a phrase names nothing, so that all of the board can be meant. */

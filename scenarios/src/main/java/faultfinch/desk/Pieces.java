@@ -23,6 +23,11 @@ final class Pieces {
               + NAME
               + "|[A-Za-z]{0,2}\\d{0,2})(?:,| and | or ))");
 
+  /** Pins called by name once more: "both enables of U19, 1G/ and 2G/, sit at 0.2". */
+  private static final Pattern APPOSED =
+      Pattern.compile(
+          "(?<=[a-z0-9]), ((?:[A-Z0-9]{1,4}/?)(?:(?:, | and )[A-Z0-9]{1,4}/?)*), (?=(?:sits?|is|are|reads?|stays?|stands?|shows?|measures?|rests?|hangs?|all|both|only) )");
+
   /** The same before the last of them. */
   private static final Pattern LAST_LISTED =
       Pattern.compile("(?<=(?:^| )[A-Za-z]?\\d{0,2}), (and|or) (?=[A-Za-z]?\\d{0,2}(?: |$))");
@@ -40,7 +45,7 @@ final class Pieces {
   /** What was measured, and a figure behind the colon. */
   private static final Pattern VALUE =
       Pattern.compile(
-          "(?i)^((?!.*\").*(?:ohms|resistance|volts|voltage|current|frequency).*): (?=(?:under |over |about |less than |more than |only )*-?\\d)");
+          "(?i)^((?!.*\").*(?:ohms|ohmmeter|resistance|volts|voltage|current|frequency).*): (?=(?:under |over |about |less than |more than |only )*-?\\d|(?:practically |nearly |almost |dead |a )*(?:open|short|shorted|nothing|zero)\\b)");
 
   /** What was looked at with an instrument, or a pin, and what it showed behind the colon. */
   private static final Pattern SHOWN =
@@ -59,7 +64,8 @@ final class Pieces {
 
   /** The pieces in their order; the whole if it has none. */
   static List<String> of(String says) {
-    String last = LAST_LISTED.matcher(says).replaceAll(" $1 ");
+    String beside = APPOSED.matcher(says).replaceAll(" $1 ");
+    String last = LAST_LISTED.matcher(beside).replaceAll(" $1 ");
     String text = LISTED.matcher(last).replaceAll(" and ");
     List<String> pieces = new ArrayList<>();
     Matcher m = PARTED.matcher(text);

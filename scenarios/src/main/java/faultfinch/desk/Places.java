@@ -100,6 +100,15 @@ final class Places {
                 .findFirst());
   }
 
+  /** The net at a pin such as {@code u10.a3}, in small letters; empty if there is none. */
+  Optional<String> netAt(String pin) {
+    int dot = pin.indexOf('.');
+    return pinPlaces
+        .pad(pin.substring(0, dot), pin.substring(dot + 1))
+        .map(netOfPad::get)
+        .map(net -> net.name().toLowerCase(Locale.ROOT));
+  }
+
   /** Whether the board has a part of this reference. */
   boolean isPart(String ref) {
     return parts.containsKey(ref.toLowerCase(Locale.ROOT));

@@ -22,6 +22,12 @@ final class Turns {
   private static final String THAN =
       " than (?:(?-i:[A-Z]+\\d+)|(?:the |its |any |all )*(?:others?|rest|neighbours?)(?: [a-z]+)?)(?= |$)";
 
+  private static final String BY =
+      "\\b(?:(?:about |some |roughly )?(?:an? (?:quarter|half|third) of an amp|half an amp|\\d+(?:\\.\\d+)? ?(?:m?a|amps?|m?v|volts?)))";
+
+  private static final String NORMAL =
+      "(?:normal|usual|the usual|what is usual|what is normal|the good (?:one|board)|what it should be|it should be|my good one)";
+
   /** Something said, in small letters or large, and what is put in its place. */
   private record Turn(Pattern said, String plain) {
     Turn(String said, String plain) {
@@ -40,6 +46,21 @@ final class Turns {
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
+          // "the keyboard's stone dead".
+          new Turn(
+              "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
+              " is "),
+          // Low-active by a sign before or behind the name: "/IRQ", "CE#".
+          new Turn("(?<= |^|\\.)[/!](?-i:([A-Z]{2,5}\\d?|[GEW]))(?= |$|,)", "$1/"),
+          new Turn("(?<= |^|\\.)(?-i:([A-Z]{2,5}\\d?))[#*](?= |$|,)", "$1/"),
+          // Of a meter's ohms, and not of a track.
+          new Turn(
+              "\\b(ohms|ohmmeter|resistance)\\b(.{1,40}?)(?::| is| reads| shows|,)? (?:an? )?(?:open(?: circuit)?|infinite|infinity|no reading)(?=$|,)",
+              "$1$2 over 100 k"),
+          new Turn("(?-i:\\b(VR\\d+)) out(?:put)?(?= to (?:gnd|ground)\\b)", "$1 output"),
+          // "0.3 A up on normal": how much it is off is no reading.
+          new Turn(BY + " (?:up on|above|over|more than|higher than) " + NORMAL, "too high"),
+          new Turn(BY + " (?:below|under|less than|lower than|down on) " + NORMAL, "too low"),
           // "a touch high, 1.8": the figure tells it.
           new Turn(
               ",? (?:is )?(?:a |just a )?(?:touch|bit|trifle|shade|tad|little|hair|slightly) (?:high|low)(?:er)?(?: than (?:usual|normal))?(?= |,|$)",

@@ -51,7 +51,8 @@ class DeskTest {
         // A meter below 2 V is read to 0.1 V: 1.2 is anything from 1.15 to 1.25.
         "1.2 V on U9.D0             | 1.1 V,1.2 V",
         "about 1.2 V on U9.D0       | 1.0 V,1.1 V,1.2 V,1.3 V",
-        "1.1 to 1.3 V on U9.D0      | 1.1 V,1.2 V",
+        // Both ends are readings, and 1.3 is read from 1.3 up.
+        "1.1 to 1.3 V on U9.D0      | 1.1 V,1.2 V,1.3 V",
         "1200 mV at U9 pin D0       | 1.1 V,1.2 V",
         "U9.D0 floating             | mid,no light",
         "U9 D0 stuck low            | low",

@@ -91,6 +91,16 @@ class TamariskReportsTest {
         "only 192 pages where it used to say 256 | screen | U29.Q3: drives low | K11: open",
         "7, 8, 9, 0, minus and plus don't print | every | U30.Y5/: drives low  | K11: open",
         "row line 0 of the keyboard sits at 5 V | meter | K8: stuck closed     | K11: open",
+        "the keyboard's stone dead             | typed  | U28: defect timer-dead | K11: open",
+        "/IRQ on the CPU down at 0.1 V, should idle at 5 | meter | RN2.3: open joint | K11: open",
+        "ohms on the /IRQ line: open           | ohms   | RN2.3: open joint    | K11: open",
+        "ohmmeter VR2 out to gnd: practically a short | ohms | C10: short      | K11: open",
+        "takes 3.2 A where I'm used to 1.5     | current | C10: short          | K11: open",
+        "current a quarter of an amp up on normal | current | U41.4Y: drives low | K11: open",
+        "current tracer on U10.A3: flows out of U19 1Y4 and vanishes into U17 | flow | U17.4Y: drives low | K11: open",
+        "joystick port 1: fire does not do anything | sticks | D14: open       | K11: open",
+        "both enables of U19, 1G/ and 2G/, sit at 0.2 | meter | U41.4Y: drives low | K11: open",
+        "at K33 through K40 I have 0.0 where the other keys have the 0.2 | meter | track U30.Y4/-K39.1: open | K11: open",
         "it says that word is not known here   | typed  | K11: open             | F2: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(
