@@ -57,6 +57,7 @@ final class JobCommand implements Command {
         .addOption(Given.flag(TOLD))
         .addOption(Given.value(PART, "PART"))
         .addOption(Given.value(OUT, "FILE"))
+        .addOption(Given.flag(Noted.QUICK))
         .addOption(Given.flag(JSON));
   }
 
@@ -114,9 +115,9 @@ final class JobCommand implements Command {
   private void note(Path path, Entry entry, Known known, Terminal terminal) {
     JobFile job = JobFile.read(path);
     Noted noted = new Noted(known, terminal.words());
-    noted.evidence(job);
-    int before = noted.statements().size();
-    Ranking ranking = ranking(known, noted.and(entry));
+    int before = noted.before(job, entry);
+    // At once: what is typed is in the file before anything is run that takes long.
+    Ranking ranking = ranking(known, noted.evidence());
     List<String> believed = new ArrayList<>();
     ranking.rows().stream()
         .limit(BELIEVED)
@@ -145,7 +146,7 @@ final class JobCommand implements Command {
       terminal.say("job.repaired", action.text());
     }
     JobFile job = JobFile.read(path);
-    ranking(known, noted.evidence(job)).print(terminal);
+    ranking(known, noted.evidence(job, given, terminal)).print(terminal);
   }
 
   private void add(Path path, JobFile.Kind kind, List<String> texts, Terminal terminal) {
@@ -160,7 +161,7 @@ final class JobCommand implements Command {
     JobFile job = JobFile.read(path);
     Known known = knownOf(job, terminal);
     Noted noted = new Noted(known, terminal.words());
-    Ranking ranking = ranking(known, noted.evidence(job));
+    Ranking ranking = ranking(known, noted.evidence(job, given, terminal));
     if (given.has(JSON)) {
       Map<String, Object> json = new LinkedHashMap<>();
       json.put("board", job.board());
@@ -192,7 +193,7 @@ final class JobCommand implements Command {
     JobFile job = JobFile.read(path);
     Known known = knownOf(job, terminal);
     Noted noted = new Noted(known, terminal.words());
-    Ranking ranking = ranking(known, noted.evidence(job));
+    Ranking ranking = ranking(known, noted.evidence(job, given, terminal));
     String sheet = new JobPage(job, terminal.words()).sheet(known.board(), noted, ranking);
     Optional<String> out = given.text(OUT);
     if (out.isPresent()) {

@@ -39,7 +39,10 @@ final class Noted {
   private static final String REPAIRED = "repaired";
   private static final String FROM = "from";
   private static final String JOB = "job";
-  private static final String QUICK = "quick";
+
+  /** Not to run the board with parts out. */
+  static final String QUICK = "quick";
+
   private static final List<String> ALL = List.of(SAW, TOLD, WHEN, REPAIRED, FROM, JOB);
 
   private final Known known;
@@ -106,6 +109,11 @@ final class Noted {
         default -> add(JobFile.read(path(e.getValue(), words)));
       }
     }
+    return weighed(given, asked, terminal);
+  }
+
+  /** All of it; where parts were out the board is run so, unless somebody is in a hurry. */
+  private Evidence weighed(Given given, List<String> asked, Terminal terminal) {
     return given.has(QUICK) || desk.partsOut().isEmpty()
         ? desk.evidence()
         : simulated(asked, terminal);
@@ -136,9 +144,17 @@ final class Noted {
   }
 
   /** Everything that a job file holds. */
-  Evidence evidence(JobFile job) {
+  Evidence evidence(JobFile job, Given given, Terminal terminal) {
     add(job);
-    return desk.evidence();
+    return weighed(given, List.of(), terminal);
+  }
+
+  /** The same and one thing more, and how many statements there were before that. */
+  int before(JobFile job, Entry more) {
+    add(job);
+    int before = desk.statements().size();
+    say(d -> d.note(more));
+    return before;
   }
 
   /** Notes one more thing. */

@@ -79,6 +79,7 @@ public final class Desk {
     }
   }
 
+  private final Board board;
   private final Vocabulary vocabulary;
   private final Circumstances circumstances;
   private final Deeds deeds;
@@ -86,7 +87,7 @@ public final class Desk {
   private final GoodBoard goodBoard;
   private final Subjects subjects;
   private final Stand complete;
-  private final Optional<Stand> leads;
+  private Optional<Stand> leads = Optional.empty();
   private final Map<List<String>, Stand> without = new LinkedHashMap<>();
 
   private final Notes notes;
@@ -137,11 +138,7 @@ public final class Desk {
     goodBoard = new GoodBoard(vocabulary);
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
-    leads =
-        Optional.of(lookbook)
-            .filter(RoundWithLeads::isKnown)
-            .map(RoundWithLeads::new)
-            .map(w -> new Stand(w, new Phrases(board, w, vocabulary), RoundWithLeads.SUFFIX));
+    this.board = board;
     notes = new Notes(lookbook);
     out.forEach(
         (parts, looks) ->
@@ -166,9 +163,21 @@ public final class Desk {
   }
 
   private Stand stand() {
-    return conditions.onlyOut()
-        ? without.getOrDefault(conditions.out(), complete)
-        : conditions.onlyLeads() ? leads.orElse(complete) : complete;
+    if (conditions.onlyOut()) {
+      return without.getOrDefault(conditions.out(), complete);
+    }
+    boolean known = conditions.onlyLeads() && RoundWithLeads.isKnown(complete.lookbook);
+    return known ? withLeads() : complete;
+  }
+
+  /** Put together when somebody first speaks of the leads. */
+  private Stand withLeads() {
+    if (leads.isEmpty()) {
+      Lookbook round = new RoundWithLeads(complete.lookbook);
+      Phrases phrases = new Phrases(board, round, vocabulary);
+      leads = Optional.of(new Stand(round, phrases, RoundWithLeads.SUFFIX));
+    }
+    return leads.get();
   }
 
   /**
@@ -413,8 +422,8 @@ public final class Desk {
     }
     if (read.findings().isEmpty() && !placeBefore.isEmpty() && FIGURE.matcher(text).find()) {
       // "VA2 and VA3 are alike, 0.9 V each": the place stands in the piece before.
-      Phrases.Read there = stand().phrases.read(placeBefore + " " + text);
-      read = there.findings().isEmpty() ? read : there;
+      Phrases.Read placed = stand().phrases.read(placeBefore + " " + text);
+      read = placed.findings().isEmpty() ? read : placed;
     }
     placeBefore = read.findings().isEmpty() && stand().phrases.isAtPins(text) ? text : "";
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {

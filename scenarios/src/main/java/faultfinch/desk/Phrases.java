@@ -211,7 +211,7 @@ final class Phrases {
             .find(open)
             .or(
                 () ->
-                    atPins || isOfParts(place) && said.isEmpty()
+                    atPins || !place.refs().isEmpty() && said.isEmpty()
                         ? amounts.bare(figures)
                         : Optional.empty());
     if (said.isEmpty() && amount.isEmpty()) {
@@ -248,10 +248,6 @@ final class Phrases {
         .map(w -> w.split("[.]", 2)[0])
         .filter(places::isPart)
         .reduce("", (before, ref) -> ref.toUpperCase(Locale.ROOT));
-  }
-
-  private static boolean isOfParts(Place place) {
-    return !place.refs().isEmpty();
   }
 
   /** What is said of pins or lines, without those that other words name. */

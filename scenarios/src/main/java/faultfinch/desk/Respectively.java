@@ -39,13 +39,14 @@ final class Respectively {
   private static String apart(MatchResult told) {
     List<String> lines = lines(told);
     String[] figures = told.group(5).split(BETWEEN);
-    if (lines.size() != figures.length) {
+    boolean volts = told.group(5).contains(".") || told.group(5).contains("V");
+    if (lines.size() != figures.length || !volts) {
       return told.group();
     }
     List<String> each = new ArrayList<>();
     for (int i = 0; i < figures.length; i++) {
-      String volts = figures[i].replaceAll("[^-\\d.]", "");
-      each.add(lines.get(i) + told.group(4) + " " + volts + " V");
+      String figure = figures[i].replaceAll("[^-\\d.]", "");
+      each.add(lines.get(i) + told.group(4) + " " + figure + " V");
     }
     return String.join(", ", each);
   }

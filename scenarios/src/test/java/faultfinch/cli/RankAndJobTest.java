@@ -1,6 +1,7 @@
 package faultfinch.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -163,6 +164,22 @@ class RankAndJobTest {
             "smells of rain",
             "--json");
     assertEquals(json(typed), json(rank("--job", file, "--json")));
+  }
+
+  /** What a fault shows with a chip out is run when it is asked for, not when it is noted. */
+  @Test
+  void job_seenWithAPartOut_isRunSo_unlessSomebodyIsInAHurry() {
+    String file = folder.resolve("out.job").toString();
+    job("new", file);
+    String noted = job("note", file, "with U8 out the display is blank");
+    String unknown = "it is not known what faults show with U8 out";
+    assertTrue(noted.contains(unknown), noted);
+    String quick = job("show", file, "--quick");
+    assertTrue(quick.contains(unknown), quick);
+    String run = job("show", file);
+    // Without U8 nothing starts, whatever else is wrong.
+    assertTrue(run.contains("'screen' shows that with every fault of the list"), run);
+    assertFalse(run.contains(unknown), run);
   }
 
   @Test

@@ -27,6 +27,7 @@ class RespectivelyTest {
         "U9 and U10 exchanged, 3 and 1 pulses",
         "VR1 and VR2 both 5 V",
         "rounds of 3 and 1",
+        "K1 and K2 pressed 3 and 4",
         "D0 and D1 3 and 4 times",
       })
   void otherFigures_stayWhereTheyAre(String says) {
