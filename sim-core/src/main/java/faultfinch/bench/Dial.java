@@ -64,9 +64,11 @@ final class Dial {
     String text =
         hertz >= 1e6
             ? String.format(Locale.ROOT, "%.2f MHz", hertz / 1e6)
-            : hertz >= 1e3
-                ? String.format(Locale.ROOT, "%.2f kHz", hertz / 1e3)
-                : String.format(Locale.ROOT, "%.0f Hz", hertz);
+            : hertz >= 1e5
+                ? String.format(Locale.ROOT, "%.0f kHz", hertz / 1e3)
+                : hertz >= 1e3
+                    ? String.format(Locale.ROOT, "%.1f kHz", hertz / 1e3)
+                    : String.format(Locale.ROOT, "%.0f Hz", hertz);
     return new Amount(text, text);
   }
 

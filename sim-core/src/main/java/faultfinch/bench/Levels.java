@@ -4,6 +4,7 @@ import faultfinch.bench.Reading.Light;
 import faultfinch.board.Pad;
 import faultfinch.machine.Machine;
 import faultfinch.signal.Electrical;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ final class Levels {
   private static final int HIGH = 2;
   private static final int MID = 4;
   private static final int RESTLESS = 8;
+  private static final double SECOND = 1e9;
   private static final int MID_FROM = Electrical.figure("mid.from");
   private static final int MID_TO = Electrical.figure("mid.to");
 
@@ -25,16 +27,51 @@ final class Levels {
 
   private static final int CLOCK_HIGH_MV = 3400;
 
+  /** When nets rise, from low to high, as a counter that measures periods takes it. */
+  private static final class Rises {
+    private final boolean[] low;
+    private final int[] times;
+    private final double[] first;
+    private final double[] last;
+
+    Rises(int nets) {
+      low = new boolean[nets];
+      times = new int[nets];
+      first = new double[nets];
+      last = new double[nets];
+    }
+
+    void note(int net, int level, double now) {
+      if (level == HIGH && low[net]) {
+        first[net] = times[net]++ == 0 ? now : first[net];
+        last[net] = now;
+      }
+      low[net] = level == LOW || low[net] && level != HIGH;
+    }
+
+    /** How often in such a time, from the first rise to the last; 0 if it did not rise twice. */
+    double each(int net, int nanoseconds) {
+      return times[net] < 2 ? 0 : nanoseconds * (times[net] - 1) / (last[net] - first[net]);
+    }
+  }
+
   private static final class Point {
     int seen;
     double average;
+
+    /** Of a clock that the oscillator turns by itself; 0 of all else. */
     double hertz;
+
     double duty;
+
+    /** As it rose while averages were taken, in hertz. */
+    double rises;
   }
 
   private final Map<Pad, Point> pins = new LinkedHashMap<>();
   private final Map<Pad, Point> pads = new LinkedHashMap<>();
   private final int[] phaseNanoseconds;
+  private final int cycle;
 
   private final Legs legs;
   private final Trail trail;
@@ -43,6 +80,7 @@ final class Levels {
     this.legs = legs;
     this.trail = trail;
     this.phaseNanoseconds = phaseNanoseconds.stream().mapToInt(Integer::intValue).toArray();
+    cycle = Arrays.stream(this.phaseNanoseconds).sum();
     for (Pad pad : places) {
       pins.put(pad, new Point());
       pads.put(pad, new Point());
@@ -64,6 +102,7 @@ final class Levels {
     int[] seen = new int[nets];
     double[] volts = new double[nets];
     double[] time = new double[1];
+    Rises rises = new Rises(nets);
     trail.begin(machine);
     machine.play(
         cycles,
@@ -74,7 +113,11 @@ final class Levels {
           for (int net = 0; net < nets; net++) {
             int carries = machine.carries(net);
             volts[net] += (double) (carries >> 2) * length;
-            seen[net] |= flag(carries);
+            int level = flag(carries);
+            seen[net] |= level;
+            if (averages) {
+              rises.note(net, level, time[0]);
+            }
           }
         });
     trail.end(machine);
@@ -85,12 +128,19 @@ final class Levels {
         point.average = volts[legs.point(machine, at.getKey())] / time[0];
         point.hertz = machine.clockHertz(at.getKey(), legs.asPad(at.getKey()));
         point.duty = machine.clockDuty(at.getKey(), legs.asPad(at.getKey()));
+        point.rises = rises.each(legs.point(machine, at.getKey()), cycle) * cyclesASecond(machine);
       }
     }
     for (Map.Entry<Pad, Point> at : pads.entrySet()) {
       at.getValue().seen |= seen[machine.point(at.getKey(), true)];
       at.getValue().hertz = machine.clockHertz(at.getKey(), true);
     }
+  }
+
+  /** Also of a board whose processor stands still. */
+  private static double cyclesASecond(Machine machine) {
+    double hertz = machine.processorHertz();
+    return hertz > 0 ? hertz : SECOND / machine.board().cycleNanoseconds();
   }
 
   private static int flag(int carries) {
@@ -126,8 +176,9 @@ final class Levels {
     return (int) StrictMath.round(mv);
   }
 
-  /** Hertz of the clock at the pin; 0 if there is none. */
+  /** Hertz at the pin; 0 if nothing rises there twice while averages are taken. */
   double hertz(Pad pad) {
-    return point(pad, false).hertz;
+    Point p = point(pad, false);
+    return p.hertz > 0 ? p.hertz : p.rises;
   }
 }

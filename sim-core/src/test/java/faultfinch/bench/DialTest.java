@@ -40,6 +40,8 @@ class DialTest {
   @Test
   void frequency_halfOfTheCrystal_showsThreeFigures() {
     assertEquals("1.23 MHz", Dial.frequency(1_228_800).feature());
+    assertEquals("688 kHz", Dial.frequency(687_500).feature());
+    assertEquals("43.0 kHz", Dial.frequency(42_969).feature());
     assertEquals("0 Hz", Dial.frequency(0).feature());
   }
 

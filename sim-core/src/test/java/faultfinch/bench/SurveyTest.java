@@ -87,7 +87,27 @@ class SurveyTest {
   void counter_oscillatorDead_countsNothingAndTheProbeIsStill() {
     SortedMap<Look, String> dead = broken("X1: dead");
     assertEquals("0 Hz", at(dead, "counter U1.PHI0"));
+    assertEquals("0 Hz", at(dead, "counter U1.PHI2"));
     assertEquals("high", at(dead, "probe U1.RW at the pin"));
+  }
+
+  @Test
+  void counter_whatTheProcessorMakesOfItsClock_isAsFast() {
+    assertEquals("1.23 MHz", at(HEALTHY, "counter U1.PHI2"));
+    assertEquals("1.23 MHz", at(HEALTHY, "counter U8.PHI2"));
+    SortedMap<Look, String> stuck = broken("U1.PHI2: drives low");
+    assertEquals("0 Hz", at(stuck, "counter U8.PHI2"));
+    assertEquals("1.23 MHz", at(stuck, "counter U1.PHI0"));
+  }
+
+  /** 11 MHz by eight, by two more, and by sixteen more. */
+  @Test
+  void counter_behindDividersThatTheProcessorTurns_showsWhatTheyDivide() {
+    SortedMap<Look, String> tamarisk = Survey.of(Setup.healthy(BoardReader.shipped("tamarisk"), 1));
+    assertEquals("11.00 MHz", at(tamarisk, "counter X1.OUT"));
+    assertEquals("1.38 MHz", at(tamarisk, "counter U1.PHI2"));
+    assertEquals("688 kHz", at(tamarisk, "counter U13.2Q0"));
+    assertEquals("43.0 kHz", at(tamarisk, "counter U14.1Q3"));
   }
 
   @Test
