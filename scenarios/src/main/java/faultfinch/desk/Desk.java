@@ -15,37 +15,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
   private static final String BETWEEN = ": ";
-
-  /** A pin in full, and others behind it. */
-  private static final String PINS = "[A-Z]+\\d+\\.\\S+(?: and [A-Z]+\\d+\\.\\S+)*";
-
-  /** "And so does the output of VR1". */
-  private static final Pattern SO_TOO =
-      Pattern.compile("(?i)(?:and )?so (?:is|are|does|do|has|have|did) (?:the )?(.+?)(?: too)?");
-
-  /** Nothing but a figure, of what was named before. */
-  private static final Pattern FIGURE =
-      Pattern.compile(
-          "(?i)^(?:about |around |roughly |only |just |at |both |each |all )*-?(?:\\d[\\d.]* ?m?v\\b|\\d+\\.\\d+$)");
-
-  private static final Pattern PREDICATE =
-      Pattern.compile(
-          "(?i)(?<= )(?:reads?|is|are|measures?|shows?|sits?|stays?|has|have|gets?|feels?) .+$");
-
-  /** "Same on U24.A8", "U24.A8 the same": as at the pins spoken of before. */
-  private static final Pattern AS_BEFORE =
-      Pattern.compile(
-          "(?i)(?:and )?(?:the )?(?:same|ditto)(?: thing| story)?(?: on| at| for| with)? (?-i:("
-              + PINS
-              + "))|(?-i:("
-              + PINS
-              + "))(?: is| are)?(?: just)? (?:the same|ditto|likewise|same)");
 
   /** A comma that parts two pins and nothing else. */
   private static final Pattern PINS_IN_A_ROW =
@@ -57,20 +31,6 @@ public final class Desk {
   /** Looks that can show what nobody has thought of. */
   private static final Set<String> OPEN_KINDS =
       Set.of("screen", "listen", "key", "current", "meter", "counter");
-
-  /** A word for a look, to be put before a piece that lacks its subject. */
-  private static final Map<String, String> SUBJECTS =
-      Map.of(
-          "screen",
-          "display",
-          "listen",
-          "sound",
-          "lamp",
-          "lamp",
-          "current",
-          "current",
-          BenchWords.LOOK,
-          "ribbon");
 
   /** Words are read by what a board that stands so can show. */
   private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {
@@ -97,25 +57,13 @@ public final class Desk {
 
   private String openSaid = "";
   private Conditions conditions = Conditions.USUAL;
-  private String spokenOf = "";
-
-  /** The last piece that told something of pins in full. */
-  private String ofPins = "";
+  private final SaidBefore saidBefore = new SaidBefore();
 
   /** What pins without a part are of: also what the entry before spoke of. */
   private Optional<Backwards> backwards = Optional.empty();
 
-  /** The piece before, if something was read out of it. */
-  private String saidBefore = "";
-
-  /** The piece before, if it names pins and tells nothing of them. */
-  private String placeBefore = "";
-
   /** What is said of a good board beside the piece under way. */
   private String there = "";
-
-  /** The part that was named last. */
-  private String part = "";
 
   /** What the piece under way does not hold for. */
   private String excepted = "";
@@ -187,10 +135,7 @@ public final class Desk {
   public void note(Entry entry) {
     entry.when().ifPresent(when -> conditions = when);
     Conditions before = conditions;
-    spokenOf = "";
-    ofPins = "";
-    saidBefore = "";
-    placeBefore = "";
+    saidBefore.begin();
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -405,42 +350,38 @@ public final class Desk {
       halves.get().forEach(half -> note(under(entry, bared), half));
       return;
     }
-    String text = likeBefore(bared.text().replace(BETWEEN, " "));
+    String text = saidBefore.inFull(bared.text().replace(BETWEEN, " "));
     Phrases.Read read = stand().phrases.read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
-    boolean bench = conditions.onlyBenchRom() || spokenOf.equals(BenchWords.SPOKEN_OF);
+    boolean bench = conditions.onlyBenchRom() || saidBefore.isOfARound();
     if (conditions.onlyBenchRom() || bench && stand().phrases.isOfPulses(text)) {
       // "with the bench ROM in it runs through": of what the bench ROM says.
       Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
       boolean said = round.findings().stream().anyMatch(f -> f.look().equals(BenchWords.LOOK));
       read = said || alone && !round.findings().isEmpty() ? round : read;
     }
-    if (alone && !spokenOf.isEmpty() && mayGoOn(text)) {
+    if (alone && saidBefore.hasSubject() && mayGoOn(text)) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
-      Phrases.Read again = stand().phrases.read(spokenOf + " " + text);
+      Phrases.Read again = stand().phrases.read(saidBefore.subject() + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
-    if (read.findings().isEmpty() && !placeBefore.isEmpty() && FIGURE.matcher(text).find()) {
-      // "VA2 and VA3 are alike, 0.9 V each": the place stands in the piece before.
-      Phrases.Read placed = stand().phrases.read(placeBefore + " " + text);
-      read = placed.findings().isEmpty() ? read : placed;
+    Optional<String> placed = saidBefore.placed(text);
+    if (read.findings().isEmpty() && placed.isPresent()) {
+      Phrases.Read behind = stand().phrases.read(placed.get());
+      read = behind.findings().isEmpty() ? read : behind;
     }
-    placeBefore = read.findings().isEmpty() && stand().phrases.isAtPins(text) ? text : "";
+    saidBefore.leaves(read.findings().isEmpty() && stand().phrases.isAtPins(text) ? text : "");
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
       return;
     }
-    String named = stand().phrases.lastPart(text);
-    part = named.isEmpty() ? part : named;
+    saidBefore.names(stand().phrases.lastPart(text));
     if (!there.isEmpty()) {
       read =
           read.findings().isEmpty()
-              ? stand().phrases.anywhereGood(text, there, part).orElse(read)
+              ? stand().phrases.anywhereGood(text, there, saidBefore.part()).orElse(read)
               : stand().phrases.whereGood(read, text, there);
     }
-    boolean pins = !read.findings().isEmpty() && text.matches(".*" + PINS + ".*");
-    ofPins = pins ? text : ofPins;
-    saidBefore = read.findings().isEmpty() ? "" : text;
-    spokenOf = read.findings().isEmpty() ? "" : subject(read.findings().get(0).look());
+    saidBefore.told(text, read.findings());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases.isOfTheRest(bared.text());
@@ -466,7 +407,7 @@ public final class Desk {
   /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */
   private boolean mayGoOn(String text) {
     return stand().phrases.isNowhere(text) && !stand().phrases.isOfItsOwn(text)
-        || spokenOf.equals(BenchWords.SPOKEN_OF) && !stand().phrases.isAtPins(text);
+        || saidBefore.isOfARound() && !stand().phrases.isAtPins(text);
   }
 
   /** Whether one half of a piece that is not understood says something; then both are noted. */
@@ -482,31 +423,6 @@ public final class Desk {
       halves.get().forEach(half -> note(under(entry, bared), half));
     }
     return some;
-  }
-
-  /**
-   * The piece before with other pins in it, if this one says no more of them than "the same", or of
-   * something else, if that is so too.
-   */
-  private String likeBefore(String text) {
-    Matcher so = SO_TOO.matcher(text);
-    Matcher tail = PREDICATE.matcher(saidBefore);
-    if (so.matches() && tail.find()) {
-      return so.group(1) + " " + tail.group();
-    }
-    Matcher same = AS_BEFORE.matcher(text);
-    if (ofPins.isEmpty() || !same.matches()) {
-      return text;
-    }
-    String pins = same.group(1) == null ? same.group(2) : same.group(1);
-    return ofPins.replaceFirst(PINS, Matcher.quoteReplacement(pins));
-  }
-
-  /** What a piece without a subject goes on of: the same look, or the same pin. */
-  private static String subject(String look) {
-    String[] words = look.split(" ");
-    boolean pin = words.length > 1 && words[1].contains(".");
-    return pin ? words[1] : SUBJECTS.getOrDefault(look, "");
   }
 
   /** A part of an entry, as surely as the piece it is of. */

@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -97,18 +96,17 @@ final class GlyphWords {
       return well >= SOME && ill && named.stream().allMatch(this::isWrong);
     }
 
+    /** In the case it is named in if it is there so, else in either. */
     private boolean isWrong(char named) {
-      return Arrays.stream(
-              new char[][] {{named}, {Character.toUpperCase(named), Character.toLowerCase(named)}})
-          .filter(cases -> new String(cases).chars().anyMatch(c -> there.containsKey((char) c)))
-          .findFirst()
-          .map(
-              cases ->
-                  new String(cases)
-                      .chars()
-                      .filter(c -> there.containsKey((char) c))
-                      .allMatch(c -> right.get((char) c) == 0))
-          .orElse(true);
+      String cases =
+          there.containsKey(named)
+              ? String.valueOf(named)
+              : "" + Character.toUpperCase(named) + Character.toLowerCase(named);
+      return cases
+          .chars()
+          .mapToObj(c -> (char) c)
+          .filter(there::containsKey)
+          .allMatch(c -> right.get(c) == 0);
     }
   }
 }

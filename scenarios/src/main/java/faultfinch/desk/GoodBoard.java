@@ -55,6 +55,7 @@ final class GoodBoard {
               + "(?:board|set|unit|machine|computer|sample|specimen|one(?= (?:has|had|reads|shows|gives|measures|sits|is|was|would|says|there)\\b))\\b"
               + "|(?:reference|donor|spare|good one|healthy one) (?:has|had|reads|shows|gives|sits|is|was|says)\\b)");
 
+  /** Nothing but the name of one. */
   private static final Pattern ALONE =
       Pattern.compile(
           "(?i)(?:the |a |my |our )?(?:good|healthy|working|sister|spare|reference|other|donor) (?:one|board|set|unit|machine)[:.]?");
