@@ -32,6 +32,11 @@ class TamariskDictionaryTest {
   private static final int DRAWN_FOR_ONE = 10;
 
   private static final long SAMPLE_SEED = 21;
+
+  /** Rounds take a second each. */
+  private static final int ROUNDS = 5;
+
+  private static final long ROUND_SEED = 22;
   private static final long BOARD_SEED = DictionaryBuild.BOARD_SEEDS.get(0);
   private static final double MOST_OF_IT = 0.75;
 
@@ -94,6 +99,43 @@ class TamariskDictionaryTest {
                   wrong.add(fault.text() + ", " + look + ": " + outcome + ", now " + now);
                 }
               });
+    }
+    return wrong;
+  }
+
+  @Test
+  @Timeout(value = 5, unit = TimeUnit.MINUTES)
+  void sampleOfRounds_runAfreshEachAlone_areAsShipped() {
+    assertEquals(List.of(), otherRounds(ROUNDS));
+  }
+
+  @Test
+  @Tag("sweep")
+  @Timeout(value = 1, unit = TimeUnit.HOURS)
+  void largeSampleOfRounds_runAfreshEachAlone_areAsShipped() {
+    assertEquals(List.of(), otherRounds(SWEEP_SAMPLE));
+  }
+
+  /** Rounds of the bench ROM, with its leads on and off, that are not those shipped. */
+  private static List<String> otherRounds(int howMany) {
+    FaultDictionary dictionary = shipped();
+    List<String> wrong = new ArrayList<>();
+    List<Fault> drawn =
+        new Draw(UNIVERSE, ROUND_SEED)
+            .overKinds(DRAWN_FOR_ONE * howMany).stream()
+                .filter(f -> dictionary.knows(f.text()))
+                .limit(howMany)
+                .toList();
+    for (BenchRom way : BenchRom.of(TAMARISK)) {
+      int look = dictionary.look(way.look()).orElseThrow();
+      RowSource rounds = new BenchRomRows(TAMARISK, way);
+      for (Fault fault : drawn) {
+        String now = rounds.row(List.of(fault), BOARD_SEED).shows().get(way.look());
+        String shipped = dictionary.outcome(look, dictionary.row(fault.text()));
+        if (!shipped.equals(dictionary.named(look, now))) {
+          wrong.add(fault.text() + ", " + way.look() + ": " + shipped + ", now " + now);
+        }
+      }
     }
     return wrong;
   }
