@@ -62,12 +62,21 @@ public final class Monitor extends Part {
   @Override
   public void commit(Pins pins, Phase phase) {
     long half = 2 * pins.now() + (phase.processorHalf() ? 1 : 0);
-    if ((pins.rose() & VS) != 0) {
+    boolean frame = (pins.rose() & VS) != 0;
+    boolean line = (pins.fell() & HS) != 0;
+    if (frame || line) {
+      dark(pins, pins.state(LINE), half - pins.state(LINE_FROM), WIDTH);
+    }
+    if (frame) {
+      dark(pins, 0, 0, half - pins.state(LINE_FROM));
+      for (long below = pins.state(LINE) + 1; below < HEIGHT; below++) {
+        dark(pins, below, 0, WIDTH);
+      }
       pins.hold(FRAME_LINES, pins.state(LINE));
       pins.hold(FRAME_FROM, half);
       pins.hold(LINE, 0);
     }
-    if ((pins.fell() & HS) != 0) {
+    if (line) {
       pins.hold(LINE_LENGTH, Math.max(0, half - pins.state(LINE_FROM)));
       pins.hold(LINE_FROM, half);
       pins.hold(LINE, Math.min(MOST_LINES, pins.state(LINE) + 1));
@@ -81,14 +90,25 @@ public final class Monitor extends Part {
     }
   }
 
+  /** Where the beam did not come by in this frame, what it drew in one before has faded. */
+  private static void dark(Pins pins, long line, long from, long to) {
+    if (line < HEIGHT) {
+      for (long x = Math.max(0, from); x < Math.min(to, WIDTH); x++) {
+        keep(pins, (int) (line * WIDTH + x), 0);
+      }
+    }
+  }
+
   private static void draw(Pins pins, long x) {
     long y = pins.state(LINE);
     if (x >= 0 && x < WIDTH && y < HEIGHT) {
-      int at = (int) (y * WIDTH + x);
-      int two = (int) pins.state(DOT) | dot(pins) << 3;
-      if (pins.cell(CELLS, at) != two) {
-        pins.hold(CELLS, at, two);
-      }
+      keep(pins, (int) (y * WIDTH + x), (int) pins.state(DOT) | dot(pins) << 3);
+    }
+  }
+
+  private static void keep(Pins pins, int at, int two) {
+    if (pins.cell(CELLS, at) != two) {
+      pins.hold(CELLS, at, two);
     }
   }
 

@@ -58,6 +58,35 @@ class MonitorTest {
     assertEquals(0, cell(2, 0));
   }
 
+  /** White frames: one of three lines of ten cycles, then one of two lines of five. */
+  @Test
+  void beam_thatTurnsBackEarlier_leavesNothingOfFramesBefore() {
+    long at = frame(0, 3, 10);
+    assertEquals(7 | 7 << 3, cell(3, 19)); // the last of ten cycles' halves
+    frame(at, 2, 5);
+    assertEquals(7 | 7 << 3, cell(1, 9));
+    assertEquals(0, cell(1, 10));
+    assertEquals(7 | 7 << 3, cell(2, 9));
+    assertEquals(0, cell(2, 12)); // VS/ ended two halves after the line
+    assertEquals(0, cell(3, 0));
+  }
+
+  /** White lines, the sync of each in the processor half of its first cycle; then VS/, dark. */
+  private long frame(long at, int lines, int cycles) {
+    for (int line = 0; line < lines; line++) {
+      for (int i = 0; i < cycles; i++) {
+        bench.set("HS/", i > 0);
+        half(at, true, "RGB", "RGB");
+        half(++at, false, "RGB", "RGB");
+      }
+    }
+    bench.low("VS/");
+    half(at, true, "", "");
+    bench.high("VS/");
+    half(++at, false, "", "");
+    return at;
+  }
+
   private int cell(int line, int x) {
     return bench.cell(Monitor.CELLS, line * Monitor.WIDTH + x);
   }
