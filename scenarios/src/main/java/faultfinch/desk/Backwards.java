@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 final class Backwards {
   private static final Pattern REF = Pattern.compile("\\b[A-Z]{1,3}\\d{1,2}\\b(?!\\.)");
 
+  private static final Pattern PART = Pattern.compile("\\b[A-Z]{1,3}\\d{1,2}\\b");
+
   private static final String LIST =
       "(\\d{1,2}(?:(?:, and |, or |, | and | or | & | to | thru |-)\\d{1,2})+)";
 
@@ -69,6 +71,24 @@ final class Backwards {
       Pattern.compile(
           "(?i)\\b(?:that|this|the same) (?:pin|leg|input|output|line|net)\\b(?! (?:of|on|at) )");
 
+  /** A pin by its name alone, which is none of a line: "2Y", "Q3", "OE/". */
+  private static final Pattern NAME_ALONE =
+      Pattern.compile(
+          "(?<![\\w./-])(?:\\d[A-Z]\\d?|[A-Z]{1,4}\\d{1,2}/?|[A-Z]{1,4}/)(?![\\w.:/-])");
+
+  /** A part further on whose pins those before it may be: "Q3 and Q7 of U22". */
+  private static final Pattern OF_A_PART =
+      Pattern.compile("(?i)\\b(?:of|on|at|off|from) (?:the )?(?:[a-z]{2,} ){0,3}[A-Z]+\\d+\\b");
+
+  /** "U15's 3Y". */
+  private static final Pattern POSSESSED =
+      Pattern.compile("\\b([A-Z]{1,3}\\d{1,2})'s (?:pin |leg )?([A-Z0-9]{1,5}/?)(?![\\w.])");
+
+  /** Where somebody went, and what he found there: "so I went round the character ROM: A2 low". */
+  private static final Pattern AT_A_PART =
+      Pattern.compile(
+          "(?i)^([^:\"]*?\\b(?:round|around|at|on|to|of|over|probed|checked|tested) (?:the )?)([a-z0-9/ ]+?)(?:: | - )(?=\\S)");
+
   private final Places places;
   private String part = "";
 
@@ -86,13 +106,15 @@ final class Backwards {
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
     String last = part;
-    String those = replaced(THAT, sentence, m -> lastPin(sentence.substring(0, m.start())));
-    String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
+    String there = found(sentence);
+    String those = replaced(THAT, there, m -> lastPin(there.substring(0, m.start())));
+    String own = replaced(POSSESSED, those, m -> pin(m.group(1), m.group(2)));
+    String text = replaced(ITS, own, m -> called(own, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
-    String own = text;
-    text = replaced(SIDE, text, m -> called(own, m.start(), last).map(r -> r + " "));
+    String sides = text;
+    text = replaced(SIDE, text, m -> called(sides, m.start(), last).map(r -> r + " "));
     String all = text;
     text = replaced(PINS_LISTED, text, m -> pins(m, called(all, m.start(), last)));
     String listed = text;
@@ -104,6 +126,17 @@ final class Backwards {
                 called(listed, m.start(), last)
                     .filter(ref -> places.isPin(ref, m.group(2)))
                     .map(ref -> ref + " pin " + m.group(2)));
+    String numbered = text;
+    text =
+        replaced(
+            NAME_ALONE,
+            text,
+            m ->
+                OF_A_PART.matcher(numbered).find(m.end()) || places.isLine(m.group())
+                    ? Optional.empty()
+                    : ofAny(numbered, m.start(), last)
+                        .filter(ref -> !isBehind(numbered, m.start(), ref))
+                        .flatMap(ref -> pin(ref, m.group())));
     part = called(text, text.length(), last).orElse("");
     sentences.add(text);
     subject =
@@ -116,6 +149,37 @@ final class Backwards {
     return text;
   }
 
+  /**
+   * What stands behind the name of a part and a colon, its pins in full, be they called as lines.
+   */
+  private String found(String sentence) {
+    Matcher at = AT_A_PART.matcher(sentence);
+    if (!at.find()) {
+      return sentence;
+    }
+    Optional<String> ref =
+        Optional.of(at.group(2)).filter(places::isPart).or(() -> places.theOne(at.group(2)));
+    return ref.map(
+            r ->
+                at.group()
+                    + replaced(
+                        NAME_ALONE,
+                        sentence.substring(at.end()),
+                        m -> places.isPart(m.group()) ? Optional.empty() : pin(r, m.group())))
+        .orElse(sentence);
+  }
+
+  private Optional<String> pin(String ref, String pin) {
+    return places.isPart(ref) && places.isPin(ref, pin)
+        ? Optional.of(ref + "." + pin)
+        : Optional.empty();
+  }
+
+  /** Whether a part stands right before a place in a text. */
+  private static boolean isBehind(String text, int at, String ref) {
+    return text.substring(0, at).matches("(?s).*\\b" + ref + "(?: pins?| legs?)? ");
+  }
+
   /** The part that was named last before a place in a text, else in a text before. */
   private Optional<String> called(String text, int end, String before) {
     Matcher m = REF.matcher(text.substring(0, end));
@@ -124,6 +188,16 @@ final class Backwards {
       last = places.isPart(m.group()) ? m.group() : last;
     }
     return Optional.of(last).filter(ref -> !ref.isEmpty());
+  }
+
+  /** The same, be a pin of it spoken of or all of it. */
+  private Optional<String> ofAny(String text, int end, String before) {
+    return PART.matcher(text.substring(0, end))
+        .results()
+        .map(MatchResult::group)
+        .filter(places::isPart)
+        .reduce((one, other) -> other)
+        .or(() -> Optional.of(before).filter(ref -> !ref.isEmpty()));
   }
 
   /** The last pin, or line, that a text, or one before it, speaks of alone. */

@@ -27,6 +27,17 @@ enum Comparison {
       return PictureText.of(outcome).isButForTheLastRow(PictureText.of(normal.same()));
     }
   },
+  /**
+   * Everybody sees that it has started, whatever it counts, in whatever colours, with a cursor or
+   * without.
+   */
+  STARTED("started") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      PictureText is = PictureText.of(outcome);
+      return is.hasRowsOf(PictureText.of(normal.same())) || isSpeltAlike(outcome, normal);
+    }
+  },
   SAME_TEXT("same-text") {
     @Override
     boolean holds(String outcome, Normal normal) {

@@ -1,48 +1,29 @@
 package faultfinch.desk;
 
-import faultfinch.bench.Instruments;
 import faultfinch.board.Board;
-import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
-import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
-  private static final String BETWEEN = ": ";
-
   /** A comma that parts two pins and nothing else. */
   private static final Pattern PINS_IN_A_ROW =
       Pattern.compile("((?:^|[,;:(] ?|and )[A-Z]+\\d+\\.[^ ,;)]+), (?=[A-Z]+\\d+\\.\\S)");
 
-  /** Where one sentence ends and another begins: what came of a deed stands close behind it. */
-  private static final Pattern SENTENCES = Pattern.compile("[a-z)][.!?] +[A-Z]");
-
-  /** Looks that can show what nobody has thought of. */
-  private static final Set<String> OPEN_KINDS =
-      Set.of("screen", "listen", "key", "current", "meter", "counter");
-
-  /** Words are read by what a board that stands so can show. */
-  private record Stand(Lookbook lookbook, Phrases phrases, String suffix) {
-    boolean isLeads() {
-      return suffix.equals(RoundWithLeads.SUFFIX);
-    }
-  }
-
   private final Board board;
   private final Vocabulary vocabulary;
   private final Circumstances circumstances;
-  private final Deeds deeds;
+  private final Tries tries;
+  private final Written written;
   private final Plain plain;
   private final GoodBoard goodBoard;
   private final Subjects subjects;
@@ -52,10 +33,6 @@ public final class Desk {
 
   private final Notes notes;
 
-  /** Something of which it is not said yet what came of it, and in which words. */
-  private Optional<Deeds.Deed> open = Optional.empty();
-
-  private String openSaid = "";
   private Conditions conditions = Conditions.USUAL;
   private final SaidBefore saidBefore = new SaidBefore();
 
@@ -80,7 +57,6 @@ public final class Desk {
    */
   public Desk(Board board, Lookbook lookbook, Map<List<String>, Lookbook> out) {
     vocabulary = Vocabulary.shipped();
-    deeds = new Deeds(board, vocabulary);
     circumstances = new Circumstances(board, vocabulary);
     plain = new Plain(vocabulary);
     goodBoard = new GoodBoard(vocabulary);
@@ -88,6 +64,8 @@ public final class Desk {
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     this.board = board;
     notes = new Notes(lookbook);
+    tries = new Tries(new Deeds(board, vocabulary), plain, notes);
+    written = new Written(circumstances);
     out.forEach(
         (parts, looks) ->
             without.put(
@@ -114,14 +92,14 @@ public final class Desk {
     if (conditions.onlyOut()) {
       return without.getOrDefault(conditions.out(), complete);
     }
-    boolean known = conditions.onlyLeads() && RoundWithLeads.isKnown(complete.lookbook);
+    boolean known = conditions.onlyLeads() && RoundWithLeads.isKnown(complete.lookbook());
     return known ? withLeads() : complete;
   }
 
   /** Put together when somebody first speaks of the leads. */
   private Stand withLeads() {
     if (leads.isEmpty()) {
-      Lookbook round = new RoundWithLeads(complete.lookbook);
+      Lookbook round = new RoundWithLeads(complete.lookbook());
       Phrases phrases = new Phrases(board, round, vocabulary);
       leads = Optional.of(new Stand(round, phrases, RoundWithLeads.SUFFIX));
     }
@@ -141,7 +119,7 @@ public final class Desk {
   }
 
   private void read(Entry entry) {
-    if (tried(entry.says())) {
+    if (tries.whole(entry.says(), conditions, this::pieces)) {
       return;
     }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
@@ -161,7 +139,7 @@ public final class Desk {
   private boolean measured(String piece, Entry entry) {
     return conditions.onlyBenchRom()
         && !circumstances.of(piece, Conditions.USUAL, entry.doubt()).when().benchRom()
-        && complete.phrases.isAtPins(piece);
+        && complete.phrases().isAtPins(piece);
   }
 
   /** Whether somebody looked and could not say, which says nothing whatever else is in it. */
@@ -195,89 +173,27 @@ public final class Desk {
     return false;
   }
 
-  /** Whether a whole entry tells of something done to a part and what came of it. */
-  private boolean tried(String says) {
-    Optional<Deeds.Deed> deed = deeds.of(plain.of(says));
-    if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
-      return false;
-    }
-    if (SENTENCES.matcher(says).find()) {
-      return false;
-    }
-    if (pieces(says).stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
-      return false;
-    }
-    settle();
-    came(says, deed.get());
-    return true;
-  }
-
-  /** Whether a piece is something done to a part, or what came of the piece before. */
-  private boolean deed(String piece) {
-    if (open.isPresent() && deeds.isResult(plain.of(piece))) {
-      closed(piece, deeds.result(plain.of(piece)));
-      return true;
-    }
-    if (open.isPresent() && deeds.isTheSame(plain.of(piece))) {
-      // "new U34, still mute": nothing came of it, and the piece may be a look besides.
-      closed(piece, Deeds.Result.NOTHING);
-      return stand().phrases.read(plain.of(piece)).findings().isEmpty();
-    }
-    Optional<Deeds.Deed> deed = deeds.of(plain.of(piece));
-    boolean known = deed.isPresent() && deed.get().result() != Deeds.Result.NOT_SAID;
-    if (deed.isEmpty()) {
-      return false;
-    }
-    settle();
-    if (known) {
-      came(piece, deed.get());
-    } else {
-      open = deed;
-      openSaid = piece;
-    }
-    return true;
-  }
-
-  private void closed(String piece, Deeds.Result result) {
-    Deeds.Deed before = open.orElseThrow();
-    open = Optional.empty();
-    came(openSaid + ", " + piece, before.came(result));
-  }
-
-  /** A repair of which nothing more is said was done; what follows was seen after it. */
-  private void settle() {
-    if (open.isPresent()) {
-      Deeds.Deed deed = open.get();
-      open = Optional.empty();
-      if (deed.kind().lasts()) {
-        came(openSaid, deed);
-      } else {
-        keep(openSaid, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, openSaid, List.of()));
-      }
-    }
-  }
-
   /** A repair that was done; what is noted from here on was seen after it. */
   public void repaired(RepairAction action) {
-    settle();
+    tries.settle(conditions);
     notes.repaired(action);
   }
 
   /** All that was noted, in order. */
   public List<Statement> statements() {
-    settle();
+    tries.settle(conditions);
     return notes.statements();
   }
 
   /** What of it can be weighed. */
   public Evidence evidence() {
-    settle();
+    tries.settle(conditions);
     return notes.evidence();
   }
 
   private List<String> pieces(String says) {
     if (backwards.isEmpty()) {
-      backwards = Optional.of(stand().phrases.backwards());
+      backwards = Optional.of(stand().phrases().backwards());
     }
     List<String> pieces =
         Sentences.of(says).stream()
@@ -293,15 +209,15 @@ public final class Desk {
         ? List.of(sentence)
         : Pieces.of(
             stand()
-                .phrases
+                .phrases()
                 .colours(subjects.apart(PINS_IN_A_ROW.matcher(sentence).replaceAll("$1 and "))));
   }
 
   private void note(Entry entry, String piece) {
-    if (history(piece) || deed(piece)) {
+    if (history(piece) || tries.one(piece, conditions, this::saysNothing)) {
       return;
     }
-    settle();
+    tries.settle(conditions);
     if (piece.endsWith("?")) {
       keep(piece, new Phrases.Trouble(Statement.Why.UNDECIDED, piece, List.of()));
       return;
@@ -350,47 +266,47 @@ public final class Desk {
       halves.get().forEach(half -> note(under(entry, bared), half));
       return;
     }
-    String text = saidBefore.inFull(bared.text().replace(BETWEEN, " "));
-    Phrases.Read read = stand().phrases.read(text);
+    String text = saidBefore.inFull(bared.text().replace(Written.BETWEEN, " "));
+    Phrases.Read read = stand().phrases().read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
     boolean bench = conditions.onlyBenchRom() || saidBefore.isOfARound();
-    if (conditions.onlyBenchRom() || bench && stand().phrases.isOfPulses(text)) {
+    if (conditions.onlyBenchRom() || bench && stand().phrases().isOfPulses(text)) {
       // "with the bench ROM in it runs through": of what the bench ROM says.
-      Phrases.Read round = stand().phrases.read(vocabulary.subjects("bench").get(0) + " " + text);
+      Phrases.Read round = stand().phrases().read(vocabulary.subjects("bench").get(0) + " " + text);
       boolean said = round.findings().stream().anyMatch(f -> f.look().equals(BenchWords.LOOK));
       read = said || alone && !round.findings().isEmpty() ? round : read;
     }
     if (alone && saidBefore.hasSubject() && mayGoOn(text)) {
       // "two beeps, both higher than usual": the subject stands in the piece before.
-      Phrases.Read again = stand().phrases.read(saidBefore.subject() + " " + text);
+      Phrases.Read again = stand().phrases().read(saidBefore.subject() + " " + text);
       read = again.findings().isEmpty() ? read : again;
     }
     Optional<String> placed = saidBefore.placed(text);
     if (read.findings().isEmpty() && placed.isPresent()) {
-      Phrases.Read behind = stand().phrases.read(placed.get());
+      Phrases.Read behind = stand().phrases().read(placed.get());
       read = behind.findings().isEmpty() ? read : behind;
     }
-    saidBefore.leaves(read.findings().isEmpty() && stand().phrases.isAtPins(text) ? text : "");
+    saidBefore.leaves(read.findings().isEmpty() && stand().phrases().isAtPins(text) ? text : "");
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
       return;
     }
-    saidBefore.names(stand().phrases.lastPart(text));
+    saidBefore.names(stand().phrases().lastPart(text));
     if (!there.isEmpty()) {
       read =
           read.findings().isEmpty()
-              ? stand().phrases.anywhereGood(text, there, saidBefore.part()).orElse(read)
-              : stand().phrases.whereGood(read, text, there);
+              ? stand().phrases().anywhereGood(text, there, saidBefore.part()).orElse(read)
+              : stand().phrases().whereGood(read, text, there);
     }
     saidBefore.told(text, read.findings());
     read.trouble().ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
-    boolean rest = stand().phrases.isOfTheRest(bared.text());
+    boolean rest = stand().phrases().isOfTheRest(bared.text());
     for (Phrases.Finding found : read.findings()) {
-      if (stand().phrases.isOf(found, excepted)) {
+      if (stand().phrases().isOf(found, excepted)) {
         continue;
       }
       Phrases.Finding finding =
-          excepted.isEmpty() ? found : stand().phrases.without(found, excepted);
+          excepted.isEmpty() ? found : stand().phrases().without(found, excepted);
       if (rest && notes.hasSeen(finding.look())) {
         continue;
       }
@@ -398,16 +314,20 @@ public final class Desk {
       weigh(
           piece,
           Phrases.observation(finding, source, bared.doubt(), bared.tally(), notes.repairs()),
-          stand().phrases.unheard(finding)
-              ? stand().lookbook.examples(finding.sights().get(0).looks().get(0))
+          stand().phrases().unheard(finding)
+              ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
   }
 
   /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */
   private boolean mayGoOn(String text) {
-    return stand().phrases.isNowhere(text) && !stand().phrases.isOfItsOwn(text)
-        || saidBefore.isOfARound() && !stand().phrases.isAtPins(text);
+    return stand().phrases().isNowhere(text) && !stand().phrases().isOfItsOwn(text)
+        || saidBefore.isOfARound() && !stand().phrases().isAtPins(text);
+  }
+
+  private boolean saysNothing(String piece) {
+    return stand().phrases().read(piece).findings().isEmpty();
   }
 
   /** Whether one half of a piece that is not understood says something; then both are noted. */
@@ -418,7 +338,7 @@ public final class Desk {
             .flatMap(List::stream)
             // One word says something only of what the rest is of.
             .filter(half -> half.strip().contains(" "))
-            .anyMatch(half -> !stand().phrases.read(plain.of(half)).findings().isEmpty());
+            .anyMatch(half -> !stand().phrases().read(plain.of(half)).findings().isEmpty());
     if (some) {
       halves.get().forEach(half -> note(under(entry, bared), half));
     }
@@ -438,8 +358,8 @@ public final class Desk {
   }
 
   private boolean areApart(String one, String other) {
-    List<Phrases.Finding> findings = stand().phrases.read(one).findings();
-    List<Phrases.Finding> others = stand().phrases.read(other).findings();
+    List<Phrases.Finding> findings = stand().phrases().read(one).findings();
+    List<Phrases.Finding> others = stand().phrases().read(other).findings();
     return !findings.isEmpty()
         && !others.isEmpty()
         && findings.stream()
@@ -449,123 +369,15 @@ public final class Desk {
 
   /** An entry as the program itself writes it: a look, a colon, what it showed. */
   private boolean canonical(Entry entry, String says, Observation.Doubt doubt) {
-    int colon = says.indexOf(BETWEEN);
-    if (colon < 1) {
-      return false;
-    }
-    String look = look(says.substring(0, colon).strip());
-    String shown = says.substring(colon + BETWEEN.length()).strip();
-    if (stand().lookbook.differing().contains(look)) {
-      keep(says, new Phrases.Trouble(Statement.Why.DIFFERS_ANYWAY, look, List.of()));
-      return true;
-    }
-    if (!stand().lookbook.looks().contains(look)) {
-      return false;
-    }
-    Circumstances.Bared bared = circumstances.of(shown, conditions, doubt);
-    List<String> outcomes = stand().lookbook.outcomes(look);
-    Optional<String> known = same(outcomes, shown).or(() -> same(outcomes, bared.text()));
-    if (known.isEmpty() && look.endsWith(RoundWithLeads.SUFFIX)) {
-      return false;
-    }
-    if (known.isEmpty() && bared.undecided()) {
-      keep(says, new Phrases.Trouble(Statement.Why.UNDECIDED, look, List.of()));
-      return true;
-    }
-    boolean told = bared.owner() || entry.who() == Entry.Who.OWNER;
-    Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.BENCH;
-    Observation.Source inWords = told ? Observation.Source.TOLD : Observation.Source.WORDS;
-    if (known.isEmpty()) {
-      conditions = bared.when();
-      Optional<Phrases.Finding> finding =
-          stand()
-              .phrases
-              .at(look, bared.text())
-              .or(() -> isShapedLike(outcomes, shown) ? Optional.empty() : spokenAt(look, bared));
-      if (finding.isPresent()) {
-        weigh(
-            says,
-            Phrases.observation(
-                finding.get(), inWords, bared.doubt(), bared.tally(), notes.repairs()),
-            List.of());
-        return true;
-      }
-    }
-    boolean whole = same(outcomes, shown).isPresent();
-    String kind = look.split(" ", 2)[0];
-    if (known.isEmpty()
-        && !OPEN_KINDS.contains(kind)
-        && !stand().phrases.canShow(kind, bared.text())) {
-      keep(
-          says,
-          new Phrases.Trouble(
-              Statement.Why.NOBODY_SHOWS_IT, look, stand().lookbook.examples(look)));
-      return true;
-    }
-    String outcome = known.orElse(whole ? shown : bared.text());
-    conditions = whole ? conditions : bared.when();
-    Tally tally = whole ? Tally.ONCE : bared.tally();
-    Sight sight = new Sight(List.of(look), List.of(outcome));
-    weigh(
-        says,
-        new Observation(
-            look,
-            outcome,
-            source,
-            whole ? doubt : bared.doubt(),
-            new Observation.Reach(List.of(sight), true, tally),
-            notes.repairs()),
-        known.isPresent() ? List.of() : near(outcome, outcomes));
-    return true;
-  }
-
-  /** What is said of a look that its own outcomes do not say, as if there were no colon. */
-  private Optional<Phrases.Finding> spokenAt(String look, Circumstances.Bared said) {
-    return List.of(look + " " + said.text(), said.text()).stream()
-        .flatMap(phrase -> stand().phrases.read(phrase).findings().stream())
-        .filter(finding -> finding.look().equals(look))
-        .findFirst();
-  }
-
-  /** Whether it is written as an outcome is, but for figures and what is read. */
-  private static boolean isShapedLike(List<String> outcomes, String shown) {
-    String shape = shape(shown);
-    return outcomes.stream().anyMatch(o -> shape(o).equals(shape));
-  }
-
-  private static String shape(String outcome) {
-    return outcome.replaceAll("'.*'", "''").replaceAll("[0-9.]+", "0");
-  }
-
-  private static Optional<String> same(List<String> outcomes, String shown) {
-    return outcomes.contains(shown)
-        ? Optional.of(shown)
-        : outcomes.stream().filter(o -> o.equalsIgnoreCase(shown)).findFirst();
-  }
-
-  /** A look as the dictionary writes it; a probe without a side is at the pin. */
-  private String look(String text) {
-    String small = text.toLowerCase(Locale.ROOT);
-    for (String look : List.of(text, text + " at the pin")) {
-      if (stand().lookbook.looks().contains(look)) {
-        return look;
-      }
-    }
-    if (Instruments.named(small.split(" ", 2)[0]).isEmpty()) {
-      return text;
-    }
-    return stand().lookbook.looks().stream()
-        .filter(l -> l.equalsIgnoreCase(text) || l.equalsIgnoreCase(text + " at the pin"))
-        .findFirst()
-        .orElse(text);
-  }
-
-  private static List<String> near(String outcome, List<String> outcomes) {
-    return List.of(NearNames.of(outcome, outcomes));
-  }
-
-  private void came(String said, Deeds.Deed deed) {
-    notes.came(said, conditions, deed, deeds.repairs(deed));
+    Optional<Written.Told> told =
+        written.of(says, entry.who(), doubt, stand(), conditions, notes.repairs());
+    told.ifPresent(
+        t -> {
+          conditions = t.when();
+          t.trouble().ifPresent(trouble -> keep(says, trouble));
+          t.seen().ifPresent(seen -> weigh(says, seen, t.unheard()));
+        });
+    return told.isPresent();
   }
 
   private void keep(String said, Phrases.Trouble trouble) {
@@ -589,7 +401,7 @@ public final class Desk {
   /** The same of a board as it stands now: another warmth, or a part out, makes another look. */
   private Observation standing(Observation o) {
     Observation.Climate climate = conditions.climate();
-    String suffix = stand().suffix;
+    String suffix = stand().suffix();
     if (climate == Observation.Climate.USUAL && suffix.isEmpty()) {
       return o;
     }

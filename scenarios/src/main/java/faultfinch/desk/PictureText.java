@@ -65,6 +65,12 @@ record PictureText(List<String> rows, List<String> inks) {
         .anyMatch(w -> all.contains(w.group()));
   }
 
+  /** Whether every row with a word in it that another picture has stands here too. */
+  boolean hasRowsOf(PictureText other) {
+    return isShown()
+        && rows.containsAll(other.rows.stream().filter(r -> WORD.matcher(r).find()).toList());
+  }
+
   boolean hasWordOfTitleOf(PictureText other) {
     return isShown()
         && other.isShown()

@@ -119,6 +119,11 @@ final class Places {
     return pinPlaces.pad(ref.toLowerCase(Locale.ROOT), pin).isPresent();
   }
 
+  /** Whether the board has a line of this name. */
+  boolean isLine(String name) {
+    return linePlaces.net(name).isPresent();
+  }
+
   /** A text with the references of parts, and pins behind them, in capitals. */
   String capitals(String text) {
     return Arrays.stream(text.split(" "))

@@ -26,6 +26,9 @@ final class Sentences {
           "\"[^\"]*\"|((?<=[.!?]\")(?:[.] +| +(?=[A-Z]))|(?<!\\b(?i:approx|appr|max|min|resp|typ|incl|etc|fig|nos|no|nr|vs|ca|eg|ie|conn|exp|addr|subst|volt|temp|res|ref|cap|caps|mem))(?<=[a-z]{2}|\\d|[\\d ][VAk]|[A-Z]{2}|[a-z0-9]['\")])"
               + "(?:[.!]+ +(?=['\"(]?[A-Z0-9]|'[a-z])|\\.{2,} *(?=\\S)))");
 
+  /** The stop of the last sentence has nothing behind it. */
+  private static final Pattern LAST_STOP = Pattern.compile("(?<=[a-z0-9)]{2})[.!]+$");
+
   private Sentences() {}
 
   /** The sentences in their order, without the stops between them; the whole if there is one. */
@@ -43,7 +46,7 @@ final class Sentences {
     }
     sentences.add(text.substring(from));
     return sentences.stream()
-        .map(s -> LABEL.matcher(s.strip()).replaceFirst(""))
+        .map(s -> LAST_STOP.matcher(LABEL.matcher(s.strip()).replaceFirst("")).replaceFirst(""))
         .filter(s -> !s.isBlank())
         .toList();
   }

@@ -31,7 +31,12 @@ class BackwardsTest {
         "its output, its input and its output of U1 at the same chip; its output, its input and its output of U1 at U1",
         "U30 low, its lamp dark; U30 low, its lamp dark",
         "U30 low, its Y0/ too; U30 low, U30 Y0/ too",
-        "pin 7 pulses; pin 7 pulses"
+        "pin 7 pulses; pin 7 pulses",
+        // By their names alone, where no line is called so: U15 has a 2Y, U24 an A2 and U1 too.
+        "U15's 3Y has 0.4 V but 2Y and 4Y pulse; U15.3Y has 0.4 V but U15.2Y and U15.4Y pulse",
+        "U15 warm, 2Y of U16 low; U15 warm, 2Y of U16 low",
+        "U24 warm, A2 low; U24 warm, A2 low",
+        "so I went round the character ROM: A2 low, 9C high; so I went round the character ROM: U24.A2 low, 9C high"
       })
   void inFull_namesThePinsOfThePartSpokenOfLast(String said, String full) {
     assertEquals(full, backwards().inFull(said));

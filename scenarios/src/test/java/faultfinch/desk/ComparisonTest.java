@@ -37,6 +37,11 @@ class ComparisonTest {
         "filled; '#### ####### | ## ##### | ###' in white; false",
         "repeated; 'Good morning | 64 pages | Good morning' in white; true",
         "repeated; 'Good morning | #### | ####' in white; false",
+        "started; 'Good morning | 64 pages | >' in green; true",
+        "started; 'Good morning | 32 pages | > #' in white; true",
+        "started; 'Good | # pages are bad' in white; false",
+        "started; '#### ####### | ## #####' in white; false",
+        "started; no picture; false",
         "lower; 'Good morning | 32 pages | > #' in white; true",
         "higher; 'Good morning | 32 pages | > #' in white; false",
       })

@@ -14,7 +14,7 @@ class SentencesTest {
       delimiter = ';',
       quoteCharacter = '`',
       value = {
-        "VR1 roasting. 12 V there. No chip hot.; VR1 roasting|12 V there|No chip hot.",
+        "VR1 roasting. 12 V there. No chip hot.; VR1 roasting|12 V there|No chip hot",
         "clock ok. U34 pin 3 high; clock ok|U34 pin 3 high",
         "VR1 5.0 V. From there on nothing; VR1 5.0 V|From there on nothing",
         "works. 'files' gives up; works|'files' gives up",
