@@ -89,6 +89,10 @@ final class Backwards {
       Pattern.compile(
           "(?i)^([^:\"]*?\\b(?:round|around|at|on|to|of|over|probed|checked|tested) (?:the )?)([a-z0-9/ ]+?)(?:: | - )(?=\\S)");
 
+  /** "On the character ROM, leg A6 is low". */
+  private static final Pattern ON_A_PART =
+      Pattern.compile("(?i)^((?:on|at|around) (?:the )?)([a-z0-9/ ]+?), (?=\\S)");
+
   private final Places places;
   private String part = "";
 
@@ -153,20 +157,24 @@ final class Backwards {
    * What stands behind the name of a part and a colon, its pins in full, be they called as lines.
    */
   private String found(String sentence) {
-    Matcher at = AT_A_PART.matcher(sentence);
-    if (!at.find()) {
-      return sentence;
-    }
-    Optional<String> ref =
-        Optional.of(at.group(2)).filter(places::isPart).or(() -> places.theOne(at.group(2)));
-    return ref.map(
-            r ->
-                at.group()
-                    + replaced(
-                        NAME_ALONE,
-                        sentence.substring(at.end()),
-                        m -> places.isPart(m.group()) ? Optional.empty() : pin(r, m.group())))
+    return Stream.of(AT_A_PART, ON_A_PART)
+        .map(at -> at.matcher(sentence))
+        .filter(Matcher::find)
+        .flatMap(at -> whoseIs(at.group(2)).map(ref -> found(ref, sentence, at.end())).stream())
+        .findFirst()
         .orElse(sentence);
+  }
+
+  private String found(String ref, String sentence, int from) {
+    return sentence.substring(0, from)
+        + replaced(
+            NAME_ALONE,
+            sentence.substring(from),
+            m -> places.isPart(m.group()) ? Optional.empty() : pin(ref, m.group()));
+  }
+
+  private Optional<String> whoseIs(String words) {
+    return Optional.of(words).filter(places::isPart).or(() -> places.theOne(words));
   }
 
   private Optional<String> pin(String ref, String pin) {

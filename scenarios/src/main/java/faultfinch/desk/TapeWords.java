@@ -34,8 +34,11 @@ final class TapeWords {
   /** What a phrase, as typed, says of the tape; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT).replaceAll("[\",.:;!]+(?= |$)|\"", "");
-    if (!isTried() || !says(small, "tape.subject")) {
+    if (!isTried()) {
       return Optional.empty();
+    }
+    if (!says(small, "tape.subject")) {
+      return answered(text, small);
     }
     boolean measured =
         Stream.of("probe", "meter")
@@ -68,7 +71,22 @@ final class TapeWords {
     if (says(small, "tape.fine")) {
       return load ? finding(text, this::isLoaded) : finding(text, tape -> tape.equals(healthy()));
     }
-    return Optional.empty();
+    return answered(text, small);
+  }
+
+  /**
+   * An answer of the board that stands in the words, with its noughts or without: "hummed 8 bytes".
+   */
+  private Optional<Phrases.Finding> answered(String text, String small) {
+    String said = withoutNoughts(small);
+    return healthy().answers().stream()
+        .filter(answer -> said.contains(withoutNoughts(answer.toLowerCase(Locale.ROOT))))
+        .findFirst()
+        .flatMap(answer -> finding(text, tape -> tape.answers().contains(answer)));
+  }
+
+  private static String withoutNoughts(String text) {
+    return text.replaceAll("(?<= |^)0+(?=\\d)", "").replaceAll("[.,\"]+(?= |$)", "");
   }
 
   /**
@@ -88,7 +106,7 @@ final class TapeWords {
     }
     return says(small, "tape.never")
         ? finding(text, tape -> has(tape.motor(), "tape.never.shows"))
-        : Optional.empty();
+        : finding(text, tape -> tape.motor().isEmpty());
   }
 
   private boolean says(String small, String key) {

@@ -131,13 +131,16 @@ class DrillWordsTest {
   @Test
   void tape_thatLoadsAndIsNotWritten_isToldFromOneThatDoesNot() {
     assertEquals(List.of(NOT_WRITTEN), meant("saving to tape fails"));
+    assertEquals(List.of(NOT_WRITTEN), meant("what I recorded is silent on the tape"));
     assertEquals(List.of(BOTH), meant("tape works"));
+    assertEquals(List.of(BOTH, NOT_WRITTEN), meant("it says it heard 048"));
     assertEquals(List.of(BOTH, NOT_WRITTEN), meant("cassette loads fine"));
   }
 
   @Test
   void motor_thatDoesNotTurnOrDoesNotStop_isToldByTheEnd() {
     assertEquals(List.of(NEVER), meant("tape motor does not turn"));
+    assertEquals(List.of(BOTH, SILENT, SPOILT, NOT_WRITTEN), meant("the tape motor turns"));
     assertEquals(List.of(FROM_THE_START), meant("the tape runs all the time"));
   }
 
