@@ -89,9 +89,33 @@ final class Backwards {
       Pattern.compile(
           "(?i)^([^:\"]*?\\b(?:round|around|at|on|to|of|over|probed|checked|tested) (?:the )?)([a-z0-9/ ]+?)(?:: | - )(?=\\S)");
 
-  /** "On the character ROM, leg A6 is low". */
+  /** "On the character ROM, leg A6 is low", "On U24 I took the probe to A5". */
   private static final Pattern ON_A_PART =
-      Pattern.compile("(?i)^((?:on|at|around) (?:the )?)([a-z0-9/ ]+?), (?=\\S)");
+      Pattern.compile(
+          "(?i)^((?:on|at|around) (?:the )?)([a-z]+\\d+(?=[ ,])|[a-z0-9/ ]+?(?=, ))(?:, | )(?=\\S)");
+
+  private static final String PIN = "[A-Z0-9]{1,5}/?";
+  private static final String NEXT = "(?:, and |, or |, | and | or | & | )";
+
+  /** "A0, A1 and A4 of U9", "Y0 Y1 Y4 of U30". */
+  private static final Pattern ROW_BEFORE =
+      Pattern.compile(
+          "(?<![\\w.])(?:pins |legs )?("
+              + PIN
+              + "(?:"
+              + NEXT
+              + PIN
+              + ")+) (?:of|on|at) (?:the )?([A-Z]{1,3}\\d{1,2})\\b(?!\\.)");
+
+  /** "U30 Y0, Y1 and Y4". */
+  private static final Pattern ROW_BEHIND =
+      Pattern.compile(
+          "(?<![\\w.])([A-Z]{1,3}\\d{1,2})(?: pins?| legs?)? ("
+              + PIN
+              + "(?:"
+              + NEXT
+              + PIN
+              + "){2,})(?![\\w./])");
 
   private final Places places;
   private String part = "";
@@ -112,6 +136,8 @@ final class Backwards {
     String last = part;
     String there = found(sentence);
     String those = replaced(THAT, there, m -> lastPin(there.substring(0, m.start())));
+    those = replaced(ROW_BEFORE, those, m -> row(m.group(2), m.group(1)));
+    those = replaced(ROW_BEHIND, those, m -> row(m.group(1), m.group(2)));
     String own = replaced(POSSESSED, those, m -> pin(m.group(1), m.group(2)));
     String text = replaced(ITS, own, m -> called(own, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
@@ -162,15 +188,57 @@ final class Backwards {
         .filter(Matcher::find)
         .flatMap(at -> whoseIs(at.group(2)).map(ref -> found(ref, sentence, at.end())).stream())
         .findFirst()
+        .or(() -> ofMany(sentence))
         .orElse(sentence);
   }
 
+  /** "RAM address legs compared: A6 is high": the A6 of each of those chips. */
+  private Optional<String> ofMany(String sentence) {
+    int colon = sentence.contains("\"") ? -1 : sentence.indexOf(": ");
+    if (colon < 0) {
+      return Optional.empty();
+    }
+    Place head = places.find(sentence.substring(0, colon), true);
+    boolean many = head.refs().size() > 1 && head.words().size() == 1;
+    if (!many || REF.matcher(sentence.substring(0, colon)).find()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        sentence.substring(0, colon + 2)
+            + replaced(
+                NAME_ALONE,
+                sentence.substring(colon + 2),
+                m ->
+                    head.refs().stream().allMatch(ref -> places.isPin(ref, m.group()))
+                        ? Optional.of(head.words().get(0) + " " + m.group())
+                        : Optional.empty()));
+  }
+
+  /** Pins of one part that are told in a row, if they all are some. */
+  private Optional<String> row(String ref, String list) {
+    List<String> pins = List.of(list.split(NEXT));
+    boolean all = pins.stream().allMatch(pin -> pin(ref, pin).isPresent());
+    return all && pins.size() > 1
+        ? Optional.of(
+            pins.stream().map(pin -> ref + "." + pin).collect(Collectors.joining(" and ")))
+        : Optional.empty();
+  }
+
   private String found(String ref, String sentence, int from) {
+    int other = firstPart(sentence, from);
     return sentence.substring(0, from)
-        + replaced(
-            NAME_ALONE,
-            sentence.substring(from),
-            m -> places.isPart(m.group()) ? Optional.empty() : pin(ref, m.group()));
+        + replaced(NAME_ALONE, sentence.substring(from, other), m -> pin(ref, m.group()))
+        + sentence.substring(other);
+  }
+
+  /** Where another part is named: what follows may be of that. */
+  private int firstPart(String sentence, int from) {
+    return PART.matcher(sentence)
+        .results()
+        .filter(m -> m.start() >= from && places.isPart(m.group()))
+        .mapToInt(MatchResult::start)
+        .findFirst()
+        .orElse(sentence.length());
   }
 
   private Optional<String> whoseIs(String words) {

@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 final class Circumstances {
   private static final Pattern OUT =
       Pattern.compile(
-          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b:?"
+          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:(?!(?-i:OUT))out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b:?"
               + "|\\b(?:without|removed|unplugged|pulled|pulling|took out) (?:the )?([a-z]+\\d+)(?: out)?\\b(?! and )(?:, )?:?");
   private static final Pattern VOLTS =
       Pattern.compile(

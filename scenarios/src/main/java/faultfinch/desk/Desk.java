@@ -286,7 +286,11 @@ public final class Desk {
       Phrases.Read behind = stand().phrases().read(placed.get());
       read = behind.findings().isEmpty() ? read : behind;
     }
-    saidBefore.leaves(read.findings().isEmpty() && stand().phrases().isAtPins(text) ? text : "");
+    if (!read.findings().isEmpty()) {
+      saidBefore.leaves("");
+    } else if (stand().phrases().isAtPins(text)) {
+      saidBefore.leaves(text);
+    }
     if (read.findings().isEmpty() && goesByHalves(entry, bared)) {
       return;
     }

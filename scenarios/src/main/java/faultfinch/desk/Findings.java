@@ -68,6 +68,7 @@ final class Findings {
         } else if (named.isEmpty()) {
           boolean metered =
               isRail(place)
+                  || amount.filter(a -> a.kind().equals("meter")).isPresent()
                   || Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.subjects("meter"))
                       .isPresent();
           String atPins = metered ? "meter" : "probe";

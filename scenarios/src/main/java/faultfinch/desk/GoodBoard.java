@@ -106,7 +106,7 @@ final class GoodBoard {
 
   /** The rest of a phrase; nothing if all of it is of a good board. */
   private String without(String told) {
-    String phrase = LIKE_ONE.matcher(BESIDE.matcher(told).replaceAll("")).replaceAll("");
+    String phrase = before(LIKE_ONE.matcher(BESIDE.matcher(told).replaceAll("")).replaceAll(""));
     String small = phrase.toLowerCase(Locale.ROOT).strip();
     boolean begins =
         vocabulary.words("good-board.begins").stream()
@@ -119,13 +119,18 @@ final class GoodBoard {
         || NORMAL.matcher(small).matches()) {
       return "";
     }
+    String here = WHERE.matcher(phrase).replaceAll("");
+    return FIGURE.matcher(here).replaceAll("").strip();
+  }
+
+  /** What stands before words behind which it goes on of a good board. */
+  private String before(String phrase) {
     int end = phrase.length();
     for (String words : vocabulary.words("good-board.from")) {
       int at = (" " + phrase.toLowerCase(Locale.ROOT) + " ").indexOf(" " + words + " ");
       end = at > 0 ? Math.min(end, at) : end;
     }
-    String here = WHERE.matcher(phrase.substring(0, end)).replaceAll("");
-    return FIGURE.matcher(here).replaceAll("").strip();
+    return phrase.substring(0, end);
   }
 
   /** Whether a phrase tells how the board was before it failed: "it used to play a chord". */

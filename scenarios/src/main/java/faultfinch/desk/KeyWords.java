@@ -171,6 +171,13 @@ final class KeyWords {
         .or(() -> finding(text, k -> !k.missing(named).isEmpty() && isMostThere(k)));
   }
 
+  /** Signs whose keys do nothing; nobody tried all the others. */
+  Optional<Phrases.Finding> unheard(String text, Set<String> letters) {
+    return isTried() && signs.containsAll(letters)
+        ? finding(text, k -> k.missing(signs).containsAll(letters) && isMostThere(k))
+        : Optional.empty();
+  }
+
   /** Signs that come between others. */
   Optional<Phrases.Finding> stick(String text, Set<String> letters) {
     Set<String> named = new LinkedHashSet<>(letters);

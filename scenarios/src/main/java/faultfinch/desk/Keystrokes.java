@@ -49,6 +49,13 @@ final class Keystrokes {
           "(.* )?(can ?not|can ?'?t|will not|won't) (type|get|make|enter) "
               + "((a|an|any|the|letter|figure|number|digit) )*[b-z0-9]\\W*");
 
+  /** "When he writes sticks the screen shows stiks". */
+  private static final Pattern WRITTEN =
+      Pattern.compile(
+          "(?:type|typing|types|typed|write|writes|writing|wrote|enter|enters|entering|entered) (?:in )?"
+              + "['\"]?([a-z]{4,})['\"]?,? .*?\\b(?:gives?|gave|shows?|comes out(?: as)?|becomes|reads?|gets?|got|only)"
+              + "(?: only| me| as)? ['\"]?([a-z]{3,})['\"]?(?= and |$)");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final KeyWords keyWords;
@@ -73,7 +80,7 @@ final class Keystrokes {
   /** What a phrase, as typed, says of letters; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String typed) {
     String text = marked(typed);
-    if (!lookbook.looks().contains(Phrases.TYPED) || !lookbook.looks().contains(Phrases.SCREEN)) {
+    if (!isTyped()) {
       return Optional.empty();
     }
     String small = text.toLowerCase(Locale.ROOT);
@@ -96,13 +103,23 @@ final class Keystrokes {
 
   /** Who names letters of the exercise may have typed nothing else. */
   private Optional<Phrases.Finding> unheard(String text, Set<String> letters) {
-    Comparison.Normal normal =
-        new Comparison.Normal(
-            lookbook.outcomes(Phrases.TYPED).get(0), lookbook.outcomes(Phrases.SCREEN).get(0));
-    String word = Comparison.echo(normal.same(), normal);
+    String word = exercise();
     Optional<Phrases.Finding> others =
         letters.stream().allMatch(word::contains) ? Optional.empty() : keyWords.dead(text, letters);
     return others.or(() -> finding(Phrases.TYPED, text, letters, (echo, right) -> !echo && right));
+  }
+
+  /** Whether anything is typed on this board, on a set. */
+  private boolean isTyped() {
+    return lookbook.looks().containsAll(List.of(Phrases.TYPED, Phrases.SCREEN));
+  }
+
+  /** The word that the exercise types, of which there is a look of its own. */
+  private String exercise() {
+    Comparison.Normal normal =
+        new Comparison.Normal(
+            lookbook.outcomes(Phrases.TYPED).get(0), lookbook.outcomes(Phrases.SCREEN).get(0));
+    return Comparison.echo(normal.same(), normal);
   }
 
   /** Outcomes in which each letter is as it was said to be; those of the typed word, if it must. */
@@ -134,7 +151,28 @@ final class Keystrokes {
         !digits(text).equals(" " + text + " ")
             || UNTYPED.matcher(text.toLowerCase(Locale.ROOT)).matches()
             || !marked(text).equals(text);
-    return keyWords.row(text).or(() -> figure ? find(text) : Optional.empty());
+    return keyWords
+        .row(text)
+        .or(() -> leftOut(text))
+        .or(() -> figure ? find(text) : Optional.empty());
+  }
+
+  /** A word that was typed, and the same without some letters, whose keys do nothing. */
+  private Optional<Phrases.Finding> leftOut(String text) {
+    Matcher m = WRITTEN.matcher(text.toLowerCase(Locale.ROOT));
+    if (!m.find() || m.group(1).length() <= m.group(2).length()) {
+      return Optional.empty();
+    }
+    if (!isTyped() || m.group(1).equals(exercise())) {
+      return Optional.empty();
+    }
+    Set<String> left = new LinkedHashSet<>(List.of(m.group(1).split("")));
+    left.removeAll(List.of(m.group(2).split("")));
+    String rest = m.group(1);
+    for (String letter : left) {
+      rest = rest.replace(letter, "");
+    }
+    return rest.equals(m.group(2)) ? keyWords.unheard(text, left) : Optional.empty();
   }
 
   /** A text between blanks, in which figures that are keys are no words: "the nine is dead". */

@@ -50,6 +50,9 @@ final class Phrases {
   private static final Pattern TRACK =
       Pattern.compile("([A-Z]+\\d+\\.\\S+?) ?(?:TO|AND|-) ?([A-Z]+\\d+\\.\\S+)");
 
+  private static final Pattern TO_A_PART =
+      Pattern.compile("([A-Z]+\\d+)[. ](\\S+) TO (?:THE )?([A-Z]+\\d+)(?![.\\w])");
+
   static final String SCREEN = "screen";
   static final String TYPED = "typed";
   static final String KEY = "key";
@@ -400,7 +403,7 @@ final class Phrases {
   private Optional<Read> track(String text) {
     Matcher m = TRACK.matcher(text.toUpperCase(Locale.ROOT));
     if (!m.find()) {
-      return Optional.empty();
+      return trackToAPart(text);
     }
     String look =
         List.of(m.group(1) + "-" + m.group(2), m.group(2) + "-" + m.group(1)).stream()
@@ -421,6 +424,25 @@ final class Phrases {
         at(look, text)
             .map(f -> new Read(List.of(f), Optional.empty()))
             .orElseGet(() -> trouble(Statement.Why.NOT_UNDERSTOOD, text, lookbook.examples(look))));
+  }
+
+  /** A piece of track from a pin to whichever pin of a part: "no beep from U30.Y3/ to K30". */
+  private Optional<Read> trackToAPart(String text) {
+    Matcher m = TO_A_PART.matcher(text.toUpperCase(Locale.ROOT));
+    if (!m.find()) {
+      return Optional.empty();
+    }
+    String pin = m.group(1) + "." + m.group(2);
+    String from = "continuity " + pin + "-" + m.group(3) + ".";
+    String back = "-" + pin;
+    return lookbook.looks().stream()
+        .filter(
+            l ->
+                l.startsWith(from)
+                    || l.startsWith("continuity " + m.group(3) + ".") && l.endsWith(back))
+        .findFirst()
+        .flatMap(look -> at(look, text))
+        .map(f -> new Read(List.of(f), Optional.empty()));
   }
 
   /** What a phrase says of one look whose outcome it is known to be of. */

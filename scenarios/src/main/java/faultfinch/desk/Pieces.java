@@ -32,6 +32,16 @@ final class Pieces {
   private static final Pattern LAST_LISTED =
       Pattern.compile("(?<=(?:^| )[A-Za-z]?\\d{0,2}), (and|or) (?=[A-Za-z]?\\d{0,2}(?: |$))");
 
+  /** How often a lamp pulses, and then: "blinks 1, 2". */
+  private static final Pattern CODE =
+      Pattern.compile(
+          "(?i)\\b(blinks?|flash|flashes|pulses?|winks?|lamp|led|code) (\\d), (\\d)(?=$|[;.)]|, [a-z])");
+
+  /** Lines and figures in turn: "D0 1.1 D1 1.0 D2 1.4". */
+  private static final Pattern PAIRS =
+      Pattern.compile(
+          "(?<=\\b[A-Z]{1,4}\\d{0,2}/? \\d{1,2}\\.\\d{1,2}(?: V)?) (?=[A-Z]{1,4}\\d{1,2}/? \\d{1,2}\\.\\d)");
+
   private static final Pattern PARTED =
       Pattern.compile(
           "\"[^\"]*\"|([,;](?= )(?! then (?:\\d|one|two|three|four)(?:$|[,;.) ](?!m?[va]\\b)))|(?i) then(?= (?:the )?(?:drive |power |caps )?(?:lamp|screen|picture|display|sound)\\b)|(?i) (?:but(?! for)|though(?! (?:reads|is|are|shows|has|stays|sits|measures)\\b)|although|whereas|while(?= (?:(?:the )?"
@@ -64,7 +74,8 @@ final class Pieces {
 
   /** The pieces in their order; the whole if it has none. */
   static List<String> of(String says) {
-    String beside = APPOSED.matcher(says).replaceAll(" $1 ");
+    String told = PAIRS.matcher(CODE.matcher(says).replaceAll("$1 $2, then $3")).replaceAll(", ");
+    String beside = APPOSED.matcher(told).replaceAll(" $1 ");
     String last = LAST_LISTED.matcher(beside).replaceAll(" $1 ");
     String text = LISTED.matcher(last).replaceAll(" and ");
     List<String> pieces = new ArrayList<>();

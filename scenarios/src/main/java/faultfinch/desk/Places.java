@@ -174,6 +174,9 @@ final class Places {
     if (refs.isEmpty() && lines.isEmpty()) {
       return Place.NONE;
     }
+    if (refs.size() > 1 && Vocabulary.in(text, vocabulary.words("joined")).isPresent()) {
+      return joined(refs, words);
+    }
     if (!refs.isEmpty()) {
       lines.removeIf(l -> !LinePlaces.touches(l, refs));
     }
@@ -188,6 +191,16 @@ final class Places {
         // "Both" of more than two are not all of them.
         some ? Place.Quantity.SOME : quantity(text, words, several),
         words);
+  }
+
+  /** The lines on which these parts meet, and none of their other ends. */
+  private Place joined(Set<String> refs, List<String> words) {
+    List<List<Pad>> lines =
+        board.nets().stream()
+            .map(net -> net.pads().stream().filter(p -> refs.contains(p.ref())).toList())
+            .filter(pads -> pads.stream().map(Pad::ref).distinct().count() == refs.size())
+            .toList();
+    return new Place(List.copyOf(refs), lines, Place.Quantity.EVERY, words);
   }
 
   /**

@@ -22,6 +22,9 @@ final class StickWords {
           "(?<= |^)(?:levels?|reads?|shows?|values?|at|is)(?: always| only| just| stuck at)? "
               + "((?=[0-9a-f]*\\d)[0-9a-f]{2})(?= |,|$)");
 
+  /** Of five ways of a stick, fewer than "the others". */
+  private static final int FEW = 2;
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Map<String, PushedSticks> read = new LinkedHashMap<>();
@@ -64,6 +67,9 @@ final class StickWords {
     }
     if (says(rest, "sticks.wrong")) {
       return finding(text, (healthy, pushed) -> !ways(pushed).equals(ways(healthy)));
+    }
+    if (says(rest, "sticks.others") && says(rest, "sticks.fine")) {
+      return of(text, sticks, (stick, pair) -> isMostly(stick, pair));
     }
     return says(rest, "sticks.fine")
         ? finding(text, (healthy, pushed) -> isWhole(sticks, healthy, pushed))
@@ -125,6 +131,12 @@ final class StickWords {
                     text,
                     sticks,
                     (s, pair) -> pair.pushed.lacks(s, pair.healthy).containsAll(ways)));
+  }
+
+  /** Of some ways it is said that they fail, and these are the others. */
+  private static boolean isMostly(String stick, Pair pair) {
+    int lacks = pair.pushed.lacks(stick, pair.healthy).size();
+    return lacks > 0 && lacks <= FEW;
   }
 
   /** Whether a way of a stick comes where it is not pushed; of no way that is named any. */

@@ -55,10 +55,13 @@ final class TapeWords {
       return ofSaving(text, small);
     }
     if (silent) {
-      return finding(text, tape -> !isLoaded(tape) && isSilent(tape));
+      return finding(text, tape -> tape.answers().stream().anyMatch(this::isSilent));
     }
     if (says(small, "tape.spoilt")) {
-      return finding(text, tape -> !tape.answers().isEmpty() && !isLoaded(tape) && !isSilent(tape))
+      return finding(
+              text,
+              tape ->
+                  !tape.answers().isEmpty() && !isLoaded(tape) && !isSilent(tape.answers().get(0)))
           .or(() -> finding(text, tape -> !isLoaded(tape)));
     }
     boolean load = says(small, "tape.load");
@@ -145,8 +148,8 @@ final class TapeWords {
     return !tape.typed().isEmpty() && tape.typed().get(0).equals(healthy().typed().get(0));
   }
 
-  private boolean isSilent(PlayedTape tape) {
-    return !tape.answers().isEmpty() && has(tape.answers().get(0), "tape.silent.shows");
+  private boolean isSilent(String answer) {
+    return has(answer, "tape.silent.shows");
   }
 
   private Optional<Phrases.Finding> finding(String text, Predicate<PlayedTape> holds) {

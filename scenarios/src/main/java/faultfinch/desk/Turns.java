@@ -87,7 +87,7 @@ final class Turns {
           new Turn("^(?:both )?sticks (?=(?:read|show|give|have|are|do|work)\\b)", "the sticks "),
           new Turn(
               "\\b(?:no|without|without any) (?:trouble|problems?|issues?|difficulty)\\b", "fine"),
-          new Turn("\\bthere (?:is|are) (?=-?\\d)", ""),
+          new Turn("\\b(?:there (?:is|are)|there's) (?=-?\\d)", ""),
           new Turn("\\ba (?:low|high) average of (?=-?\\d)", ""),
           new Turn("^nobody (?=is|gets|runs|feels)", "nothing "),
           // "12 V to U35 pin 8 present".

@@ -36,6 +36,11 @@ class BackwardsTest {
         "U15's 3Y has 0.4 V but 2Y and 4Y pulse; U15.3Y has 0.4 V but U15.2Y and U15.4Y pulse",
         "U15 warm, 2Y of U16 low; U15 warm, 2Y of U16 low",
         "U24 warm, A2 low; U24 warm, A2 low",
+        "A0, A1 and A4 of U9 low; U9.A0 and U9.A1 and U9.A4 low",
+        "Y0 Y1 Y4 of U30 flat; U30.Y0 and U30.Y1 and U30.Y4 flat",
+        "A0 A1 Q9 of U9 low; A0 A1 Q9 of U9 low",
+        "On U24 I took the probe to A5, then U22 Q1; On U24 I took the probe to U24.A5, then U22 Q1",
+        "RAM legs compared: A6 is high; RAM legs compared: ram A6 is high",
         "so I went round the character ROM: A2 low, 9C high; so I went round the character ROM: U24.A2 low, 9C high"
       })
   void inFull_namesThePinsOfThePartSpokenOfLast(String said, String full) {

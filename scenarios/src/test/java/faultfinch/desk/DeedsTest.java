@@ -41,6 +41,11 @@ class DeedsTest {
 
   private static final RepairAction NEW_U9 = new RepairAction(RepairAction.Kind.EXCHANGE, "U9");
 
+  @Test
+  void otherPinsOfAPart_areNoOtherPart() {
+    assertEquals(List.of(), of("the other Qs of U9 pulse, the same").missed());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

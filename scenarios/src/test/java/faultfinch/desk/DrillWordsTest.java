@@ -86,6 +86,8 @@ class DrillWordsTest {
     assertEquals(List.of(NO_FIRST_UP), meant("joystick 1 won't go up"));
     assertEquals(List.of(NO_FIRST_UP), meant("First joystick port does not see UP"));
     assertEquals(List.of(NO_SECOND_FIRE), meant("fire on joystick 2 doesn't work"));
+    assertEquals(List.of(), meant("neither joystick goes up"));
+    assertEquals(List.of(NO_FIRST_UP, NO_SECOND_FIRE), meant("the other directions work"));
     assertEquals(List.of(NO_SECOND_FIRE), meant("no fire button"));
   }
 
@@ -125,7 +127,9 @@ class DrillWordsTest {
   void tape_thatDoesNotLoad_isSilentOrSpoilt() {
     assertEquals(List.of(SILENT, SPOILT, NEVER, FROM_THE_START), meant("tape will not load"));
     assertEquals(List.of(SPOILT), meant("load error from tape"));
-    assertEquals(List.of(SILENT, NEVER, FROM_THE_START), meant("the tape stays silent"));
+    // Which tape it was is not said.
+    assertEquals(
+        List.of(SILENT, NOT_WRITTEN, NEVER, FROM_THE_START), meant("the tape stays silent"));
   }
 
   @Test

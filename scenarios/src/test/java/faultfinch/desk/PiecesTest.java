@@ -24,6 +24,14 @@ class PiecesTest {
   }
 
   @Test
+  void pairsOfLinesAndFigures_partPieces_andCodesOfALampDoNot() {
+    assertEquals(
+        List.of("D0 1.1", "D1 1.0 V", "U16 3Y 3.0"), Pieces.of("D0 1.1 D1 1.0 V, U16 3Y 3.0"));
+    assertEquals(List.of("bench ROM blinks 1, then 2"), Pieces.of("bench ROM blinks 1, 2"));
+    assertEquals(List.of("lamp 1", "2 V at U9"), Pieces.of("lamp 1, 2 V at U9"));
+  }
+
+  @Test
   void quotes_stayWhole() {
     assertEquals(
         List.of("it says \"no, but yes\"", "and stops"),

@@ -102,6 +102,17 @@ class TamariskReportsTest {
         "both enables of U19, 1G/ and 2G/, sit at 0.2 | meter | U41.4Y: drives low | K11: open",
         "at K33 through K40 I have 0.0 where the other keys have the 0.2 | meter | track U30.Y4/-K39.1: open | K11: open",
         "it says that word is not known here   | typed  | K11: open             | F2: open",
+        "Machine starts all proper             | screen | U32.IRQ/: drives low | U9: dead",
+        "neither joystick goes down            | sticks | RN1.2: open joint    | K11: open",
+        "when he writes sticks the screen shows stiks | every | K25: open      | K11: open",
+        "playing back what I recorded gives \"The tape is silent.\" | tape | U28: defect tone-dead | K11: open",
+        "no beep from U30 Y3/ to K30           | continuity | track U30.Y3/-K30.1: open | K11: open",
+        "bench ROM blinks 1, 2                 | bench  | U9: dead             | K11: open",
+        "Y0, Y1 and Y4 of U30 at 0.0 V         | meter  | U30.B: open pin      | K11: open",
+        "so I went round the character ROM: A2 at 0.0 V | meter | track U21.RA2-U24.A2: open | K11: open",
+        "the same 0.3 V at R13 and R14 where they join | meter | R14: drifts to 50 per cent | K11: open",
+        "at U28 PA7 there's 0.3 V and on the reference board 0.5 | meter | R14: drifts to 50 per cent | K11: open",
+        "U36 OUT 3.4 V, normally it is low     | meter  | U36.THR: clamps to ground through 4k7 | K11: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(
       String says, String look, String fault, String other) {
