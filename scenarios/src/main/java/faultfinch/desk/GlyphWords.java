@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.symptom.EveryKey;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Letters that look wrong wherever they stand, while others are as they should be: "every r and i
@@ -19,6 +22,14 @@ final class GlyphWords {
 
   /** Single letters that are words too. */
   private static final Set<String> WORDS = Set.of("a", "I");
+
+  /** Behind any other word a letter is no letter: "pin 3 is wrong". */
+  private static final String OTHER = "";
+
+  /** "Does not look like a 1 at all". */
+  private static final Pattern UNLIKE =
+      Pattern.compile(
+          "(?i)(?:not|n't|nothing|hardly|never) (?:look |looks )?(?:much )?like an? ['\"]?([a-z0-9])['\"]?(?= |$)");
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
@@ -32,34 +43,58 @@ final class GlyphWords {
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
     Optional<String> wrong = Vocabulary.in(small, vocabulary.words("glyphs.wrong"));
-    if (wrong.isEmpty() || !lookbook.looks().contains(Phrases.SCREEN)) {
+    Matcher unlike = UNLIKE.matcher(text);
+    boolean isUnlike = unlike.find();
+    if (wrong.isEmpty() && !isUnlike || !lookbook.looks().contains(Phrases.SCREEN)) {
       return Optional.empty();
     }
-    Set<Character> named = named(text.substring(0, small.indexOf(wrong.get())));
+    Set<Character> named =
+        isUnlike
+            ? Set.of(unlike.group(1).charAt(0))
+            : named(text.substring(0, small.indexOf(wrong.get())));
     boolean some = Vocabulary.in(small, vocabulary.words("glyphs.some")).isPresent();
     return named.isEmpty() && !some
         ? Optional.empty()
-        : finding(text, glyphs -> glyphs.areWrong(named));
+        : finding(where(named), text, glyphs -> glyphs.areWrong(named));
   }
 
-  private Optional<Phrases.Finding> finding(String text, Predicate<Glyphs> holds) {
-    List<String> outcomes = lookbook.outcomes(Phrases.SCREEN);
-    PictureText right = PictureText.of(outcomes.get(0));
+  /** The look that shows these letters: the set as it stands, or when all keys were typed. */
+  private String where(Set<Character> named) {
+    String shown = String.join("", right(Phrases.SCREEN).rows());
+    boolean there = named.stream().allMatch(c -> shown.indexOf(c) >= 0);
+    return there || !lookbook.looks().contains(EveryKey.NAME) ? Phrases.SCREEN : EveryKey.NAME;
+  }
+
+  private PictureText right(String look) {
+    return PictureText.of(lookbook.outcomes(look).get(0));
+  }
+
+  private Optional<Phrases.Finding> finding(String look, String text, Predicate<Glyphs> holds) {
+    PictureText right = right(look);
     List<String> meant =
-        outcomes.stream().filter(o -> holds.test(Glyphs.of(PictureText.of(o), right))).toList();
-    return Phrases.Finding.of(Phrases.SCREEN, text, meant);
+        lookbook.outcomes(look).stream()
+            .filter(o -> holds.test(Glyphs.of(PictureText.of(o), right)))
+            .toList();
+    return Phrases.Finding.of(look, text, meant);
   }
 
-  /** The letters a text lists, if it says nothing else. */
+  /** The letters that a text ends with, behind a word for them if it says anything before. */
   private Set<Character> named(String before) {
     Set<String> letters = new LinkedHashSet<>();
     for (String token : before.strip().split("[ ,:]+")) {
       String bare = token.replaceAll("['\"]s?$|^['\"]", "");
+      boolean beside = vocabulary.words("glyphs.beside").contains(token.toLowerCase(Locale.ROOT));
       if (bare.length() == 1 && Character.isLetterOrDigit(bare.charAt(0))) {
         letters.add(bare);
-      } else if (!vocabulary.words("glyphs.beside").contains(token.toLowerCase(Locale.ROOT))) {
-        return Set.of();
+      } else if (!beside) {
+        letters.clear();
+        letters.add(OTHER);
+      } else if (letters.contains(OTHER)) {
+        letters.clear();
       }
+    }
+    if (letters.contains(OTHER)) {
+      return Set.of();
     }
     Set<Character> named = new LinkedHashSet<>();
     if (!WORDS.containsAll(letters)) {
@@ -92,7 +127,8 @@ final class GlyphWords {
     boolean areWrong(Set<Character> named) {
       long well = there.keySet().stream().filter(c -> right.get(c).equals(there.get(c))).count();
       boolean ill =
-          right.keySet().stream().anyMatch(c -> Character.isLetter(c) && right.get(c) == 0);
+          right.keySet().stream()
+              .anyMatch(c -> (Character.isLetter(c) || named.contains(c)) && right.get(c) == 0);
       return well >= SOME && ill && named.stream().allMatch(this::isWrong);
     }
 

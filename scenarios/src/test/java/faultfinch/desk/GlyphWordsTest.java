@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import faultfinch.symptom.EveryKey;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,11 +16,24 @@ class GlyphWordsTest {
   private static final String THREE = "'#ama##sk #s #eady' in white";
   private static final String ALL = "'######## ## #####' in white";
   private static final String ONE = "'Tamari#k i# ready' in white";
-  private static final Map<String, String> NAMES = Map.of(THREE, "THREE", ALL, "ALL", ONE, "ONE");
+
+  /** The figures 1 to 3, which stand on the set only when all keys were typed. */
+  private static final String KEYS = "'Tamarisk is ready | 123' in white";
+
+  private static final String NO_ONE = "'Tamarisk is ready | #23' in white";
+  private static final String NO_TWO = "'Tamarisk is ready | 1#3' in white";
+  private static final Map<String, String> NAMES =
+      Map.of(THREE, "THREE", ALL, "ALL", ONE, "ONE", NO_ONE, "NO_ONE", NO_TWO, "NO_TWO");
 
   private static final GlyphWords WORDS =
       new GlyphWords(
-          new TestLookbook(Map.of("screen", List.of(RIGHT, THREE, ALL, ONE)), Map.of()),
+          new TestLookbook(
+              Map.of(
+                  "screen",
+                  List.of(RIGHT, THREE, ALL, ONE),
+                  EveryKey.NAME,
+                  List.of(KEYS, NO_ONE, NO_TWO)),
+              Map.of()),
           Vocabulary.shipped());
 
   private static String read(String says) {
@@ -38,6 +52,9 @@ class GlyphWordsTest {
         "capital T looks odd                        | [THREE]",
         "the letter s cannot be read                | [ONE]",
         "some letters are unreadable                | [THREE, ONE]",
+        "the 1 is spoilt                            | [NO_ONE]",
+        "where it writes Stick 1 the 1 is spoilt    | [NO_ONE]",
+        "it doesn't look like a 2                   | [NO_TWO]",
         "it is always the same letters that look wrong | [THREE, ONE]",
       })
   void lettersThatLookWrong_whileOthersDoNot_areThoseOfThePicture(String says, String meant) {
@@ -46,7 +63,12 @@ class GlyphWordsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"the text is unreadable", "the title is garbled", "a letter is unreadable"})
+      strings = {
+        "the text is unreadable",
+        "the title is garbled",
+        "a letter is unreadable",
+        "pin 2 is garbled"
+      })
   void textThatNamesNoLetters_isNotOfLetters(String says) {
     assertEquals(Optional.empty(), WORDS.find(says));
   }
