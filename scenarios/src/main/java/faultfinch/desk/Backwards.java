@@ -71,6 +71,10 @@ final class Backwards {
       Pattern.compile(
           "(?i)\\b(?:that|this|the same) (?:pin|leg|input|output|line|net)\\b(?! (?:of|on|at) )");
 
+  /** "Probe there: no light". */
+  private static final Pattern THERE =
+      Pattern.compile("(?i)\\b(probe|meter|multimeter|voltmeter|dvm|scope) there\\b");
+
   /** A part further on whose pins those before it may be: "Q3 and Q7 of U22". */
   private static final Pattern OF_A_PART =
       Pattern.compile("(?i)\\b(?:of|on|at|off|from) (?:the )?(?:[a-z]{2,} ){0,3}[A-Z]+\\d+\\b");
@@ -95,7 +99,8 @@ final class Backwards {
   String inFull(String sentence) {
     String last = part;
     String here = pinsInFull.of(sentence);
-    String those = replaced(THAT, here, m -> lastPin(here.substring(0, m.start())));
+    String that = replaced(THAT, here, m -> lastPin(here.substring(0, m.start())));
+    String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
     String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What is said of keys by somebody who tried them all: which are dead, which stick. */
 final class KeyWords {
@@ -54,6 +55,11 @@ final class KeyWords {
 
   private TypedKeys keys(String outcome) {
     return TypedKeys.of(outcome, prompt);
+  }
+
+  /** What was typed in a look, line by line. */
+  Stream<String> typedIn(String outcome) {
+    return keys(outcome).lines().stream();
   }
 
   /** What keys are marked with, by reference in small letters. */

@@ -1,5 +1,6 @@
 package faultfinch.desk;
 
+import faultfinch.board.Drill;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What is said of single letters on a set: they do not come, or come by themselves. */
 final class Keystrokes {
@@ -55,6 +57,11 @@ final class Keystrokes {
           "(?:type|typing|types|typed|write|writes|writing|wrote|enter|enters|entering|entered) (?:in )?"
               + "['\"]?([a-z]{4,})['\"]?,? .*?\\b(?:gives?|gave|shows?|comes out(?: as)?|becomes|reads?|gets?|got|only)"
               + "(?: only| me| as)? ['\"]?([a-z]{3,})['\"]?(?= and |$)");
+
+  /** "It arrives as stics". */
+  private static final Pattern ARRIVES =
+      Pattern.compile(
+          "\\b(?:arrives?|comes out|comes|came out|came|appears?|shows up|ends up) as ['\"]?([a-z]{3,})['\"]?(?= |,|$)");
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
@@ -159,20 +166,39 @@ final class Keystrokes {
 
   /** A word that was typed, and the same without some letters, whose keys do nothing. */
   private Optional<Phrases.Finding> leftOut(String text) {
-    Matcher m = WRITTEN.matcher(text.toLowerCase(Locale.ROOT));
-    if (!m.find() || m.group(1).length() <= m.group(2).length()) {
+    String small = text.toLowerCase(Locale.ROOT);
+    Matcher typed = WRITTEN.matcher(small);
+    Matcher arrives = ARRIVES.matcher(small);
+    if (!isTyped()) {
       return Optional.empty();
     }
-    if (!isTyped() || m.group(1).equals(exercise())) {
-      return Optional.empty();
+    if (typed.find() && !typed.group(1).equals(exercise())) {
+      return leftOut(text, typed.group(1), typed.group(2));
     }
-    Set<String> left = new LinkedHashSet<>(List.of(m.group(1).split("")));
-    left.removeAll(List.of(m.group(2).split("")));
-    String rest = m.group(1);
+    return arrives.find()
+        ? commands().flatMap(c -> leftOut(text, c, arrives.group(1)).stream()).findFirst()
+        : Optional.empty();
+  }
+
+  private Optional<Phrases.Finding> leftOut(String text, String typed, String came) {
+    Set<String> left = new LinkedHashSet<>(List.of(typed.split("")));
+    left.removeAll(List.of(came.split("")));
+    String rest = typed;
     for (String letter : left) {
       rest = rest.replace(letter, "");
     }
-    return rest.equals(m.group(2)) ? keyWords.unheard(text, left) : Optional.empty();
+    boolean others = !left.isEmpty() && rest.equals(came);
+    return others ? keyWords.unheard(text, left) : Optional.empty();
+  }
+
+  /** What is typed to try joysticks and the tape. */
+  private Stream<String> commands() {
+    return Stream.of(Drill.STICKS, Drill.TAPE)
+        .filter(lookbook.looks()::contains)
+        .flatMap(drill -> keyWords.typedIn(lookbook.outcomes(drill).get(0)))
+        .map(line -> line.split(" ")[0])
+        .filter(word -> word.matches("[a-z]{4,}"))
+        .distinct();
   }
 
   /** A text between blanks, in which figures that are keys are no words: "the nine is dead". */

@@ -51,7 +51,8 @@ final class Phrases {
       Pattern.compile("([A-Z]+\\d+\\.\\S+?) ?(?:TO|AND|-) ?([A-Z]+\\d+\\.\\S+)");
 
   private static final Pattern TO_A_PART =
-      Pattern.compile("([A-Z]+\\d+)[. ](\\S+) TO (?:THE )?([A-Z]+\\d+)(?![.\\w])");
+      Pattern.compile(
+          "([A-Z]+\\d+)[. ](\\S+) (?:ALONG |DOWN |UP |ACROSS |OVER )?TO (?:THE )?([A-Z]+\\d+)(?![.\\w])");
 
   static final String SCREEN = "screen";
   static final String TYPED = "typed";

@@ -54,6 +54,11 @@ final class PinsInFull {
               + PIN
               + "){2,})(?![\\w./])");
 
+  /** "Pin 1 of K1 to K8". */
+  private static final Pattern OF_EACH =
+      Pattern.compile(
+          "(?i)\\b(?:pin|leg|contact) (\\w+/?) (?:of|on|at) ([a-z]+\\d+ ?(?:to|thru|through|-) ?[a-z]+\\d+)\\b");
+
   private final Places places;
 
   PinsInFull(Places places) {
@@ -62,7 +67,7 @@ final class PinsInFull {
 
   /** A sentence in which its pins are told in full, as far as it names their part itself. */
   String of(String sentence) {
-    String text = found(sentence);
+    String text = Backwards.replaced(OF_EACH, found(sentence), m -> ofEach(m.group(1), m.group(2)));
     text = Backwards.replaced(ROW_BEFORE, text, m -> row(m.group(2), m.group(1)));
     text = Backwards.replaced(ROW_BEHIND, text, m -> row(m.group(1), m.group(2)));
     return Backwards.replaced(POSSESSED, text, m -> pin(m.group(1), m.group(2)));
@@ -101,6 +106,15 @@ final class PinsInFull {
                     head.refs().stream().allMatch(ref -> places.isPin(ref, m.group()))
                         ? Optional.of(head.words().get(0) + " " + m.group())
                         : Optional.empty()));
+  }
+
+  private Optional<String> ofEach(String pin, String range) {
+    List<String> refs = List.of(places.spelt(range).split(", "));
+    boolean all = refs.size() > 1 && refs.stream().allMatch(ref -> pin(ref, pin).isPresent());
+    return all
+        ? Optional.of(
+            refs.stream().map(ref -> ref + "." + pin).collect(Collectors.joining(" and ")))
+        : Optional.empty();
   }
 
   /** Pins of one part that are told in a row, if they all are some. */

@@ -353,7 +353,8 @@ final class Places {
             String name = tokens.get(i);
             PlacedPart part = roles.get("key " + name);
             boolean article = name.equals("a") && !capitals.contains("A");
-            if (part != null && !article) {
+            boolean who = name.equals("i") && i + 1 < tokens.size() && isDone(tokens.get(i + 1));
+            if (part != null && !article && !who) {
               refs.add(part.ref());
               words.add(name);
             } else if (!BETWEEN.contains(name)) {
@@ -363,6 +364,12 @@ final class Places {
         }
       }
     }
+  }
+
+  /** "The keys I tried" are no key I. */
+  private static boolean isDone(String word) {
+    return word.matches(
+        "tried|try|press|pressed|hit|have|had|typed?|touch|touched|measured|checked");
   }
 
   private Place.Quantity quantity(String text, List<String> words, boolean several) {

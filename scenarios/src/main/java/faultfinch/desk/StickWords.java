@@ -13,6 +13,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** What is said of joysticks, the ways they are pushed, and of what is turned on them. */
 final class StickWords {
@@ -21,6 +22,14 @@ final class StickWords {
       Pattern.compile(
           "(?<= |^)(?:levels?|reads?|shows?|values?|at|is)(?: always| only| just| stuck at)? "
               + "((?=[0-9a-f]*\\d)[0-9a-f]{2})(?= |,|$)");
+
+  private static final Pattern JOINED_WAYS =
+      Pattern.compile("\\b(up|down|left|right)[-+/](?=up|down|left|right)");
+
+  /** Letters of the ways, as the program prints them. */
+  private static final Pattern READ_OUT =
+      Pattern.compile(
+          "\\b(?:reads?|shows?|gives?|prints?|says?) (?:only )?([UDLRF](?:(?:,? and |, | |\\+)[UDLRF])*)(?=[ ,.]|$)");
 
   /** Of five ways of a stick, fewer than "the others". */
   private static final int FEW = 2;
@@ -43,9 +52,13 @@ final class StickWords {
 
   /** What a phrase, as typed, says of joysticks; empty if it is nothing that a board shows. */
   Optional<Phrases.Finding> find(String text) {
-    String small = text.toLowerCase(Locale.ROOT);
+    String small = JOINED_WAYS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("$1 ");
     if (!isOfThem(small)) {
       return Optional.empty();
+    }
+    Optional<Phrases.Finding> read = asRead(text);
+    if (read.isPresent()) {
+      return read;
     }
     boolean spoken = says(small, "sticks.subject");
     boolean level = says(small, "sticks.level") || spoken && says(small, "sticks.level.beside");
@@ -71,9 +84,36 @@ final class StickWords {
     if (says(rest, "sticks.others") && says(rest, "sticks.fine")) {
       return of(text, sticks, (stick, pair) -> isMostly(stick, pair));
     }
+    if (says(small, "sticks.directions") && says(rest, "sticks.fine")) {
+      return finding(text, (healthy, pushed) -> isPushed(sticks, healthy, pushed));
+    }
     return says(rest, "sticks.fine")
         ? finding(text, (healthy, pushed) -> isWhole(sticks, healthy, pushed))
         : Optional.empty();
+  }
+
+  /** A line of the program as somebody reads it out: "stick 2 pushed up-left reads U L". */
+  private Optional<Phrases.Finding> asRead(String text) {
+    Matcher m = READ_OUT.matcher(text);
+    if (!m.find()) {
+      return Optional.empty();
+    }
+    String before = text.substring(0, m.start()).toLowerCase(Locale.ROOT);
+    String small = JOINED_WAYS.matcher(before).replaceAll("$1 ");
+    Set<String> sticks = named(small, "sticks.which.");
+    Set<String> pushed = named(small, "sticks.way.");
+    Set<String> shown =
+        new LinkedHashSet<>(List.of(m.group(1).replaceAll("[^UDLRF]", "").split("")));
+    return of(
+        text,
+        sticks,
+        (stick, pair) -> {
+          List<PushedSticks.Line> told = pair.pushed.of(Set.of(stick));
+          List<PushedSticks.Line> right = pair.healthy.of(Set.of(stick));
+          return IntStream.range(0, told.size())
+              .filter(i -> pushed.isEmpty() || right.get(i).ways().equals(pushed))
+              .anyMatch(i -> told.get(i).ways().equals(shown));
+        });
   }
 
   private boolean says(String small, String key) {
@@ -193,6 +233,14 @@ final class StickWords {
 
   private static List<Set<String>> ways(PushedSticks pushed) {
     return pushed.told().stream().map(PushedSticks.Line::ways).toList();
+  }
+
+  /** All ways come, whatever the levels are. */
+  private static boolean isPushed(Set<String> sticks, PushedSticks healthy, PushedSticks pushed) {
+    return pushed.isAsLongAs(healthy)
+        && IntStream.range(0, pushed.told().size())
+            .filter(i -> sticks.isEmpty() || sticks.contains(healthy.told().get(i).stick()))
+            .allMatch(i -> pushed.told().get(i).ways().equals(healthy.told().get(i).ways()));
   }
 
   private static boolean isWhole(Set<String> sticks, PushedSticks healthy, PushedSticks pushed) {

@@ -88,6 +88,12 @@ final class Turns {
           new Turn(
               "\\b(?:no|without|without any) (?:trouble|problems?|issues?|difficulty)\\b", "fine"),
           new Turn("\\b(?:there (?:is|are)|there's) (?=-?\\d)", ""),
+          // "Beep test from U30.Y0/ to K1: nothing", "U30.Y3/ to K30 beeps".
+          new Turn("\\bbeep(?:er)? test\\b(.*?):? nothing$", "continuity$1 open"),
+          new Turn(
+              "( to (?:the )?(?-i:[A-Z]+\\d+)(?:\\.\\S+)?) beeps(?: fine| ok)?$", "$1 conducts"),
+          // Who has gone somewhere is not gone.
+          new Turn("\\b(?:i|we) have gone\\b", "i went"),
           new Turn("\\ba (?:low|high) average of (?=-?\\d)", ""),
           new Turn("^nobody (?=is|gets|runs|feels)", "nothing "),
           // "12 V to U35 pin 8 present".

@@ -40,6 +40,8 @@ class BackwardsTest {
         "Y0 Y1 Y4 of U30 flat; U30.Y0 and U30.Y1 and U30.Y4 flat",
         "A0 A1 Q9 of U9 low; A0 A1 Q9 of U9 low",
         "On U24 I took the probe to A5, then U22 Q1; On U24 I took the probe to U24.A5, then U22 Q1",
+        "U32 LV2 0.0 V, probe there: no light; U32 LV2 0.0 V, probe at U32.LV2: no light",
+        "pin 1 of K1 to K3 low; K1.1 and K2.1 and K3.1 low",
         "RAM legs compared: A6 is high; RAM legs compared: ram A6 is high",
         "so I went round the character ROM: A2 low, 9C high; so I went round the character ROM: U24.A2 low, 9C high"
       })

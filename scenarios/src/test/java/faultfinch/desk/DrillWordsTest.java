@@ -113,6 +113,7 @@ class DrillWordsTest {
   @Test
   void sticks_thatWork_areAsOnAGoodBoard() {
     assertEquals(List.of(PUSHED), meant("joysticks fine"));
+    assertEquals(List.of(PUSHED, FIRST_LEVEL_LOW), meant("directions and fire fine"));
     assertEquals(List.of(PUSHED, NO_SECOND_FIRE), meant("joystick 1 works"));
   }
 
