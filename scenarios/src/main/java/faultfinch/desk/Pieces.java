@@ -44,7 +44,7 @@ final class Pieces {
 
   private static final Pattern PARTED =
       Pattern.compile(
-          "\"[^\"]*\"|([,;](?= )(?! then (?:\\d|one|two|three|four)(?:$|[,;.) ](?!m?[va]\\b)))|(?i) then(?= (?:the )?(?:drive |power |caps )?(?:lamp|screen|picture|display|sound)\\b)|(?i) (?:but(?! for)|though(?! (?:reads|is|are|shows|has|stays|sits|measures)\\b)|although|whereas|while(?= (?:(?:the )?"
+          "\"[^\"]*\"|\\((?i:good|normal|ref|should|healthy|other|usual)\\b[^()\"]*\\)|([,;](?= )(?! then (?:\\d|one|two|three|four)(?:$|[,;.) ](?!m?[va]\\b)))|(?i) then(?= (?:the )?(?:drive |power |caps )?(?:lamp|screen|picture|display|sound)\\b)|(?i) (?:but(?! for)|though(?! (?:reads|is|are|shows|has|stays|sits|measures)\\b)|although|whereas|while(?= (?:(?:the )?"
               + "[A-Z]+\\d|(?:all |its |the |both )+(?:neighbours|others|other|rest)))) |! "
               + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 

@@ -8,10 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** What is said of the tape: that it does not load, is not written, does not turn. */
 final class TapeWords {
+  /** "Never starts by itself" is said of a tape that stands. */
+  private static final Pattern BY_ITSELF =
+      Pattern.compile("\\b(never|not|n't)((?: \\w+){0,3}) (?:by itself|on its own)\\b");
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final String prompt;
@@ -48,7 +53,7 @@ final class TapeWords {
     }
     boolean fails = says(small, "tape.fails");
     if (says(small, "tape.motor")) {
-      return motor(text, small);
+      return motor(text, BY_ITSELF.matcher(small).replaceAll("$1$2"));
     }
     boolean silent = says(small, "tape.silent");
     if (says(small, "tape.save") && (fails || silent)) {

@@ -145,6 +145,7 @@ class DrillWordsTest {
   @Test
   void motor_thatDoesNotTurnOrDoesNotStop_isToldByTheEnd() {
     assertEquals(List.of(NEVER), meant("tape motor does not turn"));
+    assertEquals(List.of(NEVER), meant("cassette never starts turning by itself"));
     assertEquals(List.of(BOTH, SILENT, SPOILT, NOT_WRITTEN), meant("the tape motor turns"));
     assertEquals(List.of(FROM_THE_START), meant("the tape runs all the time"));
   }

@@ -39,6 +39,13 @@ class PiecesTest {
   }
 
   @Test
+  void whatIsSaidOfAGoodBoardInBrackets_staysWhole() {
+    assertEquals(
+        List.of("0.1 V (good one 1.8, pulsing)", "U9 warm"),
+        Pieces.of("0.1 V (good one 1.8, pulsing), U9 warm"));
+  }
+
+  @Test
   void namesInARow_stayTogether() {
     assertEquals(List.of("keys A and E and I dead"), Pieces.of("keys A, E and I dead"));
   }
