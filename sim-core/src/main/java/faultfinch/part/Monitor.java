@@ -69,7 +69,9 @@ public final class Monitor extends Part {
     }
     if (frame) {
       dark(pins, 0, 0, half - pins.state(LINE_FROM));
-      for (long below = pins.state(LINE) + 1; below < HEIGHT; below++) {
+      // What lies below the frame before has been dark since that ended.
+      long last = Math.min(pins.state(FRAME_LINES), HEIGHT - 1);
+      for (long below = pins.state(LINE) + 1; below <= last; below++) {
         dark(pins, below, 0, WIDTH);
       }
       pins.hold(FRAME_LINES, pins.state(LINE));
