@@ -117,8 +117,8 @@ final class Deeds {
       while (m.find()) {
         List<String> refs = refs(Kind.EXCHANGE, word, m.group(1).strip(), m.group(1).strip());
         // "Another multiplexer" is one of four, and nobody knows which.
-        // "The other Qs of U22" are no other U22, and "the other keys I tried" no other key I.
-        boolean itself = !m.group(1).matches(".* (?:of|on|at|keys?) .*");
+        // "The other Qs of U22" are no other U22.
+        boolean itself = !m.group(1).matches(".* (?:of|on|at) .*");
         boolean single = Vocabulary.in(word, vocabulary.words("tried.one-of-several")).isPresent();
         if (itself && !refs.isEmpty() && (refs.size() == 1 || !single)) {
           return refs;

@@ -23,9 +23,6 @@ final class GlyphWords {
   /** Single letters that are words too. */
   private static final Set<String> WORDS = Set.of("a", "I");
 
-  /** Behind any other word a letter is no letter: "pin 3 is wrong". */
-  private static final String OTHER = "";
-
   /** "Does not look like a 1 at all". */
   private static final Pattern UNLIKE =
       Pattern.compile(
@@ -81,20 +78,17 @@ final class GlyphWords {
   /** The letters that a text ends with, behind a word for them if it says anything before. */
   private Set<Character> named(String before) {
     Set<String> letters = new LinkedHashSet<>();
+    boolean other = false;
     for (String token : before.strip().split("[ ,:]+")) {
       String bare = token.replaceAll("['\"]s?$|^['\"]", "");
       boolean beside = vocabulary.words("glyphs.beside").contains(token.toLowerCase(Locale.ROOT));
       if (bare.length() == 1 && Character.isLetterOrDigit(bare.charAt(0))) {
-        letters.add(bare);
-      } else if (!beside) {
-        letters.clear();
-        letters.add(OTHER);
-      } else if (letters.contains(OTHER)) {
-        letters.clear();
+        // Behind any other word it is no letter: "pin 3 is wrong".
+        letters.addAll(other ? Set.of() : Set.of(bare));
+      } else {
+        other = !beside;
+        letters.removeIf(letter -> !beside);
       }
-    }
-    if (letters.contains(OTHER)) {
-      return Set.of();
     }
     Set<Character> named = new LinkedHashSet<>();
     if (!WORDS.containsAll(letters)) {

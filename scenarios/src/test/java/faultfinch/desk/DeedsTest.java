@@ -44,7 +44,6 @@ class DeedsTest {
   @Test
   void otherPinsOfAPart_areNoOtherPart() {
     assertEquals(List.of(), of("the other Qs of U9 pulse, the same").missed());
-    assertEquals(List.of(), of("the other keys I tried are the same").missed());
   }
 
   @ParameterizedTest

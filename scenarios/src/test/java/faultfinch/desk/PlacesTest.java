@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
@@ -28,6 +29,14 @@ class PlacesTest {
     Places places = new Places(BoardReader.shipped(board), Vocabulary.shipped());
     String ref = words.replaceAll(".*(U\\d+).*", "$1");
     assertEquals(List.of(List.of(new Pad(ref, pin))), places.find(words, false).lines());
+  }
+
+  /** K11 is the key I. */
+  @Test
+  void keys_thatSomebodyTried_areNoKeyI() {
+    Places places = new Places(BoardReader.shipped("tamarisk"), Vocabulary.shipped());
+    assertEquals(List.of("K11"), places.find("key I dead", false).refs());
+    assertNotEquals(List.of("K11"), places.find("the other keys I tried", false).refs());
   }
 
   /** There is no U60, and U4-11 is a pin. */
