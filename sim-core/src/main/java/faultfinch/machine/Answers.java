@@ -1,5 +1,6 @@
 package faultfinch.machine;
 
+import faultfinch.part.DualPortMemory;
 import faultfinch.part.M6502;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
@@ -146,7 +147,7 @@ final class Answers {
   }
 
   private boolean wide(int part) {
-    return c.parts[part] instanceof Memory;
+    return c.parts[part] instanceof Memory || c.parts[part] instanceof DualPortMemory;
   }
 
   /** Line that the one data input of a memory one bit wide follows, or the level it keeps. */
@@ -401,7 +402,7 @@ final class Answers {
         return false;
       }
     }
-    return d.width() == DATA.width();
+    return d.width() <= DATA.width();
   }
 
   private Shortcut.Step step(Trial a, int part, Phase phase, long inA, long before, long inB) {

@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.part.BusDevice;
 import faultfinch.part.Counting;
+import faultfinch.part.DualPortMemory;
 import faultfinch.part.M6502;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
@@ -32,6 +33,9 @@ final class Clockwork {
   /** Those of its parts that take data an access can move, or take from such. */
   final boolean[] takers;
 
+  /** Those of its takers whose cells the processor can write as it can those of a memory. */
+  final boolean[] dualPort;
+
   /** Those that run on their own and can take many steps at once. */
   final boolean[] counting;
 
@@ -53,6 +57,7 @@ final class Clockwork {
     this.c = c;
     this.parts = new boolean[c.parts.length];
     this.takers = new boolean[c.parts.length];
+    this.dualPort = new boolean[c.parts.length];
     this.counting = new boolean[c.parts.length];
     this.nets = new boolean[c.netCount];
     this.visible = new boolean[c.netCount];
@@ -79,6 +84,9 @@ final class Clockwork {
     for (int net = 0; net < c.netCount; net++) {
       nets[net] = moved[net] && !fast[net];
       visible[net] = nets[net] && readOutside(net);
+    }
+    for (int p = 0; p < parts.length; p++) {
+      dualPort[p] = takers[p] && c.parts[p] instanceof DualPortMemory;
     }
     keys = keys(fast);
     counting(fast);

@@ -1,5 +1,6 @@
 package faultfinch.machine;
 
+import faultfinch.part.DualPortMemory;
 import faultfinch.part.Memory;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
@@ -150,12 +151,13 @@ final class FastBus extends CycleBus {
     Circuit c = plain.circuit;
     memories =
         IntStream.range(0, c.parts.length)
-            .filter(p -> c.alive[p] && c.parts[p] instanceof Memory)
+            .filter(p -> c.alive[p])
+            .filter(p -> c.parts[p] instanceof Memory || c.parts[p] instanceof DualPortMemory)
             .toArray();
     shortcuts = known.computeIfAbsent(plain, this::asking);
     shortcuts.resume();
     ahead = new Foresight(plain, shortcuts, MARGIN);
-    slowSide = new SlowSide(plain, shortcuts.reach());
+    slowSide = shortcuts.slowSide();
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;

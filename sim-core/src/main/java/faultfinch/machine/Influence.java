@@ -67,6 +67,9 @@ final class Influence {
   /** Outputs of which something that they follow has become swayed since they were looked at. */
   private final boolean[] due;
 
+  /** Outputs that put something on their nets though nothing that they follow is swayed. */
+  private final boolean[] roots;
+
   private int lines;
   private boolean again;
   private boolean refused;
@@ -95,6 +98,7 @@ final class Influence {
     ends = rows;
     nodes = like.nodes;
     due = new boolean[c.nodePart.length];
+    roots = like.roots;
   }
 
   Influence(PlainCycle plain, Reach reach, long[] lineDrivers) {
@@ -123,6 +127,11 @@ final class Influence {
     ends = new int[n][];
     nodes = IntStream.range(0, c.nodePart.length).toArray();
     due = new boolean[nodes.length];
+    roots = new boolean[nodes.length];
+    for (int node : nodes) {
+      int p = c.nodePart[node];
+      roots[node] = clockwork.parts[p] || (c.nodePins[node] & lineDrivers[p]) != 0;
+    }
     for (int p = 0; p < n; p++) {
       stores[p] = c.alive[p] && Clockwork.stores(c, p) && !clockwork.parts[p];
       aside[p] = aside(p);
@@ -365,7 +374,7 @@ final class Influence {
   private void spread() {
     Arrays.fill(onNet, 0);
     Arrays.fill(swayed, 0);
-    Arrays.fill(due, true);
+    System.arraycopy(roots, 0, due, 0, due.length);
     for (int i = 0; i < LINES; i++) {
       int bit = ADDRESS.shift() + i;
       if ((lines >>> i & 1) != 0 && (c.forceMask[c.cpu] >>> bit & 1) == 0) {
@@ -546,6 +555,8 @@ final class Influence {
     }
     if (p == c.cpu) {
       strike(sets(p, ProcessorPins.CONTROL));
+    } else if (clockwork.dualPort[p]) {
+      checkDualPort(p, phase);
     } else if (stores[p] && !aside[p]) {
       boolean edges = !c.parts[p].commitsEveryPhase();
       if (edges) {
@@ -554,6 +565,28 @@ final class Influence {
         checkMemory(p, phase);
       } else {
         checkOther(p, phase);
+      }
+    }
+  }
+
+  /** The processor's side of a memory that the clockwork reads. */
+  private void checkDualPort(int p, Phase phase) {
+    Pinout pinout = c.parts[p].pinout();
+    if (phase == Phase.C_END) {
+      strike(sets(p, pinout.role(Pin.Role.CLOCK_FALLS) | pinout.role(Pin.Role.DIRECTION)));
+      strike(sets(p, pinout.role(Pin.Role.SELECT)));
+      if (armed(p)) {
+        strikeMixed(p);
+      }
+    }
+  }
+
+  /** Each register pin may follow one address line. */
+  private void strikeMixed(int p) {
+    for (long left = registers[p]; left != 0; left &= left - 1) {
+      int set = set(p, Long.numberOfTrailingZeros(left));
+      if ((set & CLOCKWORK) != 0 || Integer.bitCount(set & lines) > 1) {
+        strike(set);
       }
     }
   }
@@ -591,12 +624,7 @@ final class Influence {
             ? ((RowMemory) c.parts[p]).strobes(levels.pins[p].in)
             : phase != Phase.C_ROW && (levels.driven[p] != 0 || stores(p));
     if (looks) {
-      for (long left = registers[p]; left != 0; left &= left - 1) {
-        int set = set(p, Long.numberOfTrailingZeros(left));
-        if ((set & CLOCKWORK) != 0 || Integer.bitCount(set & lines) > 1) {
-          strike(set);
-        }
-      }
+      strikeMixed(p);
     }
   }
 

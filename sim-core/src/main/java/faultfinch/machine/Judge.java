@@ -364,10 +364,11 @@ final class Judge {
     return true;
   }
 
-  /** Whether the access gets at registers of a part of the clockwork. */
+  /** Whether the access gets at registers of a part of the clockwork, but to write its cells. */
   private boolean clockworkSelected(Trial a) {
     for (int p = 0; p < c.parts.length; p++) {
-      if (reach.clockwork.parts[p] && c.parts[p] instanceof BusDevice) {
+      boolean written = reach.clockwork.dualPort[p] && stores(a, p);
+      if (reach.clockwork.parts[p] && c.parts[p] instanceof BusDevice && !written) {
         boolean selected = true;
         for (Pin pin : c.parts[p].pinout().pins()) {
           boolean high = (a.in[p] & pin.mask()) != 0;

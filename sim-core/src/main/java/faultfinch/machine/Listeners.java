@@ -48,6 +48,9 @@ final class Listeners {
   /** By net the outputs that its readers wake when they fall and when they rise, or null. */
   private final NodeSet[][] wakes;
 
+  /** By net whether a reader of it takes a step as it rises, which somebody may count. */
+  private final boolean[] steps;
+
   /** By net what all of its readers read, or {@link #EACH} where that is not known. */
   private final byte[] heard;
 
@@ -59,6 +62,7 @@ final class Listeners {
     highFrom = new int[nets];
     floatsHigh = new boolean[nets];
     heard = new byte[nets];
+    steps = new boolean[nets];
     span = new int[2 * nets + 1];
     wakes = new NodeSet[2][nets];
     stride = marks.all.length;
@@ -106,6 +110,7 @@ final class Listeners {
       each |= circuit.level[pin];
       if ((circuit.readMask[circuit.partOf[pin]] >>> circuit.bitOf[pin] & 1) == 0) {
         free.add(pin);
+        steps[net] |= (circuit.risePins[circuit.partOf[pin]] >>> circuit.bitOf[pin] & 1) != 0;
         boolean schmitt = circuit.technology[pin] == Technology.SCHMITT.ordinal();
         int low = schmitt ? SCHMITT_FALLING - 1 : circuit.threshold[pin];
         lowTo[net] = Math.min(lowTo[net], low);
@@ -161,7 +166,7 @@ final class Listeners {
       return;
     }
     heard[net] = (byte) level;
-    if (had == EACH || counted != null) {
+    if (had == EACH || counted != null && steps[net]) {
       tellEach(net, level == HIGH, marks, counted);
       return;
     }

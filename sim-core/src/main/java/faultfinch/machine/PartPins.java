@@ -180,18 +180,17 @@ final class PartPins implements Pins {
     int was = store.cells()[cellBase + at];
     byte now = (byte) (was & ~cellMask | value << cellShift & cellMask);
     if (was != now) {
-      store.cells()[cellBase + at] = now;
+      store.put(cellBase + at, now);
       levels.touch(part);
     }
   }
 
   @Override
   public void holdBits(State cells, int from, long bits) {
-    byte[] all = store.cells();
     int at = cellBase + cells.offset() + from;
     for (int i = 0; i < Long.SIZE; i++) {
       int bit = (int) (bits >>> i) & 1;
-      all[at + i] = (byte) (all[at + i] & ~cellMask | bit << cellShift & cellMask);
+      store.put(at + i, (byte) (store.cells()[at + i] & ~cellMask | bit << cellShift & cellMask));
     }
     levels.touch(part);
   }

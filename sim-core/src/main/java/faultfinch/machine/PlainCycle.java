@@ -95,6 +95,11 @@ final class PlainCycle {
     levels.moved = false;
   }
 
+  /** The parts that change by themselves by this cycle. */
+  int[] due(long cycle) {
+    return IntStream.of(timed).filter(p -> nextOf[p] <= cycle).toArray();
+  }
+
   /** The one part that changes by itself by this cycle, or -1 if it is not one alone. */
   int dueAlone(long cycle) {
     int due = -1;

@@ -35,8 +35,8 @@ final class Shortcuts {
 
   private final boolean[] isolated;
   private final Levels.Copy copy;
-  private final Store saved;
   private final PlainCycle.Agenda agenda;
+  private final SlowSide slowSide;
   private final int[] keyed;
 
   /** Parts that could tell of their stored state by pins on fast nets. */
@@ -64,8 +64,8 @@ final class Shortcuts {
       first[c.netOf[g]] = g;
     }
     this.copy = new Levels.Copy(plain.levels);
-    this.saved = plain.store.copy();
     this.agenda = new PlainCycle.Agenda(plain);
+    this.slowSide = new SlowSide(plain, reach);
     this.holders = holders();
     this.isolated = isolated();
     this.onlySlow = new boolean[c.parts.length];
@@ -93,6 +93,11 @@ final class Shortcuts {
 
   Reach reach() {
     return reach;
+  }
+
+  /** The nets that no access moves. */
+  SlowSide slowSide() {
+    return slowSide;
   }
 
   int[] and() {
@@ -209,10 +214,11 @@ final class Shortcuts {
   boolean quiet(long cycle, int apart) {
     Levels levels = plain.levels;
     levels.save(copy);
-    saved.set(plain.store);
+    plain.store.begin();
     plain.save(agenda);
     boolean moved = levels.moved;
     levels.now = cycle;
+    int[] due = plain.due(cycle);
     plain.events();
     levels.settle();
     boolean quiet = plain.nextEvent >= cycle + 2L * apart;
@@ -220,10 +226,10 @@ final class Shortcuts {
       quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
     }
     if (quiet) {
-      quiet = !plain.stirs();
+      quiet = slowSide.undisturbed(due, copy.mv) || !plain.stirs();
     }
     levels.load(copy);
-    plain.store.set(saved);
+    plain.store.back();
     plain.load(agenda);
     levels.moved = moved;
     return quiet;
@@ -283,11 +289,12 @@ final class Shortcuts {
       return s;
     }
     plain.levels.save(copy);
-    saved.set(plain.store);
+    plain.store.begin();
     plain.save(agenda);
     influence.begin(alone ? 0 : ALL_LINES);
     Trial low = trial(address, reads, sync, false);
     restore();
+    plain.store.begin();
     Trial high = trial(address, reads, sync, true);
     restore();
     return judge.of(low, high, address, reads, heldMatters(low));
@@ -296,10 +303,10 @@ final class Shortcuts {
   /** Plays the access on a copy with the data as they are; the levels are left as it left them. */
   private Shortcut valued(int address, boolean reads, int data, boolean sync, int lines) {
     plain.levels.save(copy);
-    saved.set(plain.store);
+    plain.store.begin();
     plain.save(agenda);
     influence.begin(lines);
-    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    Trial t = new Trial(plain, onlySlow, reach.clockwork);
     played(t, address, reads, data, sync, () -> {});
     return judge.valued(t, address, reads, heldMatters(t));
   }
@@ -318,11 +325,11 @@ final class Shortcuts {
   boolean stands(int address) {
     boolean[] driven = new boolean[c.netCount];
     plain.levels.save(copy);
-    saved.set(plain.store);
+    plain.store.begin();
     plain.save(agenda);
     influence.begin(0);
     int read = plain.read;
-    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    Trial t = new Trial(plain, onlySlow, reach.clockwork);
     played(
         t,
         address,
@@ -367,7 +374,7 @@ final class Shortcuts {
 
   private void restore() {
     plain.levels.load(copy);
-    plain.store.set(saved);
+    plain.store.back();
     plain.load(agenda);
     plain.levels.moved = false;
     plain.levels.recorder = Recorder.NONE;
@@ -375,7 +382,7 @@ final class Shortcuts {
   }
 
   private Trial trial(int address, boolean reads, boolean sync, boolean ones) {
-    Trial t = new Trial(plain, onlySlow, reach.clockwork.parts);
+    Trial t = new Trial(plain, onlySlow, reach.clockwork);
     Levels levels = plain.levels;
     levels.overrule = reads ? (ones ? 1 : 0) : -1;
     levels.overruled = lineDrivers;

@@ -31,6 +31,9 @@ final class SlowSide {
   /** Per net the parts that might store what they read there, and read slow nets alone. */
   private final int[][] storing;
 
+  /** Nets that somebody's clock pin reads. */
+  private final boolean[] clocks;
+
   /** Whether an edge of a slow net may make a part store what fast nets carry. */
   private final boolean edges;
 
@@ -44,6 +47,10 @@ final class SlowSide {
     this.loud = new boolean[c.netCount];
     this.carriesData = new boolean[c.netCount];
     this.storing = new int[c.netCount][];
+    this.clocks = new boolean[c.netCount];
+    for (int g = 0; g < c.partOf.length; g++) {
+      clocks[c.netOf[g]] |= (c.edgePins(c.partOf[g]) >>> c.bitOf[g] & 1) != 0;
+    }
     for (int net = 0; net < c.netCount; net++) {
       carriesData[net] = reach.lineOf[net] != 0;
       loud[net] = reach.fast[net] || reach.clockwork.nets[net] && !interrupts(c, net);
@@ -119,6 +126,46 @@ final class SlowSide {
     return quiet;
   }
 
+  /**
+   * Parts have changed by themselves and the levels have settled since: whether they and all who
+   * read a net that moved go on as they are.
+   *
+   * @param due the parts that changed
+   * @param were the levels before, in millivolts
+   * @return false as well if that takes more to be told
+   */
+  boolean undisturbed(int[] due, int[] were) {
+    boolean undisturbed = true;
+    levels.moved = false;
+    for (int net = 0; net < were.length && undisturbed; net++) {
+      if (levels.mv[net] != were[net]) {
+        undisturbed = !loud[net] && !clocks[net] && nobodyStores(storing[net]) && portsIdle(net);
+      }
+    }
+    for (int i = 0; i < due.length && undisturbed; i++) {
+      undisturbed = idles(due[i]);
+    }
+    return undisturbed;
+  }
+
+  private boolean portsIdle(int net) {
+    boolean idle = true;
+    for (int g : c.receivers[net]) {
+      int p = c.partOf[g];
+      idle &= !(c.alive[p] && c.parts[p] instanceof BusDevice) || idles(p);
+    }
+    return idle;
+  }
+
+  /** Whether a part that nobody selects goes on as it is. */
+  private boolean idles(int p) {
+    PartPins pins = levels.pins[p];
+    boolean edges = (pins.rose | pins.fell) != 0;
+    return c.parts[p].commitsEveryPhase()
+        && !edges
+        && !stores(p, unselected(p, pins.in), pins.before);
+  }
+
   /** Whether these parts, asked in every phase, would go on as they are; they are left so. */
   private boolean nobodyStores(int[] some) {
     boolean stores = false;
@@ -133,15 +180,20 @@ final class SlowSide {
     int p = step.part();
     Part part = c.parts[p];
     long in = levels.pins[p].in & step.slow() | step.in();
-    boolean selects = false;
-    for (Pin pin : part.pinout().pins()) {
+    boolean selects = part.pinout().role(Pin.Role.SELECT) != 0;
+    boolean device = selects && part instanceof BusDevice && part.pinout().cellCount() == 0;
+    return device && !stores(p, unselected(p, in), step.before());
+  }
+
+  /** What a part's pins read while nothing selects it. */
+  private long unselected(int p, long in) {
+    long released = in;
+    for (Pin pin : c.parts[p].pinout().pins()) {
       if (pin.role() == Pin.Role.SELECT) {
-        in = pin.activeLow() ? in | pin.mask() : in & ~pin.mask();
-        selects = true;
+        released = pin.activeLow() ? released | pin.mask() : released & ~pin.mask();
       }
     }
-    boolean device = selects && part instanceof BusDevice && part.pinout().cellCount() == 0;
-    return device && !stores(p, in, step.before());
+    return released;
   }
 
   /** Whether a part whose pins read this would store anything; it is left as it is. */

@@ -53,12 +53,14 @@ final class Trial implements Recorder {
   private final Levels levels;
   private final boolean[] onlySlow;
   private final boolean[] clockwork;
+  private final boolean[] dualPort;
 
-  Trial(PlainCycle plain, boolean[] onlySlow, boolean[] clockwork) {
+  Trial(PlainCycle plain, boolean[] onlySlow, Clockwork clockwork) {
     this.c = plain.circuit;
     this.levels = plain.levels;
     this.onlySlow = onlySlow;
-    this.clockwork = clockwork;
+    this.clockwork = clockwork.parts;
+    this.dualPort = clockwork.dualPort;
     this.looked = new int[c.parts.length];
     this.everDriven = new long[c.parts.length];
     this.drivenLate = new long[c.parts.length];
@@ -143,7 +145,7 @@ final class Trial implements Recorder {
 
   @Override
   public void stored(int part, int cell) {
-    if (!clockwork[part]) {
+    if (!clockwork[part] || dualPort[part]) {
       note(part, cell);
     }
   }

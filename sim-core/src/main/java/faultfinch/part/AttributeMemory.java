@@ -14,7 +14,7 @@ import faultfinch.signal.State;
  * <p>A rise of CK latches the word at VA for the dots that come next, and DE and the cursor with
  * it. While AOFF is high, plain white is latched instead.
  */
-public final class AttributeMemory extends BusDevice {
+public final class AttributeMemory extends BusDevice implements DualPortMemory {
 
   static final Pinout PINOUT =
       Pinout.drawn(
@@ -70,6 +70,11 @@ public final class AttributeMemory extends BusDevice {
   @Override
   public BusAdapter adapter() {
     return ADAPTER;
+  }
+
+  @Override
+  public State array() {
+    return CELLS;
   }
 
   @Override

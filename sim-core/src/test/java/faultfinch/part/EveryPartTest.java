@@ -12,6 +12,7 @@ import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
 import faultfinch.signal.Pinout;
 import faultfinch.signal.Pins;
+import faultfinch.signal.State;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -434,6 +435,41 @@ class EveryPartTest {
         memory.pinout().role(Pin.Role.WRITE) != 0, storing > 0, "stores if it has a write");
   }
 
+  /** What a machine takes from its tables: a write is one cell and nothing besides. */
+  @ParameterizedTest
+  @MethodSource("dualPorts")
+  void dualPortMemory_written_storesWhatItsDataPinsReadInTheCellNamed(PartCatalog row) {
+    State array = ((DualPortMemory) row.part()).array();
+    Pinout pinout = row.part().pinout();
+    Bus register = busOf(pinout, Pin.Role.REGISTER);
+    Bus data = busOf(pinout, Pin.Role.DATA);
+    Pin select =
+        pinout.pins().stream()
+            .filter(pin -> pin.role() == Pin.Role.SELECT && pin.activeLow())
+            .findFirst()
+            .orElseThrow();
+    SplittableRandom random = random(row, "written");
+    int storing = 0;
+    for (int trial = 0; trial < 40 * TRIALS; trial++) {
+      BenchPins bench = anywhere(row.part(), random);
+      Phase phase = PHASES[random.nextInt(PHASES.length)];
+      BenchPins apart = bench.copy();
+      apart.set(select.name(), true);
+      apart.commit(phase);
+      bench.commit(phase);
+      if (!bench.stored().isEmpty()) {
+        storing++;
+        int at = array.offset() + register.of(bench.in());
+        assertEquals(List.of(at), bench.stored());
+        assertEquals(data.of(bench.in()), bench.cell(array, register.of(bench.in())));
+        for (State word : pinout.words()) {
+          assertEquals(apart.state(word), bench.state(word), word.name());
+        }
+      }
+    }
+    assertTrue(storing > 0, "is written");
+  }
+
   @ParameterizedTest
   @MethodSource("busDevices")
   void registers_anyLevels_calledOnlyWhereASelectedClockFalls(PartCatalog row) {
@@ -559,6 +595,10 @@ class EveryPartTest {
 
   static List<PartCatalog> memories() {
     return rows(Memory.class);
+  }
+
+  static List<PartCatalog> dualPorts() {
+    return rows(DualPortMemory.class);
   }
 
   static List<PartCatalog> busDevices() {
