@@ -2,6 +2,7 @@ package faultfinch.machine;
 
 import faultfinch.part.DualPortMemory;
 import faultfinch.part.Memory;
+import faultfinch.part.Part;
 import faultfinch.part.RowMemory;
 import faultfinch.signal.Phase;
 import java.util.ArrayDeque;
@@ -109,6 +110,7 @@ final class FastBus extends CycleBus {
 
   private Foresight ahead;
   private SlowSide slowSide;
+  private Chatter chatter;
 
   private int settling;
 
@@ -158,6 +160,8 @@ final class FastBus extends CycleBus {
     shortcuts.resume();
     ahead = new Foresight(plain, shortcuts, MARGIN);
     slowSide = shortcuts.slowSide();
+    chatter = shortcuts.chatter();
+    chatter.stop();
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
@@ -220,6 +224,7 @@ final class FastBus extends CycleBus {
       shortcuts.forget();
     }
     ahead.forget();
+    chatter.stop();
     settling = SETTLING;
     slowMoved();
   }
@@ -379,6 +384,9 @@ final class FastBus extends CycleBus {
 
   private int known(int address, boolean reads, int data, boolean sync) {
     Shortcut s = tables.find(address, Tables.Access.of(reads, sync));
+    if ((s == null || s.kind() == Shortcut.Kind.DEVICE) && partsTalk()) {
+      return plain(address, reads, data, sync);
+    }
     if (s == null) {
       s = ask(address, reads, sync);
     }
@@ -408,6 +416,13 @@ final class FastBus extends CycleBus {
         return plain(address, reads, data, sync);
       }
     }
+  }
+
+  /** Whether parts store in the cycle at hand what they tell each other. */
+  private boolean partsTalk() {
+    catchUp(core.cycle);
+    boolean begin = ahead.quiet() && ahead.talk() > 0 && plain.nextEvent == core.cycle;
+    return begin || chatter.at() == core.cycle;
   }
 
   /** A read some lines of which nobody drives: they keep what they last carried. */
@@ -555,6 +570,7 @@ final class FastBus extends CycleBus {
     if (!interrupted()) {
       materialise();
     }
+    chatter.stop();
     int value = played(address, reads, data, sync);
     last = address | value << 16 | (reads ? READS : 0) | (sync ? SYNC : 0);
     liveAt = core.cycle;
@@ -690,12 +706,19 @@ final class FastBus extends CycleBus {
 
   /** An event too near for a table sends the next cycles the plain way. */
   private void plainNow() {
-    ahead.look(core.cycle, hopes());
+    look(core.cycle);
     core.endBy(horizon());
     playFrom = playedFrom();
     edging = core.cycle + MARGIN >= playFrom;
     plainly = core.cycle >= playFrom || processor.inReset() || !processor.ready(cpuIn());
     choose();
+  }
+
+  /** Looks ahead; while parts talk there is time for that, and all is not yet as it will be. */
+  private void look(long cycle) {
+    if (chatter.at() == Part.NEVER) {
+      ahead.look(cycle, hopes());
+    }
   }
 
   /** Cycle by which whole instructions from the tables have to end. */
@@ -780,6 +803,7 @@ final class FastBus extends CycleBus {
   /** Cycle of the next event that is quiet, or in which the clockwork next interrupts. */
   private long nextQuiet() {
     long event = ahead.quiet() ? plain.nextEvent : Long.MAX_VALUE;
+    event = Math.min(event, chatter.at());
     return interruptsQuietly() ? Math.min(event, nextShown()) : event;
   }
 
@@ -788,11 +812,7 @@ final class FastBus extends CycleBus {
     for (long due = nextQuiet(); due < before; due = nextQuiet()) {
       Levels levels = plain.levels;
       levels.now = due;
-      if (ahead.quiet() && plain.nextEvent == due) {
-        plain.events();
-      } else {
-        orbit.bringTo(due + 1);
-      }
+      happens(due);
       levels.settle();
       plain.forgetEdges(shortcuts.reach().waiting);
       slowVersion++;
@@ -800,7 +820,21 @@ final class FastBus extends CycleBus {
       overlook();
       levels.now = due + 1;
       machine.look();
-      ahead.look(due + 1, hopes());
+      look(due + 1);
+    }
+  }
+
+  private void happens(long due) {
+    boolean event = ahead.quiet() && plain.nextEvent == due && chatter.at() == Part.NEVER;
+    if (event && ahead.talk() > 0) {
+      chatter.begin(due, ahead.talk());
+    } else if (event) {
+      plain.events();
+    } else if (chatter.at() != due) {
+      orbit.bringTo(due + 1);
+    }
+    if (chatter.at() == due) {
+      chatter.go();
     }
   }
 
@@ -837,6 +871,9 @@ final class FastBus extends CycleBus {
       catchUp(core.cycle);
       plainNow();
       if ((!tabled() || edging) && !stands()) {
+        if (processor.inReset()) {
+          chatter.stop();
+        }
         careful(until);
         liveAt = interrupted() ? core.cycle - 1 : liveAt;
       } else {

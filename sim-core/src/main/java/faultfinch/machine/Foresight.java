@@ -19,6 +19,7 @@ final class Foresight {
   private long foreseen = -1;
 
   private boolean quiet;
+  private int talk;
 
   /** Per part the count of stored words' moves while which its own output changes are quiet. */
   private final long[] quietWhile;
@@ -47,6 +48,11 @@ final class Foresight {
     return quiet;
   }
 
+  /** Cycles for which parts talk of it among themselves, if it is quiet. */
+  int talk() {
+    return talk;
+  }
+
   /** Looks, on a copy, at what the next event will move, if it is near. */
   void look(long cycle, boolean wanted) {
     if (foreseen == plain.schedulings) {
@@ -60,10 +66,12 @@ final class Foresight {
     boolean outputsOnly = event + 2L * apart <= plain.nextStored;
     int due = outputsOnly ? plain.dueAlone(event) : -1;
     quiet = due >= 0 && quietWhile[due] == plain.movings;
+    talk = 0;
     if (!quiet) {
-      quiet = shortcuts.quiet(event, apart);
+      talk = shortcuts.quiet(event, apart);
+      quiet = talk != Chatter.LOUD;
       if (due >= 0) {
-        quietWhile[due] = quiet ? plain.movings : -1;
+        quietWhile[due] = talk == 0 ? plain.movings : -1;
       }
     }
     foreseen = plain.schedulings;

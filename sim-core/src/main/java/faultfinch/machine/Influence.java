@@ -31,7 +31,13 @@ final class Influence {
   private static final int SCHMITT_FALLING = Electrical.figure("threshold.schmitt.falling");
   private static final Pinout CPU = new M6502().pinout();
   private static final Bus ADDRESS = CPU.bus("A");
-  private static final long PHASES = CPU.pin("PHI1") | CPU.pin("PHI2");
+
+  /** What the processor drives, but for its clocks. */
+  private static final long SHOWN =
+      CPU.pins().stream()
+          .filter(pin -> pin.drives() && !pin.name().startsWith("PHI"))
+          .mapToLong(Pin::mask)
+          .sum();
 
   private final Circuit c;
   private final Levels levels;
@@ -381,10 +387,8 @@ final class Influence {
         add(c.netOf[c.pinBase[c.cpu] + bit], 1 << i);
       }
     }
-    for (Pin pin : CPU.pins()) {
-      if (alone && pin.drives() && (PHASES & pin.mask()) == 0) {
-        add(c.netOf[c.pinBase[c.cpu] + pin.bit()], CLOCKWORK);
-      }
+    for (long left = alone ? SHOWN : 0; left != 0; left &= left - 1) {
+      add(c.netOf[c.pinBase[c.cpu] + Long.numberOfTrailingZeros(left)], CLOCKWORK);
     }
     boolean more = true;
     while (more) {

@@ -348,6 +348,15 @@ final class Levels {
         && (circuit.drivers[net].length > 0 || circuit.groupOf[net] >= 0);
   }
 
+  /** Whether no output is marked for settling but those that sleep. */
+  boolean atRest() {
+    long left = 0;
+    for (int w = 0; w < words; w++) {
+      left |= dirty[w] & ~asleep[w];
+    }
+    return left == 0;
+  }
+
   /** Brings all levels to rest. */
   void settle() {
     if (now >= nextExpiry) {
@@ -839,7 +848,7 @@ final class Levels {
   /** Everything that a later phase can depend on, besides the store; its arrays are used again. */
   static final class Copy {
     final int[] mv;
-    private final byte[] kind;
+    final byte[] kind;
     private final long[] releasedAt;
     private final long[] driven;
     private final long[] bits;

@@ -54,6 +54,8 @@ final class Reach {
   /** Slow nets that a table depends on. */
   final int[] keys;
 
+  private final boolean[] live;
+
   final boolean refused;
 
   /** What steps by itself; its own nets are neither fast nor slow. */
@@ -86,6 +88,10 @@ final class Reach {
     }
     syncRead = runs && syncRead(c);
     holds = holds(c);
+    live = new boolean[c.parts.length];
+    for (int p = 0; p < live.length; p++) {
+      live[p] = runs && live(c, p);
+    }
     keys = keys(c);
     fastControl = runs ? ProcessorPins.CONTROL & ~slowPins[c.cpu] : 0;
     passing = passing(c);
@@ -301,7 +307,7 @@ final class Reach {
     Pin pin = c.parts[p].pinout().pins().get(c.bitOf[g]);
     boolean commits = c.parts[p].commitsEveryPhase() || c.edgePins(p) != 0;
     boolean livePort = c.parts[p] instanceof BusDevice && pin.direction() == Pin.Direction.BOTH;
-    if (commits && !livePort && !onlySlow(p)) {
+    if (commits && !livePort && !onlySlow(p) && !live(p)) {
       return true;
     }
     for (int node : c.followers[g]) {
@@ -314,6 +320,47 @@ final class Reach {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether a part is a device of the bus, and all else that it reads is slow. What it stores while
+   * nobody selects it then follows slow nets alone; while somebody does, it is run as these stand.
+   */
+  boolean live(int p) {
+    return live[p];
+  }
+
+  private boolean live(Circuit c, int p) {
+    Pinout pinout = c.parts[p].pinout();
+    boolean live =
+        c.parts[p] instanceof BusDevice
+            && pinout.role(Pin.Role.SELECT) != 0
+            && c.edgePins(p) == 0
+            && !clockwork.parts[p];
+    for (Pin pin : pinout.pins()) {
+      boolean reads = pin.receives() && (c.readMask[p] & pin.mask()) == 0;
+      int net = c.netOf[c.pinBase[p] + pin.bit()];
+      boolean slow = !fast[net] && !clockwork.nets[net];
+      live &= !reads || slow || ofTheBus(pin) || halves(c, pin, net);
+    }
+    return live;
+  }
+
+  private static boolean ofTheBus(Pin pin) {
+    return switch (pin.role()) {
+      case SELECT, REGISTER, DIRECTION, DATA -> true;
+      default -> false;
+    };
+  }
+
+  /** Whether a pin reads the clock of the processor as it comes. */
+  private static boolean halves(Circuit c, Pin pin, int net) {
+    long phi2 = CPU.pin("PHI2");
+    return pin.role() == Pin.Role.CLOCK_FALLS
+        && net == c.netOf[c.pinBase[c.cpu] + Long.numberOfTrailingZeros(phi2)]
+        && c.drivers[net].length == 1
+        && c.groupOf[net] < 0
+        && (c.forceMask[c.cpu] & phi2) == 0;
   }
 
   /** Whether all that a part reads is slow. */

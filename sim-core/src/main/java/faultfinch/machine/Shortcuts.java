@@ -37,6 +37,7 @@ final class Shortcuts {
   private final Levels.Copy copy;
   private final PlainCycle.Agenda agenda;
   private final SlowSide slowSide;
+  private final Chatter chatter;
   private final int[] keyed;
 
   /** Parts that could tell of their stored state by pins on fast nets. */
@@ -68,6 +69,7 @@ final class Shortcuts {
     this.slowSide = new SlowSide(plain, reach);
     this.holders = holders();
     this.isolated = isolated();
+    this.chatter = new Chatter(plain, reach, isolated);
     this.onlySlow = new boolean[c.parts.length];
     for (int p = 0; p < c.parts.length; p++) {
       onlySlow[p] = reach.onlySlow(p);
@@ -98,6 +100,11 @@ final class Shortcuts {
   /** The nets that no access moves. */
   SlowSide slowSide() {
     return slowSide;
+  }
+
+  /** Parts that talk among themselves. */
+  Chatter chatter() {
+    return chatter;
   }
 
   int[] and() {
@@ -208,31 +215,54 @@ final class Shortcuts {
 
   /**
    * Whether what happens by itself at a cycle moves only slow nets that no table depends on and the
-   * processor reads for interrupts alone, makes no part store anything in the phases after, and
-   * nothing else happens until some cycles later.
+   * processor reads for interrupts alone, and nothing else happens until some cycles later.
+   *
+   * @return cycles for which parts then talk of it among themselves, 0 if none stores anything in
+   *     the phases after; {@link Chatter#LOUD} if it is not so or not known
    */
-  boolean quiet(long cycle, int apart) {
-    Levels levels = plain.levels;
-    levels.save(copy);
-    plain.store.begin();
+  int quiet(long cycle, int apart) {
     plain.save(agenda);
-    boolean moved = levels.moved;
-    levels.now = cycle;
+    plain.store.begin();
+    plain.levels.save(copy);
+    boolean moved = plain.levels.moved;
+    int[] due = happens(cycle);
+    int talk = Chatter.LOUD;
+    if (movesOnlyIsolated()) {
+      talk = slowSide.undisturbed(due, copy.mv) ? 0 : chatter.tried(due, copy);
+      if (talk == Chatter.LOUD) {
+        undo(moved);
+        plain.store.begin();
+        happens(cycle);
+        talk = plain.stirs() ? Chatter.LOUD : 0;
+      }
+    }
+    boolean alone = plain.nextEvent >= cycle + talk + 2L * apart;
+    undo(moved);
+    return alone ? talk : Chatter.LOUD;
+  }
+
+  /** Lets happen what is due at a cycle; says which parts that were. */
+  private int[] happens(long cycle) {
+    plain.levels.now = cycle;
     int[] due = plain.due(cycle);
     plain.events();
-    levels.settle();
-    boolean quiet = plain.nextEvent >= cycle + 2L * apart;
-    for (int net = 0; net < c.netCount; net++) {
-      quiet &= levels.mv[net] == copy.mv[net] || isolated[net];
-    }
-    if (quiet) {
-      quiet = slowSide.undisturbed(due, copy.mv) || !plain.stirs();
-    }
-    levels.load(copy);
+    plain.levels.settle();
+    return due;
+  }
+
+  private void undo(boolean moved) {
+    plain.levels.load(copy);
     plain.store.back();
     plain.load(agenda);
-    levels.moved = moved;
-    return quiet;
+    plain.levels.moved = moved;
+  }
+
+  private boolean movesOnlyIsolated() {
+    boolean only = true;
+    for (int net = 0; net < c.netCount; net++) {
+      only &= plain.levels.mv[net] == copy.mv[net] || isolated[net];
+    }
+    return only;
   }
 
   private boolean[] isolated() {

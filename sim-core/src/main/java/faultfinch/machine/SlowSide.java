@@ -37,6 +37,11 @@ final class SlowSide {
   /** Whether an edge of a slow net may make a part store what fast nets carry. */
   private final boolean edges;
 
+  /** By part its select pins, and those of them that are high while it is not selected. */
+  private final long[] selects;
+
+  private final long[] released;
+
   private final int[] before;
 
   SlowSide(PlainCycle plain, Reach reach) {
@@ -50,6 +55,15 @@ final class SlowSide {
     this.clocks = new boolean[c.netCount];
     for (int g = 0; g < c.partOf.length; g++) {
       clocks[c.netOf[g]] |= (c.edgePins(c.partOf[g]) >>> c.bitOf[g] & 1) != 0;
+    }
+    this.selects = new long[c.parts.length];
+    this.released = new long[c.parts.length];
+    for (int p = 0; p < c.parts.length; p++) {
+      for (Pin pin : c.parts[p].pinout().pins()) {
+        boolean selects = pin.role() == Pin.Role.SELECT;
+        this.selects[p] |= selects ? pin.mask() : 0;
+        released[p] |= selects && pin.activeLow() ? pin.mask() : 0;
+      }
     }
     for (int net = 0; net < c.netCount; net++) {
       carriesData[net] = reach.lineOf[net] != 0;
@@ -180,20 +194,13 @@ final class SlowSide {
     int p = step.part();
     Part part = c.parts[p];
     long in = levels.pins[p].in & step.slow() | step.in();
-    boolean selects = part.pinout().role(Pin.Role.SELECT) != 0;
-    boolean device = selects && part instanceof BusDevice && part.pinout().cellCount() == 0;
+    boolean device = selects[p] != 0 && part instanceof BusDevice && part.pinout().cellCount() == 0;
     return device && !stores(p, unselected(p, in), step.before());
   }
 
   /** What a part's pins read while nothing selects it. */
   private long unselected(int p, long in) {
-    long released = in;
-    for (Pin pin : c.parts[p].pinout().pins()) {
-      if (pin.role() == Pin.Role.SELECT) {
-        released = pin.activeLow() ? released | pin.mask() : released & ~pin.mask();
-      }
-    }
-    return released;
+    return in & ~selects[p] | released[p];
   }
 
   /** Whether a part whose pins read this would store anything; it is left as it is. */

@@ -287,6 +287,12 @@ public final class VideoController extends BusDevice implements Counting {
     long waiting = pins.state(WAITING);
     long taken = 0;
     while (taken + length <= most && (watched == 0 || pins.state(WAITING) == waiting)) {
+      long rows = Math.min(wholeRows(pins), (most - taken) / (length * rowLines(pins)));
+      if (rows > 0) {
+        wholeRows(pins, rows, cells);
+        taken += rows * rowLines(pins) * length;
+        continue;
+      }
       long some = Math.min(plainLines(pins), (most - taken) / length);
       if (some > 0) {
         plainLines(pins, some);
@@ -304,6 +310,24 @@ public final class VideoController extends BusDevice implements Counting {
 
   private static boolean showsRows(Pins pins) {
     return pins.state(FRAME_SPAN) == SHOWN && pins.state(LINES_LEFT) > 0;
+  }
+
+  /** Lines of a row of cells; of a register of four bits 0 is sixteen. */
+  private static long rowLines(Pins pins) {
+    return (register(pins, ROW_LINES) - 1 & 0xF) + 1;
+  }
+
+  /** How many rows of cells, from the one that begins, are followed by another. */
+  private static long wholeRows(Pins pins) {
+    boolean begins = showsRows(pins) && pins.state(GLYPH_LINE) == 0;
+    return begins ? pins.state(LINES_LEFT) - 1 : 0;
+  }
+
+  /** Takes so many of those. */
+  private static void wholeRows(Pins pins, long some, int cells) {
+    pins.hold(LINES_LEFT, pins.state(LINES_LEFT) - some);
+    pins.hold(ROW_CELL, pins.state(ROW_CELL) + some * cells & ADDRESSES);
+    pins.hold(CELL, pins.state(ROW_CELL));
   }
 
   /** How many of the next lines begin no row of cells and no span of the frame. */
