@@ -62,6 +62,13 @@ enum Comparison {
       return PictureText.of(outcome).hasWordOf(PictureText.of(normal.same()));
     }
   },
+  /** Words stand there, or what an eye may take for them. */
+  LEGIBLE("legible") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return SOME_WORD.holds(outcome, normal) || isLaidOutAlike(outcome, normal);
+    }
+  },
   /** Letters are none: lit cells among dark ones, or a glass full of them. */
   MISSHAPEN("misshapen") {
     @Override
@@ -119,7 +126,9 @@ enum Comparison {
   ECHO_WHOLE("echo-whole") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return echo(outcome, normal).equals(word(normal)) || isSpeltAlike(outcome, normal);
+      return echo(outcome, normal).equals(word(normal))
+          || isSpeltAlike(outcome, normal)
+          || isLaidOutAlike(outcome, normal);
     }
   },
   /** What was typed is to be seen, and nothing came of it. */
@@ -147,7 +156,9 @@ enum Comparison {
       for (int row = first; whole && row < right.size() - 1; row++) {
         whole = 2 * same(is.get(row), right.get(row)) > right.get(row).length();
       }
-      return whole || is.size() > first && isSpeltAlike(outcome, normal);
+      return whole
+          || is.size() > first && isSpeltAlike(outcome, normal)
+          || isLaidOutAlike(outcome, normal);
     }
   },
   HIGHER("higher") {
@@ -260,6 +271,12 @@ enum Comparison {
   private static boolean isSpeltAlike(String outcome, Normal normal) {
     return Spelling.alike(
         "" + PictureText.of(outcome).rows(), "" + PictureText.of(normal.same()).rows());
+  }
+
+  /** Cells that are no letters any more, where words should be: many an eye reads them yet. */
+  private static boolean isLaidOutAlike(String outcome, Normal normal) {
+    PictureText is = PictureText.of(outcome);
+    return is.hasNoLetters() && is.isLaidOutAs(PictureText.of(normal.same()));
   }
 
   private static String word(Normal normal) {

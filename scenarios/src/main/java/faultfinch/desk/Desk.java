@@ -196,7 +196,7 @@ public final class Desk {
       backwards = Optional.of(stand().phrases().backwards());
     }
     List<String> pieces =
-        Sentences.of(says).stream()
+        Sentences.of(Turns.whole(says)).stream()
             .map(Respectively::apart)
             .map(backwards.get()::inFull)
             .flatMap(sentence -> piecesOf(sentence).stream())
@@ -266,7 +266,7 @@ public final class Desk {
       halves.get().forEach(half -> note(under(entry, bared), half));
       return;
     }
-    String text = saidBefore.inFull(bared.text().replace(Written.BETWEEN, " "));
+    String text = goingOn(bared.text().replace(Written.BETWEEN, " "));
     Phrases.Read read = stand().phrases().read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
     boolean bench = conditions.onlyBenchRom() || saidBefore.isOfARound();
@@ -322,6 +322,17 @@ public final class Desk {
               ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());
     }
+  }
+
+  /** A piece with what it goes on of, where it does not name that again. */
+  private String goingOn(String piece) {
+    String text = saidBefore.inFull(piece);
+    Phrases phrases = stand().phrases();
+    Optional<String> pinned = phrases.isNowhere(text) ? saidBefore.pinned(text) : Optional.empty();
+    return saidBefore
+        .felt(text, phrases.warmths())
+        .or(() -> pinned.filter(phrases::isAtPins))
+        .orElse(text);
   }
 
   /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */

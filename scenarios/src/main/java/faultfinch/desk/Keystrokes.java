@@ -91,6 +91,9 @@ final class Keystrokes {
       return Optional.empty();
     }
     String small = text.toLowerCase(Locale.ROOT);
+    if (Vocabulary.in(small, vocabulary.words("typed.strokes")).isPresent()) {
+      return Optional.empty();
+    }
     boolean self = Vocabulary.in(small, vocabulary.words("typed.self")).isPresent();
     boolean unheard =
         Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent()

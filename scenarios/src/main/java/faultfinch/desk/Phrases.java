@@ -179,6 +179,8 @@ final class Phrases {
       subjects.remove("lamp");
     }
     boolean measured = atPins || subjects.stream().anyMatch(LookPlaces.AT_PINS::contains);
+    // Ohms are measured with the board off: "cold, over 100k" is of no finger.
+    boolean off = amounts.find(small).filter(a -> a.kind().equals("ohms")).isPresent();
     List<Said> said = new ArrayList<>();
     String rest = small;
     for (Vocabulary.Way way : ways) {
@@ -187,6 +189,7 @@ final class Phrases {
           (measured || subjects.contains("bench"))
               && LookPlaces.OWNERS.contains(kind)
               && !subjects.contains(kind);
+      elsewhere |= off && kind.equals("finger");
       if (!way.beside() && !elsewhere && Vocabulary.in(rest, List.of(way.words())).isPresent()) {
         rest = take(way, rest, said);
         subjects.add(kind);
@@ -297,6 +300,14 @@ final class Phrases {
         .or(() -> inks.find(text))
         .or(() -> marks.find(text))
         .map(f -> new Read(List.of(f), Optional.empty()));
+  }
+
+  /** What is said of how warm a part is, longer ways first. */
+  List<String> warmths() {
+    return ways.stream()
+        .filter(way -> way.meaning().kind().equals("finger"))
+        .map(Vocabulary.Way::words)
+        .toList();
   }
 
   /** For a report that begins. */

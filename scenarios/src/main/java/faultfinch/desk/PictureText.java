@@ -71,6 +71,38 @@ record PictureText(List<String> rows, List<String> inks) {
         && rows.containsAll(other.rows.stream().filter(r -> WORD.matcher(r).find()).toList());
   }
 
+  /** Whether, row by row, most is lit where words stand in another picture, and dark between. */
+  boolean isLaidOutAs(PictureText other) {
+    int at = 0;
+    for (String right : other.rows) {
+      if (WORD.matcher(right).find()) {
+        while (at < rows.size() && !isLaidOutAs(rows.get(at), right)) {
+          at++;
+        }
+        if (at == rows.size()) {
+          return false;
+        }
+        at++;
+      }
+    }
+    return at > 0;
+  }
+
+  private static boolean isLaidOutAs(String row, String right) {
+    int lit = 0;
+    int signs = 0;
+    for (int x = 0; x < Math.max(row.length(), right.length()); x++) {
+      boolean is = x < row.length() && row.charAt(x) != ' ';
+      boolean should = x < right.length() && right.charAt(x) != ' ';
+      if (is && !should) {
+        return false;
+      }
+      lit += is ? 1 : 0;
+      signs += should ? 1 : 0;
+    }
+    return lit >= HALF * signs;
+  }
+
   boolean hasWordOfTitleOf(PictureText other) {
     return isShown()
         && other.isShown()

@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -32,6 +33,17 @@ final class SaidBefore {
               + "))|(?-i:("
               + PINS
               + "))(?: is| are)?(?: just)? (?:the same|ditto|likewise|same)");
+
+  /** How warm something is that was named before: "and it is scorching", "the chip is cold". */
+  private static final Pattern FELT =
+      Pattern.compile(
+          "(?i)(?:and |but )?(?:(?:it|that|this|the chip|the part|the thing|its case|the case)(?: is| feels| gets| runs)? )?"
+              + "((?:very |quite |really |rather |just |only )*\\w+(?: \\w+)?)"
+              + "(?: (?:on|by|with|to) (?:the |an |my )?(?:ir gun|infra ?red|thermometer|ir thermometer|touch|finger))?");
+
+  /** A pin of what was named before: "5.0 V on X1 VCC, 0.2 V on OUT". */
+  private static final Pattern OTHER_PIN =
+      Pattern.compile("(?<= (?:on|at) )(?:its |the )?([A-Z][A-Z0-9]{1,4}/?)$");
 
   /** A word for a look, to be put before a piece that lacks its subject. */
   private static final Map<String, String> SUBJECTS =
@@ -127,6 +139,24 @@ final class SaidBefore {
     }
     String pins = same.group(1) == null ? same.group(2) : same.group(1);
     return ofPins.replaceFirst(PINS, Matcher.quoteReplacement(pins));
+  }
+
+  /** A piece that ends in what may be a pin of the part named last in the same entry. */
+  Optional<String> pinned(String text) {
+    Matcher m = OTHER_PIN.matcher(text);
+    return m.find() && !part.isEmpty() && !said.isEmpty()
+        ? Optional.of(m.replaceFirst(Matcher.quoteReplacement(part + "." + m.group(1))))
+        : Optional.empty();
+  }
+
+  /** The part named last in the same entry with how warm it is, if a piece says no more. */
+  Optional<String> felt(String text, List<String> warmths) {
+    Matcher m = FELT.matcher(text);
+    boolean warmth =
+        m.matches() && Vocabulary.in(m.group(1).toLowerCase(Locale.ROOT), warmths).isPresent();
+    return warmth && !part.isEmpty() && !said.isEmpty()
+        ? Optional.of(part + " is " + m.group(1))
+        : Optional.empty();
   }
 
   /** What a piece without a subject goes on of: the same look, or the same pin. */

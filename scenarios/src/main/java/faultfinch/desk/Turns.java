@@ -50,6 +50,35 @@ final class Turns {
           new Turn(
               "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
               " is "),
+          // What else is black is no dark screen: "a black box behind", "a little black cursor".
+          new Turn(
+              "\\bblack (?=(?:little |small |thin |thick |narrow |wide |vertical |horizontal )*"
+                  + "(?:box|boxes|bars?|cursor|letters?|text|lines?|stripes?|squares?|blocks?|dots?"
+                  + "|spots?|bands?|columns?|characters?|edges?|borders?|holes?|gaps?|slits?"
+                  + "|rectangles?)\\b)",
+              ""),
+          new Turn(
+              "\\b(?:everything|all|all text|text)(?: is| in)? white on black\\b", "all in white"),
+          // By a thermometer: what is near the room's degrees, and what nobody touches.
+          new Turn(
+              "(?<= |^)(?:at |about |around |some |just |only )*2[0-8] ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
+              "cool"),
+          new Turn(
+              "(?<= |^)(?:at |about |around |some |over )*(?:9\\d|1\\d\\d) ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
+              "hot"),
+          new Turn("(?<= |^)(?:at |about |around |some |over )*1\\d\\d ?c(?= |$|,)", "hot"),
+          // "counter on X1.OUT: nothing".
+          new Turn(
+              "\\bcounter (?:on |at )?(.{2,40}?):? (?:shows |reads |gives )?(?:nothing|none|no reading|nil)(?: at all)?$",
+              "counter $1 no frequency"),
+          // A supply pin is there by its level, and no clock.
+          new Turn("\\bvcc(?: is)? (?:there|present|ok|good|fine)(?= |$|,)", "VCC high"),
+          new Turn(
+              "\\bvcc of ((?-i:[A-Z]+\\d+)) (?:there|present|ok|good|fine)(?= |$|,)",
+              "$1.VCC high"),
+          new Turn(
+              "(?-i:\\b([A-Z]+\\d+))(?: has)?(?: its)? (?:supply|power)(?: is)? (?:present|there)(?= |$|,)",
+              "$1.VCC high"),
           // Low-active by a sign before or behind the name: "/IRQ", "CE#".
           new Turn("(?<= |^|\\.)[/!](?-i:([A-Z]{2,5}\\d?|[GEW]))(?= |$|,)", "$1/"),
           new Turn("(?<= |^|\\.)(?-i:([A-Z]{2,5}\\d?))[#*](?= |$|,)", "$1/"),
@@ -181,7 +210,28 @@ final class Turns {
               "(?:there is |there's )?nothing (?:on|at|in|from|out of) (?:the )?(in|out)put of (?-i:(VR\\d+))",
               "$2 $1put 0 V"));
 
+  /** What would be parted at its comma. */
+  private static final List<Turn> WHOLE =
+      List.of(
+          new Turn(
+              "(?<![\\w.,])(-?\\d{1,2}),(\\d{1,3})(?= ?(?:m?v|volts?|m?a|amps?|[km]?hz|k?ohms?|k)\\b)",
+              "$1.$2"),
+          // "AA sent, 2A came back".
+          new Turn(
+              "\\b([0-9a-f]{2}) (?:sent|written|put out|went out),? (?:and |but )?([0-9a-f]{2})"
+                  + " (?:came back|comes back|read back|returned|received|came)\\b",
+              "wrote $1 read $2"));
+
   private Turns() {}
+
+  /** An entry as typed, in which a figure with a comma has a point. */
+  static String whole(String says) {
+    String text = says;
+    for (Turn turn : WHOLE) {
+      text = turn.said.matcher(text).replaceAll(turn.plain);
+    }
+    return text;
+  }
 
   /** A phrase without turns of speech. */
   static String plain(String phrase) {

@@ -42,6 +42,12 @@ class ComparisonTest {
         "started; 'Good | # pages are bad' in white; false",
         "started; '#### ####### | ## #####' in white; false",
         "started; no picture; false",
+        "legible; 'Good xxxxxx' in white; true",
+        // An l has lost the one column it has.
+        "legible; '#  # ####### | ## #####' in white; true",
+        "legible; '#### ####### ## | ## #####' in white; false",
+        "legible; '####### #### | ## #####' in white; false",
+        "legible; no picture; false",
         "lower; 'Good morning | 32 pages | > #' in white; true",
         "higher; 'Good morning | 32 pages | > #' in white; false",
       })
@@ -61,6 +67,8 @@ class ComparisonTest {
         "echo-part; 'Good morning | 64 pages | > hello#' in white; false",
         "echo-part; 'Good morning | 64 pages | > #' in white; false",
         "echo-whole; 'Good morning | 64 pages | > hello | What? | > #' in white; true",
+        "echo-whole; '#### ####### | ## ##### | # ##### | ##### | # #' in white; true",
+        "echo-whole; '#### ####### | ## ##### | # #' in white; false",
         "echo-whole; 'Good morning | 64 pages | > helo | What? | > #' in white; false",
       })
   void holds_ofWhatIsTyped_asOnPaper(String word, String outcome, boolean holds) {

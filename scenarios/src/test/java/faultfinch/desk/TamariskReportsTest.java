@@ -119,6 +119,12 @@ class TamariskReportsTest {
         "the same 0.3 V at R13 and R14 where they join | meter | R14: drifts to 50 per cent | K11: open",
         "at U28 PA7 there's 0.3 V and on the reference board 0.5 | meter | R14: drifts to 50 per cent | K11: open",
         "U36 OUT 3.4 V, normally it is low     | meter  | U36.THR: clamps to ground through 4k7 | K11: open",
+        "149 deg on U44                        | finger | U44: reversed        | K11: open",
+        "keys E, I and A do not answer         | every  | U30.Y1/: open pin    | K11: open",
+        "freq counter on X1 OUT: nothing       | counter | X1: dead            | K11: open",
+        "U34 supply present                    | probe  | K11: open            | U34.VCC: open leg",
+        "words still readable                  | screen | U25.D4: reads low    | U9: dead",
+        "one dot column missing through every letter | screen | U25.D4: reads low | K11: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(
       String says, String look, String fault, String other) {
