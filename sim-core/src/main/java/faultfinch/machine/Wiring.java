@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Crosses from descriptions to arrays: a board, its faults and the switches that are closed become
@@ -239,11 +240,16 @@ final class Wiring {
 
   private void join() {
     supplyPins = new boolean[pinCount];
+    Set<String> fuses =
+        board.parts().stream()
+            .map(PlacedPart::ref)
+            .filter(ref -> wholeFuse(ref) && !fedThrough(ref).isEmpty())
+            .collect(Collectors.toSet());
     for (Net net : board.nets()) {
       boolean supply =
           board.supply().feeds(net.name())
               || net.name().equals(board.supply().groundNet())
-              || fused(net);
+              || net.pads().stream().anyMatch(pad -> fuses.contains(pad.ref()));
       if (supply) {
         net.pads().forEach(pad -> supplyPins[pin(pad)] = true);
       }
@@ -251,9 +257,10 @@ final class Wiring {
     parent = new int[2 * pinCount];
     Arrays.setAll(parent, i -> i);
     for (int p = 0; p < c.parts.length; p++) {
+      boolean absent = !present(p);
       for (Pin pin : c.parts[p].pinout().pins()) {
         boolean open =
-            harm.opens.contains(new Pad(c.refs[p], pin.name())) || harm.absent.contains(c.refs[p]);
+            absent || !harm.opens.isEmpty() && harm.opens.contains(new Pad(c.refs[p], pin.name()));
         if (!open) {
           unite(c.pinBase[p] + pin.bit(), padOf(c.pinBase[p] + pin.bit()));
         }
@@ -261,7 +268,7 @@ final class Wiring {
     }
     for (Net net : board.nets()) {
       for (Net.Segment s : net.segments()) {
-        if (!harm.cuts.contains(Set.of(s.from(), s.to()))) {
+        if (harm.cuts.isEmpty() || !harm.cuts.contains(Set.of(s.from(), s.to()))) {
           unite(padOf(pin(s.from())), padOf(pin(s.to())));
         }
       }
@@ -272,17 +279,18 @@ final class Wiring {
     for (Contact c : board.contacts()) {
       unite(c.onTrack() ? padOf(pin(c.one())) : pin(c.one()), pin(c.other()));
     }
+    Set<String> heads =
+        board.parts().stream()
+            .filter(
+                part -> part.type().part().pinout().pins().stream().anyMatch(Wiring::isTapeHead))
+            .map(PlacedPart::ref)
+            .collect(Collectors.toSet());
     tapeHeads =
         board.nets().stream()
-            .filter(n -> n.pads().stream().anyMatch(q -> drives(q, DriveClass.TAPE_HEAD)))
+            .filter(n -> n.pads().stream().anyMatch(q -> heads.contains(q.ref()) && isTapeHead(q)))
             .toList();
     elements();
     analogueSwitches();
-  }
-
-  /** Whether a whole fuse feeds a net from a rail, so that it is part of that rail. */
-  private boolean fused(Net net) {
-    return net.pads().stream().anyMatch(p -> wholeFuse(p.ref()) && !fedThrough(p.ref()).isEmpty());
   }
 
   private boolean wholeFuse(String ref) {
@@ -355,13 +363,16 @@ final class Wiring {
     return tapeHeads.stream().anyMatch(n -> n.pads().contains(end));
   }
 
-  private boolean drives(Pad pad, DriveClass drive) {
+  private boolean isTapeHead(Pad pad) {
     return c.parts[indexOfRef.get(pad.ref())]
         .pinout()
         .find(pad.pin())
-        .flatMap(Pin::drive)
-        .filter(drive::equals)
+        .filter(Wiring::isTapeHead)
         .isPresent();
+  }
+
+  private static boolean isTapeHead(Pin pin) {
+    return pin.drive().filter(DriveClass.TAPE_HEAD::equals).isPresent();
   }
 
   private void analogueSwitches() {
