@@ -112,7 +112,7 @@ enum Comparison {
   ECHO_NONE("echo-none") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return echo(outcome, normal).isEmpty();
+      return saysNothing(echo(outcome, normal));
     }
   },
   /** Something is to be seen, but not what was typed. */
@@ -120,7 +120,7 @@ enum Comparison {
     @Override
     boolean holds(String outcome, Normal normal) {
       String echo = echo(outcome, normal);
-      return !echo.isEmpty() && !echo.equals(word(normal));
+      return !saysNothing(echo) && !echo.equals(word(normal));
     }
   },
   ECHO_WHOLE("echo-whole") {
@@ -277,6 +277,11 @@ enum Comparison {
   private static boolean isLaidOutAlike(String outcome, Normal normal) {
     PictureText is = PictureText.of(outcome);
     return is.hasNoLetters() && is.isLaidOutAs(PictureText.of(normal.same()));
+  }
+
+  /** Stray marks are nothing that was typed. */
+  private static boolean saysNothing(String echo) {
+    return echo.chars().noneMatch(Character::isLetterOrDigit);
   }
 
   private static String word(Normal normal) {

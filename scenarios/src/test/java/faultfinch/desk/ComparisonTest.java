@@ -62,6 +62,8 @@ class ComparisonTest {
       value = {
         "echo-none; 'Good morning | 64 pages | > #' in white; true",
         "echo-none; no picture; true",
+        "echo-none; 'Good morning | 64 pages | >   !  #' in white; true",
+        "echo-part; 'Good morning | 64 pages | >   !  #' in white; false",
         "echo-none; 'Good morning | 64 pages | > hllo#' in white; false",
         "echo-part; 'Good morning | 64 pages | > hllo#' in white; true",
         "echo-part; 'Good morning | 64 pages | > hello#' in white; false",
