@@ -77,7 +77,8 @@ final class Praise {
         if (left < best) {
           best = left;
           line =
-              Texts.say("right.narrowed", route.get(i).move(), before.getAsInt(), after.getAsInt());
+              Texts.say(
+                  "right.narrowed", said(route.get(i).move()), before.getAsInt(), after.getAsInt());
         }
       }
       before = after;
@@ -85,6 +86,12 @@ final class Praise {
     if (!line.isEmpty()) {
       lines.add(line);
     }
+  }
+
+  /** A look by what was looked at. */
+  private static String said(String move) {
+    String look = Moves.LOOK.word() + ": ";
+    return move.startsWith(look) ? move.substring(look.length()) : move;
   }
 
   private int looksBeforeHands() {
