@@ -86,13 +86,21 @@ public final class Power {
       solved = new SupplySolver(branches, nodes.count());
     } while (blows(branches, solved));
     volts = solved.volts;
-    milliamps =
-        branches.isEmpty() || !(branches.get(0) instanceof Branch.Source)
-            ? 0
-            : whole(solved.currents[0]);
+    milliamps = throughJack(branches, solved);
     swing = swing(setup.seed(), feed);
     heat(branches, solved);
     kill(branches, setup);
+  }
+
+  /** What the other poles of a brick bring in comes in elsewhere. */
+  private int throughJack(List<Branch> branches, SupplySolver solved) {
+    for (int b = 0; b < branches.size(); b++) {
+      if (branches.get(b) instanceof Branch.Source source
+          && source.ref().equals(board.supply().jack())) {
+        return whole(solved.currents[b]);
+      }
+    }
+    return 0;
   }
 
   /** The board on its own brick. */

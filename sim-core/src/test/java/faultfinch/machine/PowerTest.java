@@ -121,6 +121,18 @@ class PowerTest {
     assertEquals(Set.of(), power.killed());
   }
 
+  /**
+   * On Tamarisk 12 V comes in by a jack of its own, and what it brings is no current of the other.
+   */
+  @Test
+  void currentThroughTheJack_jackOpenWhileAnotherPoleRuns_isNone() {
+    Board tamarisk = BoardReader.shipped("tamarisk");
+    Setup setup = Setup.healthy(tamarisk, 1).with(List.of(FaultKinds.parse("J1: open", tamarisk)));
+    Power power = Power.of(setup);
+    assertEquals(0, power.currentMilliamps());
+    assertTrue(power.millivolts(new Pad("J2", "+"), true).orElseThrow() > 12_000);
+  }
+
   @Test
   void railCapacitor_shorted_blowsTheFuse() {
     for (String text : List.of("C2: short", "C4: short")) {
