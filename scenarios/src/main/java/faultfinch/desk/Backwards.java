@@ -66,6 +66,11 @@ final class Backwards {
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
               + "(?-i:[A-Z]+\\d*/?))\\b)");
 
+  /** The pin of that name of other parts: "at U5 and U4 the same line reads 1.8". */
+  private static final Pattern SAME_LINE =
+      Pattern.compile(
+          "\\b(?:at|on) ([A-Z]+\\d+(?:(?:, | and |/)[A-Z]+\\d+)*),? the same (?:line|pin|signal|address|bit)\\b");
+
   /** One pin that was spoken of: "power off: that pin to ground more than 100 k". */
   private static final Pattern THAT =
       Pattern.compile(
@@ -99,7 +104,8 @@ final class Backwards {
   String inFull(String sentence) {
     String last = part;
     String here = pinsInFull.of(sentence);
-    String that = replaced(THAT, here, m -> lastPin(here.substring(0, m.start())));
+    String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
+    String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
     String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
     String ofIts = text;
@@ -164,6 +170,15 @@ final class Backwards {
         .filter(places::isPart)
         .reduce((one, other) -> other)
         .or(() -> Optional.of(before).filter(ref -> !ref.isEmpty()));
+  }
+
+  /** The pins of these parts that are called as the last one was. */
+  private Optional<String> ofOthers(MatchResult m, String before) {
+    List<String> refs = List.of(m.group(1).split(", | and |/"));
+    return lastPin(before)
+        .map(pin -> pin.substring(pin.indexOf('.') + 1))
+        .filter(pin -> refs.stream().allMatch(ref -> places.isPin(ref, pin)))
+        .map(pin -> refs.stream().map(r -> r + "." + pin).collect(Collectors.joining(" and ")));
   }
 
   /** The last pin, or line, that a text, or one before it, speaks of alone. */

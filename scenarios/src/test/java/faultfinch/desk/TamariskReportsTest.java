@@ -122,6 +122,7 @@ class TamariskReportsTest {
         "149 deg on U44                        | finger | U44: reversed        | K11: open",
         "keys E, I and A do not answer         | every  | U30.Y1/: open pin    | K11: open",
         "freq counter on X1 OUT: nothing       | counter | X1: dead            | K11: open",
+        "tape level into PA7 idles at 1.0 V at the R13/R14 junction, known good board 0.5 | meter | R14: open | K11: open",
         "U34 supply present                    | probe  | K11: open            | U34.VCC: open leg",
         "words still readable                  | screen | U25.D4: reads low    | U9: dead",
         "one dot column missing through every letter | screen | U25.D4: reads low | K11: open",
