@@ -146,6 +146,46 @@ final class Circuit {
     }
   }
 
+  /** The same parts and pins, to be wired anew. What wiring writes to is not shared. */
+  Circuit unwired() {
+    Circuit other = new Circuit();
+    other.board = board;
+    other.harm = harm;
+    other.railUp = railUp;
+    other.refs = refs;
+    other.indices.putAll(indices);
+    other.parts = parts;
+    other.alive = alive.clone();
+    other.powered = powered.clone();
+    other.groundOpen = groundOpen.clone();
+    other.readMask = readMask;
+    other.readBits = readBits;
+    other.forceMask = forceMask;
+    other.forceBits = forceBits;
+    other.risePins = risePins;
+    other.fallPins = fallPins;
+    other.wordBase = wordBase;
+    other.cellBase = cellBase;
+    other.cellMask = cellMask;
+    other.cellShift = cellShift;
+    other.caseTenths = caseTenths.clone();
+    other.wordCount = wordCount;
+    other.cellCount = cellCount;
+    other.cpu = cpu;
+    other.pinBase = pinBase;
+    other.partOf = partOf;
+    other.bitOf = bitOf;
+    other.lowMv = lowMv.clone();
+    other.lowOhm = lowOhm.clone();
+    other.highMv = highMv;
+    other.highOhm = highOhm;
+    other.collector = collector;
+    other.threshold = threshold;
+    other.technology = technology;
+    other.level = level;
+    return other;
+  }
+
   int index(String ref) {
     return indices.getOrDefault(ref, -1);
   }

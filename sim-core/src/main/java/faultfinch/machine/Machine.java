@@ -59,6 +59,10 @@ public final class Machine {
   private final Map<Set<String>, PlainCycle> wired = new LinkedHashMap<>();
 
   private int[] unreached;
+
+  /** Made when the first circuit is. */
+  private Wiring wiring;
+
   private Circuit circuit;
   private Levels levels;
   private PlainCycle plain;
@@ -261,17 +265,23 @@ public final class Machine {
   }
 
   private Circuit compile(Set<String> closed) {
+    if (wiring == null) {
+      wiring = wiring();
+    }
+    Circuit made = wiring.circuit(closed);
+    made.delays = Delays.of(made, setup, power);
+    warm(made);
+    return made;
+  }
+
+  private Wiring wiring() {
     List<Fault> all = new ArrayList<>(setup.faults());
     power.killed().forEach(ref -> all.add(new Dead(ref)));
     all.addAll(margins);
     power.blown().stream()
         .filter(this::feedsFromARail)
         .forEach(ref -> all.add(new ElementOpen(ref)));
-    Circuit made =
-        Wiring.compile(setup.board(), all, setup.out(), closed, setup.seed(), power.up());
-    made.delays = Delays.of(made, setup, power);
-    warm(made);
-    return made;
+    return new Wiring(setup.board(), all, setup.out(), setup.seed(), power.up());
   }
 
   /** Memories are as warm as the supply's heat makes them; a board just switched on is cold. */

@@ -49,10 +49,18 @@ final class Wiring {
   private List<Net> tapeHeads = List.of();
 
   private final HarmNotes harm;
-  private final Set<String> closed;
+  private Set<String> closed = Set.of();
   private final long seed;
   private final Set<String> up;
-  private final Circuit c = new Circuit();
+  private Circuit c = new Circuit();
+
+  /**
+   * What all circuits of the board begin with: parts and pins, points that tracks join, bridges.
+   */
+  private final Circuit unwired;
+
+  private final int[] joined;
+  private final List<int[]> bridges;
   private int pinCount;
   private int[] parent;
   private boolean[] supplyPins;
@@ -65,41 +73,31 @@ final class Wiring {
   private final List<int[]> couplings = new ArrayList<>();
   private final Map<Integer, List<int[]>> loads = new LinkedHashMap<>();
 
-  private Wiring(
-      Board board,
-      List<Fault> faults,
-      Set<String> out,
-      Set<String> closed,
-      long seed,
-      Set<String> up) {
-    c.railUp = up.contains(board.supply().railNet());
-    this.up = up;
-    this.board = board;
-    this.harm = new HarmNotes(board, faults);
-    out.forEach(harm::absent);
-    this.closed = closed;
-    this.seed = seed;
-  }
-
   /**
-   * Compiles.
+   * All that does not depend on which switches are closed.
    *
    * @param out references of parts taken out
-   * @param closed references of switches held closed
    * @param seed of the board's own spread: thresholds differ by pin and board
    * @param up names of the rails and poles that hold where parts work
    */
-  static Circuit compile(
-      Board board,
-      List<Fault> faults,
-      Set<String> out,
-      Set<String> closed,
-      long seed,
-      Set<String> up) {
-    return new Wiring(board, faults, out, closed, seed, up).circuit();
+  Wiring(Board board, List<Fault> faults, Set<String> out, long seed, Set<String> up) {
+    this.board = board;
+    this.harm = new HarmNotes(board, faults);
+    out.forEach(harm::absent);
+    this.seed = seed;
+    this.up = up;
+    c.railUp = up.contains(board.supply().railNet());
+    c.board = board;
+    c.harm = harm;
+    parts();
+    pins();
+    join();
+    unwired = c;
+    joined = parent;
+    bridges = List.copyOf(couplings);
   }
 
-  /** The same with all rails and poles up, or none. */
+  /** A board with all rails and poles up, or none. */
   static Circuit compile(
       Board board,
       List<Fault> faults,
@@ -112,15 +110,24 @@ final class Wiring {
       board.supply().rails().forEach(r -> all.add(r.net()));
       board.supply().poles().forEach(p -> all.add(p.net()));
     }
-    return compile(board, faults, out, closed, seed, all);
+    return new Wiring(board, faults, out, seed, all).circuit(closed);
   }
 
-  private Circuit circuit() {
-    c.board = board;
-    c.harm = harm;
-    parts();
-    pins();
-    join();
+  /**
+   * Compiles.
+   *
+   * @param held references of switches held closed
+   */
+  Circuit circuit(Set<String> held) {
+    c = unwired.unwired();
+    parent = joined.clone();
+    closed = held;
+    couplings.clear();
+    couplings.addAll(bridges);
+    railSwitches.clear();
+    loads.clear();
+    elements();
+    analogueSwitches();
     nets();
     loadsAndCouplings();
     drives();
@@ -289,8 +296,6 @@ final class Wiring {
         board.nets().stream()
             .filter(n -> n.pads().stream().anyMatch(q -> heads.contains(q.ref()) && isTapeHead(q)))
             .toList();
-    elements();
-    analogueSwitches();
   }
 
   private boolean wholeFuse(String ref) {
