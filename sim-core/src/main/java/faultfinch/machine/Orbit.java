@@ -101,6 +101,7 @@ final class Orbit {
     this.shows = like.shows;
     this.strobed = like.strobed;
     this.strobes = like.strobes;
+    this.schedule = like.schedule == null ? null : like.schedule.again();
     this.at = like.at;
   }
 
@@ -132,16 +133,16 @@ final class Orbit {
   }
 
   /**
-   * The same way in a wiring that is kin to its own, if what runs by itself is on it there; where a
-   * frame is written down that is not looked into.
+   * The same way in a wiring that is kin to its own, if what runs by itself is on it there, and in
+   * the frame that was written down, if one was.
    */
   Optional<Orbit> on(PlainCycle other, Clockwork clockwork, long cycle) {
     Orbit way = new Orbit(other, this);
-    boolean holds = schedule == null && at <= cycle && way.holds(cycle, clockwork);
-    if (holds) {
-      way.standAt(cycle);
+    if (outdated || at > cycle || !way.holds(cycle, clockwork)) {
+      return Optional.empty();
     }
-    return holds ? Optional.of(way) : Optional.empty();
+    way.standAt(cycle);
+    return way.current() ? Optional.of(way) : Optional.empty();
   }
 
   private boolean play(Reach reach, Influence influence, long cycle) {

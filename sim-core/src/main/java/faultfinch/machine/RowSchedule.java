@@ -143,6 +143,11 @@ final class RowSchedule {
         .toArray();
   }
 
+  /** The same frame, to be taken up by another wiring of the same picture half. */
+  RowSchedule again() {
+    return new RowSchedule(start, times, notedEvery);
+  }
+
   /** Whether the picture half strobes a row in time. */
   boolean strobes(int part, int row) {
     return times.strobes(part, row);

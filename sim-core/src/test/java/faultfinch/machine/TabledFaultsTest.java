@@ -19,6 +19,10 @@ class TabledFaultsTest {
   private static final List<Long> MARKS = List.of(100 * MS, 190 * MS, 455 * MS);
   private static final int CYCLES = 14_000;
 
+  /** As two keys go down and up, and in between. */
+  private static final List<Long> PRESSED =
+      List.of(799 * MS, 815 * MS, 850 * MS, 879 * MS, 900 * MS, 918 * MS, 935 * MS, 999 * MS);
+
   /** Of a run of 300 ms, which is 412,500 cycles and begins with 55 ms of reset. */
   private static final int MOST_PLAYED = 10_000;
 
@@ -33,6 +37,16 @@ class TabledFaultsTest {
   @ValueSource(strings = {"U14.1Q3: drives low", "U14.1Q1: drives high", "U19.1A4: open leg"})
   void rowsStrobedByThePictureAlone_areTabled(String fault) {
     assertTabled(fault, MOST_PLAYED_WITH_A_FRAME);
+  }
+
+  /** A key that is pressed is another wiring, and the frame that was written down goes on in it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U14.1Q3: drives low", "track U8.A1-U9.A1 and U8.A5-U9.A5: bridge"})
+  void rowsStrobedByThePictureAlone_whileKeysArePressed_agree(String fault) {
+    Setup setup = Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(fault, TAMARISK)));
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(setup, TAMARISK.exercise(), PRESSED, CYCLES).difference());
   }
 
   /** The counter stands still; nobody outside the picture half reads the clock it does not see. */
