@@ -138,7 +138,8 @@ final class Orbit {
    */
   Optional<Orbit> on(PlainCycle other, Clockwork clockwork, long cycle) {
     Orbit way = new Orbit(other, this);
-    if (outdated || at > cycle || !way.holds(cycle, clockwork)) {
+    boolean another = schedule != null && outdated;
+    if (another || at > cycle || !way.holds(cycle, clockwork)) {
       return Optional.empty();
     }
     way.standAt(cycle);
