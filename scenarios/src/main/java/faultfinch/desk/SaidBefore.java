@@ -38,7 +38,7 @@ final class SaidBefore {
   private static final Pattern FELT =
       Pattern.compile(
           "(?i)(?:and |but )?(?:(?:it|that|this|the chip|the part|the thing|its case|the case)(?: is| feels| gets| runs)? )?"
-              + "((?:very |quite |really |rather |just |only )*\\w+(?: \\w+)?)"
+              + "(?:very |quite |really |rather |just |only )*(\\w+(?: \\w+)*?)"
               + "(?: (?:on|by|with|to) (?:the |an |my )?(?:ir gun|infra ?red|thermometer|ir thermometer|touch|finger))?");
 
   /** A pin of what was named before: "5.0 V on X1 VCC, 0.2 V on OUT". */
@@ -152,8 +152,7 @@ final class SaidBefore {
   /** The part named last in the same entry with how warm it is, if a piece says no more. */
   Optional<String> felt(String text, List<String> warmths) {
     Matcher m = FELT.matcher(text);
-    boolean warmth =
-        m.matches() && Vocabulary.in(m.group(1).toLowerCase(Locale.ROOT), warmths).isPresent();
+    boolean warmth = m.matches() && warmths.contains(m.group(1).toLowerCase(Locale.ROOT));
     return warmth && !part.isEmpty() && !said.isEmpty()
         ? Optional.of(part + " is " + m.group(1))
         : Optional.empty();

@@ -44,6 +44,27 @@ class DeskTest {
     return seen.get(0);
   }
 
+  /** What names no part is of the part before; what names one, or all, is not. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "VR1 output 5.0 V, and it is very hot | finger VR1",
+        "VR1 output 5.0 V, 149 deg            | finger VR1",
+        "VR1 output 5.0 V, U5 hot             | finger U5 ",
+      })
+  void warmth_behindAPart_isOfThatPartUnlessAnotherIsNamed(String says, String look) {
+    Observation felt = noted(says).evidence().seen().get(1);
+    assertEquals(1, felt.reach().sights().size());
+    assertEquals(List.of(look), felt.reach().sights().get(0).looks());
+  }
+
+  @Test
+  void warmth_ofNothing_isOfAllParts() {
+    Observation felt = noted("VR1 output 5.0 V, nothing hot").evidence().seen().get(1);
+    assertTrue(felt.reach().every() && felt.reach().sights().size() > 5);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
