@@ -106,7 +106,15 @@ final class Deeds {
   private List<String> refs(Kind kind, String words, String typed, String small) {
     List<String> supplies = supplies(small);
     boolean supply = !supplies.isEmpty() && (kind == Kind.GOOD || kind == Kind.EXCHANGE);
-    return supply ? supplies : parts(Vocabulary.masked(small, words), typed);
+    List<String> named = supply ? List.of() : parts(Vocabulary.masked(small, words), typed);
+    boolean every =
+        kind == Kind.RESEAT
+            && named.isEmpty()
+            && Vocabulary.in(small, vocabulary.words("tried.every-socket")).isPresent();
+    if (every) {
+      return board.parts().stream().filter(PlacedPart::socketed).map(PlacedPart::ref).toList();
+    }
+    return supply ? supplies : named;
   }
 
   /** Words such as "new" tell of an exchange only right before a part, or behind it. */

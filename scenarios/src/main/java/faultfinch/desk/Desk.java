@@ -15,9 +15,18 @@ import java.util.regex.Pattern;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
+  /** "U5.A1", or "U5 A1" where nothing else can be meant. */
+  private static final String PIN_OF_IT =
+      "(?:\\.[^ ,;)]+| [A-Z]{1,4}\\d{1,2}/?| (?:RAS|CAS|WE|CS|CE|OE)/?)";
+
   /** A comma that parts two pins and nothing else. */
   private static final Pattern PINS_IN_A_ROW =
-      Pattern.compile("((?:^|[,;:(] ?|and )[A-Z]+\\d+\\.[^ ,;)]+), (?=[A-Z]+\\d+\\.\\S)");
+      Pattern.compile(
+          "((?:^|[,;:(] ?|and |on |at )[A-Z]+\\d+"
+              + PIN_OF_IT
+              + "), (?=[A-Z]+\\d+"
+              + PIN_OF_IT
+              + "(?=[ ,;.)]|$))");
 
   private final Board board;
   private final Vocabulary vocabulary;

@@ -21,6 +21,7 @@ final class Findings {
   private final Vocabulary vocabulary;
   private final Places places;
   private final LookPlaces lookPlaces;
+  private final ProbedLater probedLater;
 
   /**
    * What a phrase is made of.
@@ -40,7 +41,13 @@ final class Findings {
       Set<String> kinds,
       boolean whole) {}
 
-  Findings(Lookbook lookbook, Vocabulary vocabulary, Places places, LookPlaces lookPlaces) {
+  Findings(
+      Lookbook lookbook,
+      Vocabulary vocabulary,
+      Places places,
+      LookPlaces lookPlaces,
+      ProbedLater probedLater) {
+    this.probedLater = probedLater;
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
     this.places = places;
@@ -255,7 +262,7 @@ final class Findings {
         }
       }
       if (!outcomes.isEmpty()) {
-        sights.add(new Sight(line, List.copyOf(outcomes)));
+        sights.add(probedLater.of(new Sight(line, List.copyOf(outcomes)), small));
       } else if (every) {
         elsewhere(kind, covers, figure && !none, text)
             .ifPresent(o -> sights.add(new Sight(line, o)));

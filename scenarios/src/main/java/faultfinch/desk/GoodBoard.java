@@ -128,7 +128,12 @@ final class GoodBoard {
     int end = phrase.length();
     for (String words : vocabulary.words("good-board.from")) {
       int at = (" " + phrase.toLowerCase(Locale.ROOT) + " ").indexOf(" " + words + " ");
-      end = at > 0 ? Math.min(end, at) : end;
+      // "HS and VS pulsing": in capitals among small letters it is the name of a line.
+      boolean name =
+          at > 0
+              && phrase.startsWith(words.toUpperCase(Locale.ROOT), at)
+              && !phrase.equals(phrase.toUpperCase(Locale.ROOT));
+      end = at > 0 && !name ? Math.min(end, at) : end;
     }
     return phrase.substring(0, end);
   }

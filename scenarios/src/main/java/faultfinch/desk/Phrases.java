@@ -100,6 +100,7 @@ final class Phrases {
   private final FuseWords fuseWords;
   private final StickWords stickWords;
   private final TapeWords tapeWords;
+  private final Thermometer thermometer;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final GlyphWords glyphWords;
@@ -120,12 +121,14 @@ final class Phrases {
     fuseWords = new FuseWords(lookbook, vocabulary);
     stickWords = new StickWords(lookbook, vocabulary);
     tapeWords = new TapeWords(lookbook, vocabulary);
+    thermometer = new Thermometer(board, lookbook, places);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
     glyphWords = new GlyphWords(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
-    findings = new Findings(lookbook, vocabulary, places, lookPlaces);
+    ProbedLater probedLater = new ProbedLater(board, lookbook, vocabulary);
+    findings = new Findings(lookbook, vocabulary, places, lookPlaces, probedLater);
     whereGood = new WhereGood(lookbook, vocabulary, amounts);
     boolean types = lookPlaces.known(TYPED);
     ways =
@@ -153,6 +156,7 @@ final class Phrases {
             .or(() -> fuseWords.find(text))
             .or(() -> stickWords.find(text))
             .or(() -> tapeWords.find(text))
+            .or(() -> thermometer.find(text))
             .map(f -> new Read(List.of(f), Optional.empty()))
             .or(() -> track(text))
             .or(() -> round(small))

@@ -391,8 +391,18 @@ final class Places {
       }
     }
     boolean every = Vocabulary.in(text, vocabulary.words("every")).isPresent();
-    boolean both = BOTH.matcher(text).find();
+    boolean both = BOTH.matcher(text).find() || anyJoined(text, words);
     return several || every || both ? Place.Quantity.EVERY : Place.Quantity.SOME;
+  }
+
+  /** Whether two of the names stand in a text with nothing but an "and" between them. */
+  private static boolean anyJoined(String text, List<String> words) {
+    return words.stream()
+        .anyMatch(
+            one ->
+                words.stream()
+                    .anyMatch(
+                        other -> (" " + text + " ").contains(" " + one + " and " + other + " ")));
   }
 
   private boolean ends(String head, String word, String key) {

@@ -59,12 +59,30 @@ final class Turns {
               ""),
           new Turn(
               "\\b(?:everything|all|all text|text)(?: is| in)? white on black\\b", "all in white"),
-          // By a thermometer: what is near the room's degrees, and what nobody touches.
+          new Turn("(?-i:\\b([A-Z]{1,3}\\d+))'s (?=[a-z])", "$1 "),
           new Turn(
-              "(?<= |^)(?:at |about |around |some |just |only )*2[0-8] ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
-              "cool"),
+              "\\bcontinuity (.{3,50}?) (?:is )?(?:missing|none|not there|absent|lost)\\b",
+              "no continuity $1"),
+          // No chip is meant.
+          new Turn("\\bchip[- ](?:enable|select)(?=s?\\b)", "select"),
+          // Ohms as people say them who have an eye on the decade.
           new Turn(
-              "(?<= |^)(?:at |about |around |some |over )*(?:9\\d|1\\d\\d) ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
+              "\\b(?:(?:only |just )?(?:a few|some|several|a couple of|a good few) hundred|hundreds of) ?ohms?\\b",
+              "100 to 999 ohms"),
+          new Turn(
+              "\\b(?:(?:only |just )?(?:a few|some|several|a couple of|a good few) (?:thousand ohms?|kilo-?ohms?|kilohms?|kohms?|k)|thousands of ohms)(?= |$|,)",
+              "1 to 9.9 kohms"),
+          new Turn("\\b(?:a few |some )?tens of ohms\\b", "10 to 99 ohms"),
+          new Turn(
+              "\\b(?:a few |some )?tens of (?:k|kilo-?ohms?|kilohms?|kohms?)(?= |$|,)",
+              "10 to 99 kohms"),
+          // A chip that was taken out, and what came of it.
+          new Turn(
+              "\\b(?:pulling|removing|unplugging|taking out|lifting out) (?-i:([A-Z]+\\d+))(?: out)? (?:makes|lets|gets|got|made|let) (?:it|the board|the machine)(?: to)? (boot|start|work|run)\\b",
+              "with $1 out it $2s"),
+          // What no part of a good board gets to, of whichever part it is said.
+          new Turn(
+              "(?<= |^)(?:at |about |around |some |over )*1\\d\\d ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
               "hot"),
           new Turn("(?<= |^)(?:at |about |around |some |over )*1\\d\\d ?c(?= |$|,)", "hot"),
           // "counter on X1.OUT: nothing".
@@ -220,7 +238,14 @@ final class Turns {
           new Turn(
               "\\b([0-9a-f]{2}) (?:sent|written|put out|went out),? (?:and |but )?([0-9a-f]{2})"
                   + " (?:came back|comes back|read back|returned|received|came)\\b",
-              "wrote $1 read $2"));
+              "wrote $1 read $2"),
+          // How the board stood when ohms were read, which is so for all ohms.
+          new Turn(
+              "(?<=^|[.;:] )(?:unpowered|powered (?:down|off)|switched off|with (?:the |its )?(?:mains|power|supply|board|plug|machine) (?:off|out|unplugged|pulled|disconnected|down|removed)),? (?=.*\\b(?:ohm|ohms|kohms|ohmmeter|resistance|kiloohms|kilohms|k)\\b)",
+              ""),
+          new Turn(
+              "\\b(?:took out|taken out|pulled out|pulled|removed|unplugged|without) (?-i:([A-Z]+\\d+))(?: out)?(?:,| and)? (?:now |then )?it (boots|starts|works|runs)\\b",
+              "with $1 out it $2"));
 
   private Turns() {}
 

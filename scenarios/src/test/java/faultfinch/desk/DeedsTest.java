@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.board.PlacedPart;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Hint;
 import faultfinch.diagnosis.History;
@@ -69,6 +70,19 @@ class DeedsTest {
     Evidence evidence = of("display dark, exchanged U9, no change, reseated U2, no change");
     assertEquals(
         List.of(NEW_U9, new RepairAction(RepairAction.Kind.RESEAT, "U2")), evidence.missed());
+  }
+
+  /** The parts of this board that can be pulled, and no other. */
+  @Test
+  void everythingInSockets_reseatedInVain_isEachOfThose() {
+    List<RepairAction> missed =
+        of("display dark", "reseated all socketed chips, no change").missed();
+    assertEquals(
+        board.parts().stream()
+            .filter(PlacedPart::socketed)
+            .map(p -> new RepairAction(RepairAction.Kind.RESEAT, p.ref()))
+            .toList(),
+        missed);
   }
 
   @Test

@@ -15,6 +15,9 @@ class TurnsTest {
         "R4 reads 4,7k               | R4 reads 4.7k",
         "stations 1,2 fail           | stations 1,2 fail",
         "K11,12 V there              | K11,12 V there",
+        "took out U34, now it starts | with U34 out it starts",
+        "with the power off, 3 ohms across C1 | 3 ohms across C1",
+        "switched off, nothing more  | switched off, nothing more",
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
       })
   void whole_figureWithAComma_hasAPoint(String typed, String whole) {
@@ -29,7 +32,12 @@ class TurnsTest {
         "black box behind            | box behind",
         "black screen                | black screen",
         "U44 is about 149 deg        | U44 is hot",
-        "25 degrees                  | cool",
+        "some thousand ohms          | 1 to 9.9 kohms",
+        "only a few k                | 1 to 9.9 kohms",
+        "tens of ohms                | 10 to 99 ohms",
+        "pulling U32 makes it boot   | with U32 out it boots",
+        "chip selects of U2          | selects of U2",
+        "U2's select                 | U2 select",
         "U34 supply present          | U34.VCC high",
         "counter on X1.OUT: nothing  | counter X1.OUT no frequency",
       })

@@ -1,0 +1,87 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.diagnosis.Sight;
+import faultfinch.machine.Finger;
+import faultfinch.machine.Heat;
+import faultfinch.machine.Power;
+import faultfinch.machine.Setup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Degrees that were read of a part, as what a finger says to somebody who knows how warm the part
+ * of a good board gets: 58 degrees are much for one chip and usual for another.
+ */
+final class Thermometer {
+  private static final String FINGER = "finger ";
+
+  private static final Pattern DEGREES =
+      Pattern.compile(
+          "(?i)(?<![\\w.])(\\d{2,3})(?:\\.\\d)? ?(?:° ?c?|deg(?:s|rees?)?(?: c(?:elsius)?)?|celsius)(?![\\w])");
+
+  /** Seconds that a board is on before parts are felt. */
+  private static final int SETTLED_SECONDS = 300;
+
+  private static final long BOARD_SEED = 1;
+
+  /**
+   * Tenths of a degree by which a good part may be off: what its signals add is not counted, and
+   * instruments differ.
+   */
+  private static final int GIVE = 40;
+
+  private final Board board;
+  private final Lookbook lookbook;
+  private final Places places;
+
+  /** Worked out when somebody first reads degrees. */
+  private Optional<Heat> good = Optional.empty();
+
+  Thermometer(Board board, Lookbook lookbook, Places places) {
+    this.board = board;
+    this.lookbook = lookbook;
+    this.places = places;
+  }
+
+  /** What a phrase says of how warm parts are, if it has degrees and a part in it. */
+  Optional<Phrases.Finding> find(String text) {
+    Matcher degrees = DEGREES.matcher(text);
+    if (!degrees.find()) {
+      return Optional.empty();
+    }
+    Place place =
+        places.find(text.substring(0, degrees.start()) + text.substring(degrees.end()), true);
+    int tenths = 10 * Integer.parseInt(degrees.group(1));
+    List<Sight> sights = new ArrayList<>();
+    for (String ref : place.refs()) {
+      String look = FINGER + ref;
+      if (lookbook.looks().contains(look)) {
+        sights.add(new Sight(List.of(look), feels(ref, tenths)));
+      }
+    }
+    boolean one = sights.size() == 1;
+    return sights.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                one ? sights.get(0).looks().get(0) : FINGER.strip(), text, sights, true));
+  }
+
+  private List<String> feels(String ref, int tenths) {
+    if (good.isEmpty()) {
+      Setup healthy = Setup.healthy(board, BOARD_SEED);
+      good = Optional.of(Heat.of(Power.of(healthy), healthy));
+    }
+    int usual = good.get().caseTenths(ref, SETTLED_SECONDS);
+    TreeSet<Finger> feels = new TreeSet<>();
+    feels.add(Finger.of(tenths, usual));
+    feels.add(Finger.of(tenths, usual + GIVE));
+    return feels.stream().map(f -> f.name().toLowerCase(Locale.ROOT)).toList();
+  }
+}
