@@ -324,9 +324,11 @@ public final class Desk {
         continue;
       }
       Observation.Source source = owner ? Observation.Source.TOLD : Observation.Source.WORDS;
+      Observation.Doubt doubt =
+          stand().phrases().isAsUsual(finding, text) ? Observation.Doubt.HARDLY : bared.doubt();
       weigh(
           piece,
-          Phrases.observation(finding, source, bared.doubt(), bared.tally(), notes.repairs()),
+          Phrases.observation(finding, source, doubt, bared.tally(), notes.repairs()),
           stand().phrases().unheard(finding)
               ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());

@@ -203,12 +203,27 @@ final class LinePlaces {
   /** Lines of a group, by the first of its patterns that this board has any of. */
   private List<List<Pad>> lines(String which, Set<String> refs) {
     return Arrays.stream(which.split(ELSE))
-        .map(pins -> pins.startsWith(OWN) ? ownLines(pins, refs) : linesOf(pins, refs))
+        .map(pins -> pins.startsWith(OWN) ? ownLines(pins, refs) : nearest(pins, refs))
         .filter(
             lines ->
                 refs.isEmpty() ? !lines.isEmpty() : lines.stream().anyMatch(l -> touches(l, refs)))
         .findFirst()
         .orElse(List.of());
+  }
+
+  /**
+   * Lines of such pins. If some are at such pins of the parts that are named, those are meant: the
+   * data lines of a ROM are not the addresses that come from pins of a latch that are called so.
+   */
+  private List<List<Pad>> nearest(String pins, Set<String> refs) {
+    List<List<Pad>> lines = linesOf(pins, refs);
+    List<List<Pad>> own =
+        pins.startsWith(NET) || pins.startsWith(ROLE)
+            ? List.of()
+            : lines.stream()
+                .filter(l -> l.stream().anyMatch(p -> refs.contains(p.ref()) && isMeant(pins, p)))
+                .toList();
+    return own.isEmpty() ? lines : own;
   }
 
   /** Lines at pins of these parts themselves. */

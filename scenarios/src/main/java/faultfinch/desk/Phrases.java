@@ -8,6 +8,7 @@ import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -312,6 +313,23 @@ final class Phrases {
         .filter(way -> way.meaning().kind().equals("finger"))
         .map(Vocabulary.Way::words)
         .toList();
+  }
+
+  /**
+   * Whether a part is called warm, or hot, that is so on a good board too, and not said to be more
+   * so than usual: it may be all there is to it.
+   */
+  boolean isAsUsual(Finding finding, String text) {
+    Set<String> felt =
+        finding.sights.stream()
+            .flatMap(sight -> sight.outcomes().stream())
+            .collect(Collectors.toSet());
+    String least = felt.contains("warm") ? "warm" : "hot";
+    return Collections.disjoint(felt, List.of("normal", "cold"))
+        && Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("finger.more")).isEmpty()
+        && finding.sights.stream()
+            .flatMap(sight -> sight.looks().stream())
+            .allMatch(look -> thermometer.isUsually(look, least));
   }
 
   /** For a report that begins. */

@@ -20,6 +20,13 @@ import java.util.regex.Pattern;
  */
 final class Thermometer {
   private static final String FINGER = "finger ";
+  private static final String WARM = "warm";
+  private static final String HOT = "hot";
+
+  /** Tenths of a degree: a hand has 34 degrees itself, and at 50 it is drawn back. */
+  private static final int WARM_FROM = 400;
+
+  private static final int HOT_FROM = 500;
 
   private static final Pattern DEGREES =
       Pattern.compile(
@@ -73,12 +80,24 @@ final class Thermometer {
                 one ? sights.get(0).looks().get(0) : FINGER.strip(), text, sights, true));
   }
 
-  private List<String> feels(String ref, int tenths) {
+  /** Whether a part of a good board feels warm, or hot, to somebody who does not know it. */
+  boolean isUsually(String look, String outcome) {
+    int from = outcome.equals(HOT) ? HOT_FROM : WARM_FROM;
+    return look.startsWith(FINGER)
+        && (outcome.equals(HOT) || outcome.equals(WARM))
+        && usual(look.substring(FINGER.length())) >= from;
+  }
+
+  private int usual(String ref) {
     if (good.isEmpty()) {
       Setup healthy = Setup.healthy(board, BOARD_SEED);
       good = Optional.of(Heat.of(Power.of(healthy), healthy));
     }
-    int usual = good.get().caseTenths(ref, SETTLED_SECONDS);
+    return good.get().caseTenths(ref, SETTLED_SECONDS);
+  }
+
+  private List<String> feels(String ref, int tenths) {
+    int usual = usual(ref);
     TreeSet<Finger> feels = new TreeSet<>();
     feels.add(Finger.of(tenths, usual));
     feels.add(Finger.of(tenths, usual + GIVE));

@@ -40,7 +40,7 @@ final class Turns {
           // "5 V is 5.02", "supply is 5.1 V", "5 V rail: 4.9": the rail by its name, then what it
           // reads.
           new Turn(
-              "(?<= |^)(?:the )?(?:\\+?"
+              "(?<= |^)(?<!(?:9|12) ?v )(?<!(?:9|12) volts? )(?<!power )(?:the )?(?:\\+?"
                   + VOLTS
                   + "(?: rail| line| supply)?|(?:5 v )?supply)"
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"

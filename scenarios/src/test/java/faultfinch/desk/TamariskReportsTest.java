@@ -44,6 +44,15 @@ class TamariskReportsTest {
         .anyMatch(sight.outcomes()::contains);
   }
 
+  /** A processor is warm on every board, a gate is not. */
+  @ParameterizedTest
+  @CsvSource({"CPU is warm, HARDLY", "CPU is very hot, SURE", "U44 is warm, SURE"})
+  void part_thatIsUsuallyWarm_calledWarm_hardlyCounts(String says, Observation.Doubt doubt) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(List.of(doubt), desk.evidence().seen().stream().map(o -> o.doubt()).toList());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -138,6 +147,10 @@ class TamariskReportsTest {
         "U34's chip select is stuck high       | probe  | U39.2B: open pin      | K11: open",
         "display enable at U25 is low          | probe  | U21.DE: drives low    | K11: open",
         "voltages all ok                       | meter  | K11: open             | VR2: shorted",
+        "9 V supply measures 9.6 V under load  | meter  | K11: open             | C1: short",
+        "psu puts out 0 V                      | meter  | J1: open              | K11: open",
+        "character ROM data lines all toggle   | probe  | K11: open             | X1: dead",
+        "U26 is burning hot                    | finger | U26: reversed         | K11: open",
         "words still readable                  | screen | U25.D4: reads low    | U9: dead",
         "one dot column missing through every letter | screen | U25.D4: reads low | K11: open",
       })
