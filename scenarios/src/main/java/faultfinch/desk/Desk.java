@@ -5,6 +5,7 @@ import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
+import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -332,6 +333,14 @@ public final class Desk {
           stand().phrases().unheard(finding)
               ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());
+      stand()
+          .phrases()
+          .unsaid(finding)
+          .map(
+              f ->
+                  Phrases.observation(
+                      f, source, Observation.Doubt.HARDLY, Tally.ONCE, notes.repairs()))
+          .ifPresent(unsaid -> weigh(piece, unsaid, List.of()));
     }
   }
 

@@ -102,6 +102,7 @@ final class Phrases {
   private final StickWords stickWords;
   private final TapeWords tapeWords;
   private final Thermometer thermometer;
+  private final Unsaid unsaid;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final GlyphWords glyphWords;
@@ -122,6 +123,7 @@ final class Phrases {
     fuseWords = new FuseWords(lookbook, vocabulary);
     stickWords = new StickWords(lookbook, vocabulary);
     tapeWords = new TapeWords(lookbook, vocabulary);
+    unsaid = new Unsaid(board, lookbook);
     thermometer = new Thermometer(board, lookbook, places);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
@@ -330,6 +332,11 @@ final class Phrases {
         && finding.sights.stream()
             .flatMap(sight -> sight.looks().stream())
             .allMatch(look -> thermometer.isUsually(look, least));
+  }
+
+  /** What goes without saying beside something that was said. */
+  Optional<Finding> unsaid(Finding finding) {
+    return unsaid.beside(finding);
   }
 
   /** For a report that begins. */

@@ -109,7 +109,10 @@ class LooseReportsTest {
     Set<String> kinds = new TreeSet<>();
     for (Statement statement : desk.statements()) {
       if (statement instanceof Statement.Weighed w) {
-        kinds.add(w.observation().look().split(" ", 2)[0]);
+        // What goes without saying beside it is no look of the report's own.
+        if (!w.observation().look().contains(" another of the ")) {
+          kinds.add(w.observation().look().split(" ", 2)[0]);
+        }
       } else {
         kinds.add(KEPT);
       }

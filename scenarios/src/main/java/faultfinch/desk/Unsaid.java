@@ -1,0 +1,96 @@
+package faultfinch.desk;
+
+import faultfinch.board.Board;
+import faultfinch.board.Net;
+import faultfinch.board.Pad;
+import faultfinch.diagnosis.Sight;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What goes without saying: who names a line of a bus that stands still, or stands wrong, has seen
+ * others move. Of a board on which none does another thing would have been said.
+ */
+final class Unsaid {
+  private static final String PROBE = "probe ";
+  private static final String METER = "meter ";
+  private static final String PULSING = "pulsing";
+
+  /** Other lines of one name with numbers behind it that make a bus. */
+  private static final int FEWEST = 6;
+
+  /** Who names more of them speaks of all. */
+  private static final int MOST_NAMED = 3;
+
+  private final Lookbook lookbook;
+  private final Map<Pad, Net> netOfPad;
+  private final Map<String, List<Net>> buses;
+
+  Unsaid(Board board, Lookbook lookbook) {
+    this.lookbook = lookbook;
+    netOfPad = board.netOfPad();
+    buses =
+        board.nets().stream()
+            .filter(net -> !stem(net).equals(net.name()))
+            .collect(Collectors.groupingBy(Unsaid::stem));
+  }
+
+  private static String stem(Net net) {
+    return net.name().replaceAll("\\d+/?$", "");
+  }
+
+  /** What is to be had beside a finding, if that is of some lines of a bus and not of all. */
+  Optional<Phrases.Finding> beside(Phrases.Finding finding) {
+    List<String> looks = finding.sights().stream().flatMap(s -> s.looks().stream()).toList();
+    boolean atPins = looks.stream().allMatch(l -> l.startsWith(PROBE) || l.startsWith(METER));
+    boolean good = finding.sights().stream().anyMatch(this::isOfAGoodBoard);
+    if (!atPins || good) {
+      return Optional.empty();
+    }
+    Set<Net> named = looks.stream().flatMap(l -> netOf(l).stream()).collect(Collectors.toSet());
+    Set<String> stems = named.stream().map(Unsaid::stem).collect(Collectors.toSet());
+    if (stems.size() != 1 || named.size() > MOST_NAMED) {
+      return Optional.empty();
+    }
+    String stem = stems.iterator().next();
+    List<Net> bus = buses.getOrDefault(stem, List.of());
+    List<String> others =
+        bus.stream()
+            .filter(net -> !named.contains(net))
+            .flatMap(net -> probed(net).stream())
+            .toList();
+    // Lines of a port are numbered too, but each goes its own way.
+    return others.size() < FEWEST || others.size() < bus.size() - named.size()
+        ? Optional.empty()
+        : Optional.of(
+            new Phrases.Finding(
+                PROBE + "another of the " + stem + " lines",
+                finding.seen(),
+                List.of(new Sight(others, List.of(PULSING))),
+                true));
+  }
+
+  private boolean isOfAGoodBoard(Sight sight) {
+    return sight.looks().stream()
+        .anyMatch(look -> sight.outcomes().contains(lookbook.outcomes(look).get(0)));
+  }
+
+  private Optional<Net> netOf(String look) {
+    String[] place = look.split(" ")[1].split("\\.", 2);
+    return place.length < 2
+        ? Optional.empty()
+        : Optional.ofNullable(netOfPad.get(new Pad(place[0], place[1])));
+  }
+
+  /** A look with a probe at a line, if the line moves on a good board. */
+  private Optional<String> probed(Net net) {
+    return net.pads().stream()
+        .map(pad -> PROBE + pad.text() + " at the pin")
+        .filter(lookbook.looks()::contains)
+        .filter(look -> lookbook.outcomes(look).get(0).equals(PULSING))
+        .findFirst();
+  }
+}
