@@ -43,11 +43,16 @@ final class Figures {
     return share > 0 && whole.equals("0") ? words.say("figure.under-one") : whole;
   }
 
-  /** A share of 1 in whole per cent; what is there but rounds to none is "under 1". */
+  /**
+   * A share of 1 in whole per cent; what is there but rounds to none is "under 1", and what is not
+   * all but rounds to that is "over 99".
+   */
   static String perCent(double share, Words words) {
     String whole = whole(share);
     boolean under = share > 0 && whole.equals("0");
-    return words.say(under ? "figure.under-one-per-cent" : "figure.per-cent", whole);
+    boolean over = share < 1 && whole.equals("100");
+    String some = over ? "figure.over-99-per-cent" : "figure.per-cent";
+    return words.say(under ? "figure.under-one-per-cent" : some, whole);
   }
 
   private static String whole(double share) {

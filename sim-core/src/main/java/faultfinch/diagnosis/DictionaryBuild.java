@@ -24,9 +24,10 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 
 /**
- * Computes a dictionary by running every fault, stage by stage: one run for each group of faults
- * that do the same. Threads share the runs but rows are put together in the order of the faults:
- * any number of threads, and any number of interruptions, gives the same bytes.
+ * Computes a dictionary by running every fault in all stages: one run for each group of faults that
+ * do the same. A group has all its stages before the next begins, so that what is done can be used.
+ * Threads share the runs but rows are put together in the order of the faults: any number of
+ * threads, and any number of interruptions, gives the same bytes.
  */
 public final class DictionaryBuild {
 
@@ -151,18 +152,22 @@ public final class DictionaryBuild {
   }
 
   /**
-   * A dictionary of the faults whose runs are noted in the journal, all stages of them.
+   * A dictionary of the faults whose runs are noted in the journal or were taken over, all stages
+   * of them.
    *
    * @throws UncheckedIOException if there is no journal that can be read
    */
   public FaultDictionary soFar() {
     ExecutorService worker = Executors.newSingleThreadExecutor();
     try (BuildJournal done = BuildJournal.in(journal.orElseThrow(), origin)) {
-      DictionaryDraft draft = new DictionaryDraft(origin, boards(healthy(worker)));
+      List<List<Row>> healthy = healthy(worker);
+      DictionaryDraft draft = new DictionaryDraft(origin, boards(healthy));
       Map<String, Departure> byFault = new HashMap<>();
       for (List<Fault> group : groups) {
-        List<List<Departure>> all =
-            stages.stream().flatMap(s -> done.find(run(s, group)).stream()).toList();
+        List<List<Departure>> all = new ArrayList<>();
+        for (int stage = 0; stage < stages.size(); stage++) {
+          known(stages.get(stage), group, healthy.get(0).get(stage), done).ifPresent(all::add);
+        }
         for (int i = 0; i < group.size() && all.size() == stages.size(); i++) {
           for (List<Departure> stage : all) {
             byFault.merge(group.get(i).text(), stage.get(i), Departure::and);
@@ -198,10 +203,10 @@ public final class DictionaryBuild {
     try {
       List<List<Row>> healthy = healthy(workers);
       List<Future<List<Departure>>> runs = new ArrayList<>();
-      for (int stage = 0; stage < stages.size(); stage++) {
-        Stage at = stages.get(stage);
-        Row sound = healthy.get(0).get(stage);
-        for (List<Fault> group : groups) {
+      for (List<Fault> group : groups) {
+        for (int stage = 0; stage < stages.size(); stage++) {
+          Stage at = stages.get(stage);
+          Row sound = healthy.get(0).get(stage);
           runs.add(
               workers.submit(
                   () -> {
@@ -243,11 +248,16 @@ public final class DictionaryBuild {
         .toList();
   }
 
+  /** What need not be run: it is noted, or was taken over. */
+  private Optional<List<Departure>> known(
+      Stage stage, List<Fault> group, Row healthy, BuildJournal done) {
+    return done.find(run(stage, group))
+        .or(() -> had.flatMap(d -> d.departures(group, healthy.shows().keySet())));
+  }
+
   private List<Departure> departures(
       Stage stage, List<Fault> group, Row healthy, BuildJournal done) {
-    String run = run(stage, group);
-    return done.find(run)
-        .or(() -> had.flatMap(d -> d.departures(group, healthy.shows().keySet())))
+    return known(stage, group, healthy, done)
         .orElseGet(
             () -> {
               List<Row> rows = stage.source().rows(group, BOARD_SEEDS.get(0));
@@ -255,7 +265,7 @@ public final class DictionaryBuild {
               for (int i = 0; i < rows.size(); i++) {
                 departures.add(Departure.of(group.get(i).text(), healthy, rows.get(i)));
               }
-              done.add(run, departures);
+              done.add(run(stage, group), departures);
               return departures;
             });
   }
@@ -267,7 +277,7 @@ public final class DictionaryBuild {
       if (!progress.goOn(i, runs.size())) {
         return Optional.empty();
       }
-      List<Fault> group = groups.get(i % groups.size());
+      List<Fault> group = groups.get(i / stages.size());
       List<Departure> departures = got(group.get(0).text(), runs.set(i, null));
       for (int j = 0; j < group.size(); j++) {
         byFault.merge(group.get(j).text(), departures.get(j), Departure::and);

@@ -195,6 +195,9 @@ class TamariskDictionaryTest {
         DictionaryBuild.of(Origin.of(TAMARISK, ShippedDictionaries.MODELS), UNIVERSE, stages)
             .first(Integer.getInteger("dictionary.groups", Integer.MAX_VALUE))
             .noting(Path.of(System.getProperty("dictionary.journal")));
+    if (Boolean.getBoolean("dictionary.on")) {
+      build = build.having(shipped());
+    }
     build.run(2, (done, all) -> System.nanoTime() < end);
     FaultDictionary written = build.soFar();
     for (String left : without) {
