@@ -25,20 +25,19 @@ final class ProbedLater {
   /** Volts below which a meter shows what a probe calls low; above twice as many it is high. */
   private static final double LOW_BELOW = 0.9;
 
+  private final Board board;
   private final Lookbook lookbook;
-  private final Set<Pad> once;
-  private final Set<Pad> seldom;
   private final Vocabulary vocabulary;
 
   ProbedLater(Board board, Lookbook lookbook, Vocabulary vocabulary) {
+    this.board = board;
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
-    once = pads(board, vocabulary.words("probe.once"));
-    seldom = pads(board, vocabulary.words("probe.seldom"));
   }
 
   /** All pads of the nets that have such a name, or such a pin: a type and a name. */
-  private static Set<Pad> pads(Board board, List<String> which) {
+  private Set<Pad> pads(String key) {
+    List<String> which = vocabulary.words(key);
     Map<Pad, Net> netOfPad = board.netOfPad();
     Stream<Net> named =
         board.nets().stream()
@@ -59,6 +58,12 @@ final class ProbedLater {
 
   /** A sight at one line, with what else may have been seen there. */
   Sight of(Sight sight, String text) {
+    return sight.looks().get(0).startsWith(PROBE) ? probed(sight, text) : sight;
+  }
+
+  private Sight probed(Sight sight, String text) {
+    Set<Pad> once = pads("probe.once");
+    Set<Pad> seldom = pads("probe.seldom");
     boolean never = Vocabulary.in(text, vocabulary.words("probe.from-the-start")).isPresent();
     List<String> looks = new ArrayList<>(sight.looks());
     List<String> outcomes = new ArrayList<>(sight.outcomes());

@@ -25,17 +25,12 @@ final class Unsaid {
   /** Who names more of them speaks of all. */
   private static final int MOST_NAMED = 3;
 
+  private final Board board;
   private final Lookbook lookbook;
-  private final Map<Pad, Net> netOfPad;
-  private final Map<String, List<Net>> buses;
 
   Unsaid(Board board, Lookbook lookbook) {
+    this.board = board;
     this.lookbook = lookbook;
-    netOfPad = board.netOfPad();
-    buses =
-        board.nets().stream()
-            .filter(net -> !stem(net).equals(net.name()))
-            .collect(Collectors.groupingBy(Unsaid::stem));
   }
 
   private static String stem(Net net) {
@@ -50,13 +45,20 @@ final class Unsaid {
     if (!atPins || good) {
       return Optional.empty();
     }
-    Set<Net> named = looks.stream().flatMap(l -> netOf(l).stream()).collect(Collectors.toSet());
+    Map<Pad, Net> netOfPad = board.netOfPad();
+    Set<Net> named =
+        looks.stream()
+            .flatMap(look -> Optional.ofNullable(netOfPad.get(pad(look))).stream())
+            .collect(Collectors.toSet());
     Set<String> stems = named.stream().map(Unsaid::stem).collect(Collectors.toSet());
     if (stems.size() != 1 || named.size() > MOST_NAMED) {
       return Optional.empty();
     }
     String stem = stems.iterator().next();
-    List<Net> bus = buses.getOrDefault(stem, List.of());
+    List<Net> bus =
+        board.nets().stream()
+            .filter(net -> stem(net).equals(stem) && !stem.equals(net.name()))
+            .toList();
     List<String> others =
         bus.stream()
             .filter(net -> !named.contains(net))
@@ -78,11 +80,10 @@ final class Unsaid {
         .anyMatch(look -> sight.outcomes().contains(lookbook.outcomes(look).get(0)));
   }
 
-  private Optional<Net> netOf(String look) {
-    String[] place = look.split(" ")[1].split("\\.", 2);
-    return place.length < 2
-        ? Optional.empty()
-        : Optional.ofNullable(netOfPad.get(new Pad(place[0], place[1])));
+  private static Pad pad(String look) {
+    String place = look.split(" ")[1];
+    int dot = place.indexOf('.');
+    return new Pad(place.substring(0, Math.max(0, dot)), place.substring(dot + 1));
   }
 
   /** A look with a probe at a line, if the line moves on a good board. */
