@@ -333,15 +333,19 @@ public final class Desk {
           stand().phrases().unheard(finding)
               ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());
-      stand()
-          .phrases()
-          .unsaid(finding)
-          .map(
-              f ->
-                  Phrases.observation(
-                      f, source, Observation.Doubt.HARDLY, Tally.ONCE, notes.repairs()))
-          .ifPresent(unsaid -> weigh(piece, unsaid, List.of()));
+      stand().phrases().unsaid(finding).ifPresent(bus -> unsaid(piece, bus, source));
     }
+  }
+
+  /** One thing of each bus, however many of its lines are spoken of one by one. */
+  private void unsaid(String piece, Unsaid.Bus bus, Observation.Source source) {
+    notes.drop(bus.look());
+    bus.another()
+        .map(
+            f ->
+                Phrases.observation(
+                    f, source, Observation.Doubt.HARDLY, Tally.ONCE, notes.repairs()))
+        .ifPresent(another -> weigh(piece, another, List.of()));
   }
 
   /** A piece with what it goes on of, where it does not name that again. */

@@ -181,6 +181,20 @@ final class Notes {
     statements.add(new Statement.Weighed(said, when, observation, unheard));
   }
 
+  /** Takes back what was seen by a look, or by that look of a board that stood otherwise. */
+  void drop(String look) {
+    seen.removeIf(o -> o.look().startsWith(look));
+    for (int i = statements.size() - 1; i >= 0; i--) {
+      int at = i;
+      if (statements.get(i) instanceof Statement.Weighed w
+          && w.observation().look().startsWith(look)) {
+        statements.remove(i);
+        unsaid.replaceAll(
+            u -> u.statement > at ? new Unsaid(u.statement - 1, u.first, u.actions) : u);
+      }
+    }
+  }
+
   private static boolean exact(Observation o) {
     return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
   }

@@ -335,7 +335,7 @@ final class Phrases {
   }
 
   /** What goes without saying beside something that was said. */
-  Optional<Finding> unsaid(Finding finding) {
+  Optional<Unsaid.Bus> unsaid(Finding finding) {
     return unsaid.beside(finding);
   }
 

@@ -4,6 +4,8 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.diagnosis.Sight;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +21,7 @@ final class Unsaid {
   private static final String METER = "meter ";
   private static final String PULSING = "pulsing";
 
-  /** Other lines of one name with numbers behind it that make a bus. */
+  /** A bus has more lines of one name with numbers behind it. */
   private static final int FEWEST = 6;
 
   /** Who names more of them speaks of all. */
@@ -27,6 +29,9 @@ final class Unsaid {
 
   private final Board board;
   private final Lookbook lookbook;
+
+  /** By bus the lines that were named so far. */
+  private final Map<String, Set<Net>> namedOf = new LinkedHashMap<>();
 
   Unsaid(Board board, Lookbook lookbook) {
     this.board = board;
@@ -37,8 +42,16 @@ final class Unsaid {
     return net.name().replaceAll("\\d+/?$", "");
   }
 
-  /** What is to be had beside a finding, if that is of some lines of a bus and not of all. */
-  Optional<Phrases.Finding> beside(Phrases.Finding finding) {
+  /**
+   * What is said of a bus so far.
+   *
+   * @param look by which it is known that another line moves
+   * @param another that one does; empty if so many lines stand still that it may be all of them
+   */
+  record Bus(String look, Optional<Phrases.Finding> another) {}
+
+  /** What is to be had beside a finding that is of lines of a bus which are not as they should. */
+  Optional<Bus> beside(Phrases.Finding finding) {
     List<String> looks = finding.sights().stream().flatMap(s -> s.looks().stream()).toList();
     boolean atPins = looks.stream().allMatch(l -> l.startsWith(PROBE) || l.startsWith(METER));
     boolean good = finding.sights().stream().anyMatch(this::isOfAGoodBoard);
@@ -46,12 +59,12 @@ final class Unsaid {
       return Optional.empty();
     }
     Map<Pad, Net> netOfPad = board.netOfPad();
-    Set<Net> named =
+    Set<Net> said =
         looks.stream()
             .flatMap(look -> Optional.ofNullable(netOfPad.get(pad(look))).stream())
             .collect(Collectors.toSet());
-    Set<String> stems = named.stream().map(Unsaid::stem).collect(Collectors.toSet());
-    if (stems.size() != 1 || named.size() > MOST_NAMED) {
+    Set<String> stems = said.stream().map(Unsaid::stem).collect(Collectors.toSet());
+    if (stems.size() != 1) {
       return Optional.empty();
     }
     String stem = stems.iterator().next();
@@ -59,20 +72,23 @@ final class Unsaid {
         board.nets().stream()
             .filter(net -> stem(net).equals(stem) && !stem.equals(net.name()))
             .toList();
+    Set<Net> named = namedOf.computeIfAbsent(stem, s -> new LinkedHashSet<>());
+    named.addAll(said);
     List<String> others =
         bus.stream()
             .filter(net -> !named.contains(net))
             .flatMap(net -> probed(net).stream())
             .toList();
+    String look = PROBE + "another of the " + stem + " lines";
     // Lines of a port are numbered too, but each goes its own way.
-    return others.size() < FEWEST || others.size() < bus.size() - named.size()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                PROBE + "another of the " + stem + " lines",
-                finding.seen(),
-                List.of(new Sight(others, List.of(PULSING))),
-                true));
+    boolean together = others.size() == bus.size() - named.size() && bus.size() > FEWEST;
+    return Optional.of(
+        new Bus(
+            look,
+            Optional.of(named)
+                .filter(n -> together && n.size() <= MOST_NAMED && !others.isEmpty())
+                .map(n -> new Sight(others, List.of(PULSING)))
+                .map(s -> new Phrases.Finding(look, finding.seen(), List.of(s), true))));
   }
 
   private boolean isOfAGoodBoard(Sight sight) {

@@ -67,6 +67,21 @@ class DeskTest {
     }
   }
 
+  /** One by one they are four lines too, and of two the other six are left. */
+  @Test
+  void linesOfABus_namedOneByOne_leaveOneThingUnsaidOrNothing() {
+    List<Observation> two = noted("D5 stuck low", "D3 stuck low").evidence().seen();
+    List<Observation> unsaid = two.stream().filter(DeskTest::isUnsaid).toList();
+    assertEquals(1, unsaid.size());
+    assertEquals(6, unsaid.get(0).reach().sights().get(0).looks().size());
+    List<Observation> four =
+        noted("D0 low, D1 low", "D2 stuck low", "D3 stuck low").evidence().seen();
+    assertEquals(List.of(), four.stream().filter(DeskTest::isUnsaid).toList());
+    List<Statement> between =
+        noted("D5 stuck low", "exchanged U9", "display dark", "D3 stuck low").statements();
+    assertEquals(1, between.stream().filter(s -> s instanceof Statement.Tried).count());
+  }
+
   private static Observation only(String says) {
     List<Observation> seen =
         noted(says).evidence().seen().stream().filter(o -> !isUnsaid(o)).toList();
