@@ -338,7 +338,7 @@ public final class Desk {
   }
 
   /** One thing of each bus, however many of its lines are spoken of one by one. */
-  private void unsaid(String piece, Unsaid.Bus bus, Observation.Source source) {
+  private void unsaid(String piece, OtherLines.Bus bus, Observation.Source source) {
     notes.drop(bus.look());
     bus.another()
         .map(

@@ -252,7 +252,8 @@ final class LinePlaces {
         .toList();
   }
 
-  private List<List<Pad>> linesOf(String pins, Set<String> refs) {
+  /** Lines with such pins, or nets of such names; of these parts, if any are named. */
+  List<List<Pad>> linesOf(String pins, Set<String> refs) {
     if (pins.startsWith(NET)) {
       String name = pins.substring(NET.length());
       return board.nets().stream()

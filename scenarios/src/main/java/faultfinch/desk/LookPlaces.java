@@ -62,6 +62,15 @@ final class LookPlaces {
         .toList();
   }
 
+  /** The pad of a look at a pin, whichever the instrument; empty if it is of no pin. */
+  static Optional<Pad> padOf(String look) {
+    String[] words = look.split(" ");
+    int dot = words.length < 2 ? -1 : words[1].indexOf('.');
+    return dot > 0
+        ? Optional.of(new Pad(words[1].substring(0, dot), words[1].substring(dot + 1)))
+        : Optional.empty();
+  }
+
   /** The first pad of a line at which such a look can be made, or all of them if none can. */
   List<Pad> first(String kind, List<Pad> line) {
     return line.stream()

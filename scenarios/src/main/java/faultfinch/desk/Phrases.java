@@ -102,7 +102,7 @@ final class Phrases {
   private final StickWords stickWords;
   private final TapeWords tapeWords;
   private final Thermometer thermometer;
-  private final Unsaid unsaid;
+  private final OtherLines otherLines;
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final GlyphWords glyphWords;
@@ -123,14 +123,14 @@ final class Phrases {
     fuseWords = new FuseWords(lookbook, vocabulary);
     stickWords = new StickWords(lookbook, vocabulary);
     tapeWords = new TapeWords(lookbook, vocabulary);
-    unsaid = new Unsaid(board, lookbook);
+    otherLines = new OtherLines(board, lookbook);
     thermometer = new Thermometer(board, lookbook, places);
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
     glyphWords = new GlyphWords(lookbook, vocabulary);
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
-    ProbedLater probedLater = new ProbedLater(board, lookbook, vocabulary);
+    ProbedLater probedLater = new ProbedLater(places, lookbook, vocabulary);
     findings = new Findings(lookbook, vocabulary, places, lookPlaces, probedLater);
     whereGood = new WhereGood(lookbook, vocabulary, amounts);
     boolean types = lookPlaces.known(TYPED);
@@ -335,8 +335,8 @@ final class Phrases {
   }
 
   /** What goes without saying beside something that was said. */
-  Optional<Unsaid.Bus> unsaid(Finding finding) {
-    return unsaid.beside(finding);
+  Optional<OtherLines.Bus> unsaid(Finding finding) {
+    return otherLines.beside(finding);
   }
 
   /** For a report that begins. */

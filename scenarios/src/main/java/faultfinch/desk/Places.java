@@ -395,6 +395,14 @@ final class Places {
     return several || every || both ? Place.Quantity.EVERY : Place.Quantity.SOME;
   }
 
+  /** All pads of the lines that the vocabulary calls so. */
+  Set<Pad> padsOn(List<String> lines) {
+    return lines.stream()
+        .flatMap(line -> linePlaces.linesOf(line, Set.of()).stream())
+        .flatMap(List::stream)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** Whether two of the names stand in a text with nothing but an "and" between them. */
   private static boolean anyJoined(String text, List<String> words) {
     return words.stream()

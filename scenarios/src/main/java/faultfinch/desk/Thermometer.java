@@ -32,9 +32,6 @@ final class Thermometer {
       Pattern.compile(
           "(?i)(?<![\\w.])(\\d{2,3})(?:\\.\\d)? ?(?:° ?c?|deg(?:s|rees?)?(?: c(?:elsius)?)?|celsius)(?![\\w])");
 
-  /** Seconds that a board is on before parts are felt. */
-  private static final int SETTLED_SECONDS = 300;
-
   private static final long BOARD_SEED = 1;
 
   /**
@@ -93,7 +90,7 @@ final class Thermometer {
       Setup healthy = Setup.healthy(board, BOARD_SEED);
       good = Optional.of(Heat.of(Power.of(healthy), healthy));
     }
-    return good.get().caseTenths(ref, SETTLED_SECONDS);
+    return good.get().caseTenths(ref, Finger.SETTLED_SECONDS);
   }
 
   private List<String> feels(String ref, int tenths) {

@@ -54,6 +54,7 @@ class DeskTest {
         "D5 pulsing                  | ",
         "data lines stuck low        | ",
         "D0, D1, D2 and D3 stuck low | ",
+        "one of the data lines is stuck low | ",
         "IRQ stuck low               | ",
       })
   void lineOfABus_thatStandsStill_leavesUnsaidThatAnotherMoves(String says, String bus) {

@@ -1,12 +1,12 @@
 package faultfinch.bench;
 
+import faultfinch.machine.Finger;
 import faultfinch.machine.Machine;
 import faultfinch.symptom.Watching;
 import java.util.List;
 
 /** A thermometer that reads the case of a part from a distance. */
 final class InfraRed implements Act {
-  private static final int SETTLED_SECONDS = 300;
   private static final int AIR_TENTHS = 250;
   private static final long MILLISECOND = 1_000_000;
 
@@ -26,6 +26,6 @@ final class InfraRed implements Act {
     }
     Machine machine = new Machine(patient.setup(), Watching.KIND);
     machine.runTo(Watching.readyMilliseconds(machine.board()) * MILLISECOND);
-    return Dial.celsius(machine.caseTenths(ref, SETTLED_SECONDS));
+    return Dial.celsius(machine.caseTenths(ref, Finger.SETTLED_SECONDS));
   }
 }

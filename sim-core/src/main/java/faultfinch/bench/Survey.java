@@ -3,6 +3,7 @@ package faultfinch.bench;
 import faultfinch.bench.Reading.Words;
 import faultfinch.board.Board;
 import faultfinch.board.Pad;
+import faultfinch.machine.Finger;
 import faultfinch.machine.Frames;
 import faultfinch.machine.Heat;
 import faultfinch.machine.Machine;
@@ -35,7 +36,6 @@ public final class Survey {
   private static final int LAST_CYCLES = 16;
 
   /** Cases have settled after about four minutes. */
-  private static final int SETTLED_SECONDS = 300;
 
   /** A case above 60 degrees burns. */
   private static final int BURNS_TENTHS = 600;
@@ -348,8 +348,8 @@ public final class Survey {
 
   private Reading touch(Heat heat, String ref) {
     return new Reading.Touch(
-        heat.finger(ref, SETTLED_SECONDS, healthyHeat),
-        heat.caseTenths(ref, SETTLED_SECONDS) > BURNS_TENTHS);
+        heat.finger(ref, Finger.SETTLED_SECONDS, healthyHeat),
+        heat.caseTenths(ref, Finger.SETTLED_SECONDS) > BURNS_TENTHS);
   }
 
   private static Reading volts(Machine machine, Levels levels, Legs legs, Pad pad) {

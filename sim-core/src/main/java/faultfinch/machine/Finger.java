@@ -7,6 +7,9 @@ public enum Finger {
   WARM,
   HOT;
 
+  /** Seconds that a board is on before its parts are felt. */
+  public static final int SETTLED_SECONDS = 300;
+
   /**
    * Compares.
    *

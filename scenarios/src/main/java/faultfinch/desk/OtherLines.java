@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  * What goes without saying: who names a line of a bus that stands still, or stands wrong, has seen
  * others move. Of a board on which none does another thing would have been said.
  */
-final class Unsaid {
+final class OtherLines {
   private static final String PROBE = "probe ";
   private static final String METER = "meter ";
   private static final String PULSING = "pulsing";
@@ -33,7 +33,7 @@ final class Unsaid {
   /** By bus the lines that were named so far. */
   private final Map<String, Set<Net>> namedOf = new LinkedHashMap<>();
 
-  Unsaid(Board board, Lookbook lookbook) {
+  OtherLines(Board board, Lookbook lookbook) {
     this.board = board;
     this.lookbook = lookbook;
   }
@@ -55,15 +55,17 @@ final class Unsaid {
     List<String> looks = finding.sights().stream().flatMap(s -> s.looks().stream()).toList();
     boolean atPins = looks.stream().allMatch(l -> l.startsWith(PROBE) || l.startsWith(METER));
     boolean good = finding.sights().stream().anyMatch(this::isOfAGoodBoard);
-    if (!atPins || good) {
+    // "One of the data lines" names none.
+    boolean open = !finding.every() && finding.sights().size() > 1;
+    if (!atPins || good || open) {
       return Optional.empty();
     }
     Map<Pad, Net> netOfPad = board.netOfPad();
     Set<Net> said =
         looks.stream()
-            .flatMap(look -> Optional.ofNullable(netOfPad.get(pad(look))).stream())
+            .flatMap(look -> LookPlaces.padOf(look).map(netOfPad::get).stream())
             .collect(Collectors.toSet());
-    Set<String> stems = said.stream().map(Unsaid::stem).collect(Collectors.toSet());
+    Set<String> stems = said.stream().map(OtherLines::stem).collect(Collectors.toSet());
     if (stems.size() != 1) {
       return Optional.empty();
     }
@@ -94,12 +96,6 @@ final class Unsaid {
   private boolean isOfAGoodBoard(Sight sight) {
     return sight.looks().stream()
         .anyMatch(look -> sight.outcomes().contains(lookbook.outcomes(look).get(0)));
-  }
-
-  private static Pad pad(String look) {
-    String place = look.split(" ")[1];
-    int dot = place.indexOf('.');
-    return new Pad(place.substring(0, Math.max(0, dot)), place.substring(dot + 1));
   }
 
   /** A look with a probe at a line, if the line moves on a good board. */
