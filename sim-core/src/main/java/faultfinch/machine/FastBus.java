@@ -38,11 +38,6 @@ final class FastBus extends CycleBus {
   /** So many wirings are remembered that are no kin. */
   private static final int LORES = 4;
 
-  /** Cycles until a way is looked for again; doubled each time none is found, so far at most. */
-  private static final int LOOKED_AGAIN = 20_000;
-
-  private static final int MOST_PATIENCE = 16;
-
   /**
    * Cycles until it is asked again whether a locked processor stands: levels held are lost by then.
    */
@@ -130,10 +125,7 @@ final class FastBus extends CycleBus {
   private RowClocks rowClocks;
   private Takings takings;
 
-  private int patience = LOOKED_AGAIN;
-
-  /** Before this cycle no way is looked for again. */
-  private long lookAgainAt;
+  private final Searches searches = new Searches();
 
   /** From this cycle on all is played, so that what takes data stands right at the end of a run. */
   private long takersFrom = Long.MAX_VALUE;
@@ -165,11 +157,10 @@ final class FastBus extends CycleBus {
     lines = new HeldLines(c);
     liveAt = core.cycle - 1;
     settling = SETTLING;
-    orbit = null;
+    endOrbit();
     steadyAt = -1;
     standAgainAt = 0;
-    // What was looked for in vain just now is not found for a key.
-    lookAgainAt = patience == LOOKED_AGAIN ? 0 : lookAgainAt;
+    searches.rewired();
     clockwork = shortcuts.reach().clockwork.any();
     rowClocks = new RowClocks(plain);
     takings = new Takings(shortcuts.gates());
@@ -259,7 +250,7 @@ final class FastBus extends CycleBus {
 
   /** Whether a cycle may soon not be played; until then nothing is worked out for that. */
   private boolean hopes() {
-    boolean runs = orbit != null || (clockwork ? core.cycle >= lookAgainAt : rowClocks.none());
+    boolean runs = orbit != null || (clockwork ? searches.due(core.cycle) : rowClocks.none());
     return runs && (core.locked || !shortcuts.refused());
   }
 
@@ -609,18 +600,18 @@ final class FastBus extends CycleBus {
   }
 
   private void find(long cycle) {
-    Orbit found = knownWay(cycle).or(() -> shortcuts.orbit(cycle)).orElse(null);
+    Optional<Orbit> known = knownWay(cycle);
+    Orbit found = known.or(() -> shortcuts.orbit(cycle)).orElse(null);
     if (found != null) {
       ways.put(plain, found);
       orbit = found;
       orbit.begin(cycle);
       orbit.watchPicture(overlooked != null);
       plain.levels.refreshed = found.strobed();
-      patience = LOOKED_AGAIN;
+      searches.found(cycle, known.isPresent() ? 0 : found.played());
       slowMoved();
     } else {
-      lookAgainAt = cycle + patience;
-      patience = Math.min(2 * patience, LOOKED_AGAIN * MOST_PATIENCE);
+      searches.inVain(cycle);
     }
   }
 
@@ -640,6 +631,13 @@ final class FastBus extends CycleBus {
     }
     noteRows();
     plain.levels.refreshed = null;
+    endOrbit();
+  }
+
+  private void endOrbit() {
+    if (orbit != null) {
+      searches.lost(core.cycle);
+    }
     orbit = null;
   }
 
@@ -766,7 +764,7 @@ final class FastBus extends CycleBus {
       // Who looks sees what runs by itself in every cycle, as with the plain machine.
       return;
     }
-    if (orbit == null && core.cycle >= lookAgainAt) {
+    if (orbit == null && searches.due(core.cycle)) {
       find(core.cycle);
     }
     long to = Math.min(cycle, nextShown()) - FRESH;

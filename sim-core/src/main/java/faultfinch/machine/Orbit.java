@@ -31,6 +31,8 @@ final class Orbit {
   private long start;
 
   private int length;
+
+  private int played;
   private long[][] words;
 
   /** Steps that each counting part has taken in a round before each of its cycles. */
@@ -190,7 +192,9 @@ final class Orbit {
         counts.add(counts(levels));
         keep(found, counts, moved);
         strobes = new StrobeTimes(c, surely);
-        return lasts(plain.levels) && (covered(swayed) || scheduled());
+        boolean runs = lasts(plain.levels) && (covered(swayed) || scheduled());
+        played = length + (schedule == null ? 0 : schedule.played());
+        return runs;
       }
     }
     return false;
@@ -403,6 +407,11 @@ final class Orbit {
   /** Whether something else has a say in a pin, if only by what it left on a net that floats. */
   private static boolean swayed(Levels levels, Influence eyes, int p, long pin) {
     return eyes.swayed(p, pin) || levels.keeps(p, pin);
+  }
+
+  /** Cycles that were played to find it; 0 of one that is the way of another wiring too. */
+  int played() {
+    return played;
   }
 
   /** Cycles in which it comes round. */

@@ -23,15 +23,20 @@ final class RowSchedule {
 
   private final long start;
   private final StrobeTimes times;
+
+  /** Cycles that were played to write it down. */
+  private final int played;
+
   private final long notedEvery;
   private long notedAt;
 
   /** The cycle at which the frame was last taken up. */
   private long from;
 
-  private RowSchedule(long start, StrobeTimes times, long notedEvery) {
+  private RowSchedule(long start, StrobeTimes times, int played, long notedEvery) {
     this.start = start;
     this.times = times;
+    this.played = played;
     this.notedEvery = notedEvery;
     this.notedAt = start;
     this.from = start;
@@ -132,7 +137,7 @@ final class RowSchedule {
       }
     }
     long every = (long) (shortest / NOTED / plain.levels.cycleNanoseconds());
-    return Optional.of(new RowSchedule(cycle, times, every));
+    return Optional.of(new RowSchedule(cycle, times, 2 * strobed.size(), every));
   }
 
   /** The stored words of counting parts that say which addresses they show from here on. */
@@ -145,7 +150,11 @@ final class RowSchedule {
 
   /** The same frame, to be taken up by another wiring of the same picture half. */
   RowSchedule again() {
-    return new RowSchedule(start, times, notedEvery);
+    return new RowSchedule(start, times, 0, notedEvery);
+  }
+
+  int played() {
+    return played;
   }
 
   /** Whether the picture half strobes a row in time. */

@@ -9,6 +9,7 @@ import faultfinch.fault.FaultKinds;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /**
  * Where a sweep found that the machines differ, one test each, as small as the difference allows.
@@ -107,6 +108,22 @@ class FoundInTheSweepTest {
     for (long at = 54 * MS; at < 57 * MS; at += 700) {
       machine.runTo(at);
     }
+    assertEquals(Standing.RUNS, machine.standing());
+  }
+
+  /**
+   * A processor that disturbs the frame in every instruction: writing it down takes a third of a
+   * second, and lasts for two cycles. Looked for each time, this would take some five minutes.
+   */
+  @Test
+  @Timeout(60)
+  void frameThatIsLostAtOnce_isNotWrittenDownAgainAndAgain() {
+    Machine machine =
+        new Machine(
+            Setup.healthy(TAMARISK, 1)
+                .with(List.of(FaultKinds.parse("U41.3B-U41.4Y: bridge", TAMARISK))),
+            Machine.Kind.FAST);
+    machine.runTo(76 * MS);
     assertEquals(Standing.RUNS, machine.standing());
   }
 
