@@ -456,10 +456,11 @@ final class Orbit {
       long[] shows = part.addressing(pins);
       long[] pictures = part.picturing(pins);
       boolean cells = Arrays.equals(cellsOf(k), cellsThen[k]);
+      boolean steered = cells || Arrays.equals(part.steering(pins), steeringThen(k));
       System.arraycopy(wordsThen[k], 0, plain.store.words(), c.wordBase[counters[k]], real.length);
       advance(k, steps(k, cycle) - steps(k, at), 0);
       alike &= cells && Arrays.equals(real, wordsOf(k));
-      current &= cells && Arrays.equals(shows, part.addressing(pins));
+      current &= steered && Arrays.equals(shows, part.addressing(pins));
       boolean turned = !cells || !Arrays.equals(pictures, part.picturing(pins));
       disturbed |= turned;
       turns += turned ? 1 : 0;
@@ -499,6 +500,16 @@ final class Orbit {
     int p = counters[counter];
     int from = c.cellBase[p];
     return Arrays.copyOfRange(plain.store.cells(), from, from + c.parts[p].pinout().cellCount());
+  }
+
+  /** What steered a counting part when it was last remembered. */
+  private long[] steeringThen(int counter) {
+    int p = counters[counter];
+    byte[] now = cellsOf(counter);
+    System.arraycopy(cellsThen[counter], 0, plain.store.cells(), c.cellBase[p], now.length);
+    long[] then = ((Counting) c.parts[p]).steering(plain.levels.pins[p]);
+    System.arraycopy(now, 0, plain.store.cells(), c.cellBase[p], now.length);
+    return then;
   }
 
   private long advance(int counter, long count, long watched) {

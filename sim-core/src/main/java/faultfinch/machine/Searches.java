@@ -10,6 +10,9 @@ final class Searches {
 
   private static final int MOST_PATIENCE = 16 * AGAIN;
 
+  /** A way that ends sooner than this ends in a flurry of writes to registers, which goes on. */
+  private static final int FLURRY = 500;
+
   private int patience = AGAIN;
 
   /** Before this cycle no way is looked for again. */
@@ -44,7 +47,9 @@ final class Searches {
 
   /** The way last found ends at a cycle. What was not worth it is put off for as long. */
   void lost(long cycle) {
-    owed = Math.max(0, owed - (cycle - foundAt));
-    againAt = owed > AGAIN ? cycle + owed : againAt;
+    long lasted = cycle - foundAt;
+    owed = Math.max(0, owed - lasted);
+    long pause = owed > AGAIN ? owed : lasted < FLURRY ? FLURRY : 0;
+    againAt = Math.max(againAt, cycle + pause);
   }
 }

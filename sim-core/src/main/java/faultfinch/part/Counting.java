@@ -24,6 +24,9 @@ public interface Counting {
    */
   long[] addressing(Pins pins);
 
+  /** Of its registers what the addresses in this and all later steps depend on. */
+  long[] steering(Pins pins);
+
   /**
    * What is stored of that on which all that it shows in this and all later steps depends, while
    * its registers stay; an interrupt is left out, and what its registers are read as.

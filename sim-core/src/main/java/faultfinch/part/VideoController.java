@@ -136,6 +136,17 @@ public final class VideoController extends BusDevice implements Counting {
     return addressing;
   }
 
+  /** All but those of the cursor, and of those that show and interrupt what shows cells. */
+  @Override
+  public long[] steering(Pins pins) {
+    long[] steering = new long[REGISTERS.count()];
+    for (int at = 0; at < steering.length; at++) {
+      boolean cursor = at == CURSOR || at == CURSOR + 1;
+      steering[at] = cursor ? 0 : register(pins, at) & (at == LOOK ? 1 : -1);
+    }
+    return steering;
+  }
+
   @Override
   public long[] picturing(Pins pins) {
     int look = register(pins, LOOK);

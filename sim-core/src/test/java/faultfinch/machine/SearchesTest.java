@@ -51,11 +51,15 @@ class SearchesTest {
     assertTrue(searches.due(56_000));
   }
 
-  /** A round of 512 cycles is soon found again, also if it hardly lasts. */
+  /** A round of 512 cycles is soon found again: 500 cycles later if it hardly lasted. */
   @Test
-  void cheapOne_isDueAtOnce() {
+  void cheapOne_isDueWhenAFlurryIsOver() {
     searches.found(1_000, 512);
-    searches.lost(1_010);
-    assertTrue(searches.due(1_010));
+    searches.lost(1_499);
+    assertFalse(searches.due(1_998));
+    assertTrue(searches.due(1_999));
+    searches.found(2_000, 512);
+    searches.lost(2_500);
+    assertTrue(searches.due(2_500));
   }
 }

@@ -169,6 +169,14 @@ final class BenchPins implements Pins {
     return picturing;
   }
 
+  /** Of its registers what the addresses depend on that a part that counts shows. */
+  long[] steering() {
+    verb = Verb.COMMIT;
+    long[] steering = ((Counting) part).steering(this);
+    verb = Verb.NONE;
+    return steering;
+  }
+
   /** Levels after the last settling; a pin that lets go shows high. */
   long shown() {
     return levels | ~driven;

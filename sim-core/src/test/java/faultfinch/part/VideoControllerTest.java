@@ -1,9 +1,16 @@
 package faultfinch.part;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import faultfinch.signal.Phase;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A picture of 36 columns and 20 rows of 12 lines. Line: 36 + 3 + 3 + 2 = 44 slots; frame: 240 + 24
@@ -51,6 +58,40 @@ class VideoControllerTest {
       assertEquals(column >= 39 && column < 42 ? 'L' : 'H', bench.out("HS/"), "slot " + i);
       slot();
     }
+  }
+
+  /** Cursor on, elsewhere, of other lines, blinking; interrupts asked for. */
+  @Test
+  void registersOfTheCursor_steerNoAddress() {
+    standard();
+    long[] steering = bench.steering();
+    List<String> shown = new ArrayList<>();
+    for (int i = 0; i < FRAME; i++) {
+      shown.add(addresses());
+      slot();
+    }
+    write(11, 0x96);
+    write(12, 0xA0);
+    write(13, 0x0F);
+    assertArrayEquals(steering, bench.steering());
+    for (int i = 0; i < FRAME; i++) {
+      assertEquals(shown.get(i), addresses(), "slot " + i);
+      slot();
+    }
+  }
+
+  /** Spans, lines of a row, where the picture begins, and whether it shows. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 13})
+  void everyOtherRegister_steers(int register) {
+    standard();
+    long[] steering = bench.steering();
+    write(register, STANDARD[register] ^ 1);
+    assertFalse(Arrays.equals(steering, bench.steering()));
+  }
+
+  private String addresses() {
+    return bench.outBus("VA") + " " + bench.outBus("RA") + bench.out("OD/") + bench.out("DE");
   }
 
   @Test
