@@ -82,6 +82,14 @@ final class Amounts {
           .orElse(Double.POSITIVE_INFINITY);
     }
 
+    /** By how many decades an outcome is off this; 0 if it holds some of it. */
+    double decades(String outcome) {
+      return span(kind, outcome)
+          .map(s -> s[0] > to ? StrictMath.log10(s[0] / to) : StrictMath.log10(from / s[1]))
+          .map(off -> Math.max(0, off))
+          .orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Whether an outcome is as far off as the nearest one, or hardly farther. */
     boolean isAboutAsFar(String outcome, double nearest) {
       return distance(outcome) <= Math.max(AS_FAR * nearest, OF_FIGURE * Math.abs(to));

@@ -84,6 +84,19 @@ final class Backwards {
   private static final Pattern OF_A_PART =
       Pattern.compile("(?i)\\b(?:of|on|at|off|from) (?:the )?(?:[a-z]{2,} ){0,3}[A-Z]+\\d+\\b");
 
+  /** Of several chips that were spoken of: "RAS/ ok at the RAMs. Pin 15 on all eight is high". */
+  private static final Pattern OF_ALL =
+      Pattern.compile(
+          "(?i)\\b(pin|leg) (\\w+/?) (?:on|of|at) (?:all|each|every one)(?: of)?(?: them)?(?: (?:two|three|four|five|six|seven|eight))?(?=:|,| (?:is|are|stays?|sits?|reads?|shows?)\\b|$)");
+
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "(?i)\\b(?:rams|ram chips|memories|memory chips|drams|4164s|multiplexers|muxes|roms|eproms)\\b");
+
+  /** A part by what it is: "12 V present on the op-amp. Its pin 1 sits at 2.5 V". */
+  private static final Pattern DESCRIBED =
+      Pattern.compile("(?i)\\bthe ([a-z][a-z0-9/-]*(?: [a-z0-9/-]+){0,3})");
+
   private final Places places;
   private final PinsInFull pinsInFull;
   private String part = "";
@@ -103,7 +116,9 @@ final class Backwards {
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
     String last = part;
-    String here = pinsInFull.of(sentence);
+    String here =
+        pinsInFull.of(
+            replaced(OF_ALL, sentence, m -> ofSeveral(m, sentence.substring(0, m.start()))));
     String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
     String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
@@ -121,7 +136,7 @@ final class Backwards {
             PIN_ALONE,
             text,
             m ->
-                called(listed, m.start(), last)
+                ofAny(listed, m.start(), last)
                     .filter(ref -> places.isPin(ref, m.group(2)))
                     .map(ref -> ref + " pin " + m.group(2)));
     String numbered = text;
@@ -135,7 +150,11 @@ final class Backwards {
                     : ofAny(numbered, m.start(), last)
                         .filter(ref -> !isBehind(numbered, m.start(), ref))
                         .flatMap(ref -> pinsInFull.pin(ref, m.group())));
-    part = called(text, text.length(), last).orElse("");
+    String ofOthers = last;
+    part =
+        called(text, text.length(), "")
+            .or(() -> described(ofIts).reduce((one, other) -> other))
+            .orElse(ofOthers);
     sentences.add(text);
     subject =
         REF.matcher(text)
@@ -143,6 +162,7 @@ final class Backwards {
             .map(MatchResult::group)
             .filter(places::isPart)
             .findFirst()
+            .or(() -> described(ofIts).findFirst())
             .orElse(subject);
     return text;
   }
@@ -170,6 +190,29 @@ final class Backwards {
         .filter(places::isPart)
         .reduce((one, other) -> other)
         .or(() -> Optional.of(before).filter(ref -> !ref.isEmpty()));
+  }
+
+  /** The parts that a text calls by what they are, each the only one of its kind. */
+  private Stream<String> described(String text) {
+    return DESCRIBED.matcher(text).results().flatMap(m -> described(m).stream());
+  }
+
+  private Optional<String> described(MatchResult m) {
+    String words = m.group(1);
+    Optional<String> found = places.theOne(words);
+    while (found.isEmpty() && words.contains(" ")) {
+      words = words.substring(0, words.lastIndexOf(' '));
+      found = places.theOne(words);
+    }
+    return found;
+  }
+
+  /** That pin of all chips of a kind that was spoken of. */
+  private Optional<String> ofSeveral(MatchResult m, String before) {
+    return Stream.concat(sentences.stream(), Stream.of(before))
+        .flatMap(text -> SEVERAL.matcher(text).results())
+        .reduce((one, other) -> other)
+        .map(kind -> m.group(1) + " " + m.group(2) + " of all " + kind.group());
   }
 
   /** The pins of these parts that are called as the last one was. */

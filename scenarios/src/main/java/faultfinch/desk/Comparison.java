@@ -66,7 +66,9 @@ enum Comparison {
   LEGIBLE("legible") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return SOME_WORD.holds(outcome, normal) || isLaidOutAlike(outcome, normal);
+      return SOME_WORD.holds(outcome, normal)
+          || isLaidOutAlike(outcome, normal)
+          || PictureText.of(outcome).isSpelt();
     }
   },
   /** Letters are none: lit cells among dark ones, or a glass full of them. */
@@ -81,6 +83,13 @@ enum Comparison {
     @Override
     boolean holds(String outcome, Normal normal) {
       return PictureText.of(outcome).isFilled();
+    }
+  },
+  /** A few signs stand there and no word. */
+  SPARSE("sparse") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).isSparse();
     }
   },
   /** Filled, and with nothing but lit cells. */
@@ -179,7 +188,9 @@ enum Comparison {
     boolean holds(String outcome, Normal normal) {
       Matcher is = PAGES.matcher(outcome);
       Matcher should = PAGES.matcher(normal.same());
-      return is.find() && should.find() && is.group(1).equals(should.group(1));
+      boolean read = is.find();
+      return read && should.find() && is.group(1).equals(should.group(1))
+          || !read && EVERY_SECOND_COLUMN.holds(outcome, normal);
     }
   },
   /** The block behind the prompt is not there. */

@@ -34,12 +34,15 @@ final class Deeds {
 
   /** What can be done to a part, by its words in the vocabulary. */
   enum Kind {
+    /** Before good ones: "a known good one on top of U4" tells nothing good of U4. */
+    PIGGYBACK("tried.piggyback"),
     /** Found good by itself, in another board or a tester. */
     GOOD("tried.good"),
-    PIGGYBACK("tried.piggyback"),
     SPRAY("tried.spray"),
     RESEAT("tried.reseat"),
     PRESS("tried.press"),
+    /** Several taken out together, and all is as it was. */
+    PULL("tried.pull"),
     SOCKET("tried.socket"),
     EXCHANGE("tried.exchange");
 
@@ -91,6 +94,10 @@ final class Deeds {
         refs = renewed(bare, small);
       }
       Result result = kind == Kind.GOOD ? Result.NOTHING : result(small);
+      if (kind == Kind.PULL && refs.size() < 2 && !refs.stream().allMatch(Deeds::isPassive)) {
+        // What one chip taken out shows is a look of its own.
+        continue;
+      }
       boolean others =
           result == Result.NOT_SAID
               && Vocabulary.in(small, vocabulary.words("tried.by-others")).isPresent();
@@ -103,12 +110,17 @@ final class Deeds {
     return Optional.empty();
   }
 
+  /** A capacitor, a resistor, a diode: nothing goes on without it that would be looked at. */
+  private static boolean isPassive(String ref) {
+    return ref.matches("(?:C|R|RN|D)\\d+");
+  }
+
   private List<String> refs(Kind kind, String words, String typed, String small) {
     List<String> supplies = supplies(small);
     boolean supply = !supplies.isEmpty() && (kind == Kind.GOOD || kind == Kind.EXCHANGE);
     List<String> named = supply ? List.of() : parts(Vocabulary.masked(small, words), typed);
     boolean every =
-        kind == Kind.RESEAT
+        (kind == Kind.RESEAT || kind == Kind.PULL)
             && named.isEmpty()
             && Vocabulary.in(small, vocabulary.words("tried.every-socket")).isPresent();
     if (every) {
@@ -178,7 +190,7 @@ final class Deeds {
   List<RepairAction> repairs(Deed deed) {
     return switch (deed.kind()) {
       case SPRAY, PRESS, PIGGYBACK -> List.of();
-      case GOOD, RESEAT, SOCKET, EXCHANGE ->
+      case PULL, GOOD, RESEAT, SOCKET, EXCHANGE ->
           deed.refs().stream().map(ref -> repair(deed, ref)).toList();
     };
   }

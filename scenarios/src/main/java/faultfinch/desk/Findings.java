@@ -103,7 +103,7 @@ final class Findings {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
       boolean well = e.getValue().stream().allMatch(w -> !w.not() && w.meaning().isHealthy());
       Place where = well ? well(place, e.getKey()) : place;
-      BiPredicate<String, String> covers = all(e.getValue());
+      BiPredicate<String, String> covers = together(e.getKey(), e.getValue());
       if (e.getKey().equals(measured)) {
         BiPredicate<String, String> both =
             covers.and(figures(amount.orElseThrow(), measured, text, place));
@@ -142,6 +142,16 @@ final class Findings {
         (outcome, healthy) ->
             kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
     List<String> looks = looks(kind, place, text);
+    if (kind.equals("ohms") && !shown(looks, covers)) {
+      // 55 ohms of a rail that should have some hundred are no short.
+      double least =
+          looks.stream()
+              .flatMap(look -> lookbook.outcomes(look).stream())
+              .mapToDouble(amount::decades)
+              .min()
+              .orElse(Double.POSITIVE_INFINITY);
+      return (outcome, healthy) -> amount.decades(outcome) == least;
+    }
     double nearest =
         looks.stream()
             .map(lookbook::outcomes)
@@ -177,14 +187,26 @@ final class Findings {
         && place.lines().stream().flatMap(List::stream).allMatch(places::onRail);
   }
 
+  /** A supply that is spoken of as such, and at no part, is what its source gives. */
+  private Place supplied(String kind, Place place) {
+    boolean alone = place.refs().isEmpty() && place.words().size() <= place.lines().size();
+    return LookPlaces.AT_PINS.contains(kind) && alone && isRail(place)
+        ? atFirst(place, kind, place.quantity())
+        : place;
+  }
+
   /** Lines that are well are so all of them; one look at each tells it. */
   private Place well(Place place, String kind) {
     if (place.lines().isEmpty() || place.quantity() == Place.Quantity.NONE) {
       return place;
     }
+    return atFirst(place, kind, Place.Quantity.EVERY);
+  }
+
+  private Place atFirst(Place place, String kind, Place.Quantity quantity) {
     List<List<Pad>> lines =
         place.lines().stream().map(line -> lookPlaces.first(kind, line)).toList();
-    return new Place(place.refs(), lines, Place.Quantity.EVERY, place.words());
+    return new Place(place.refs(), lines, quantity, place.words());
   }
 
   private static boolean isDead(Said said) {
@@ -224,6 +246,27 @@ final class Findings {
                 Phrases.TYPED, text, List.of(new Sight(List.of(Phrases.TYPED), meant)), true));
   }
 
+  /**
+   * All that was said of one kind of look. Of a set or a sound that nobody shows so it is what most
+   * of it fits: "a mess of slanted lines" is a mess, or sloping for want of sync.
+   */
+  private BiPredicate<String, String> together(String kind, List<Said> said) {
+    BiPredicate<String, String> all = all(said);
+    if (said.size() < 2
+        || !LookPlaces.OWNERS.contains(kind)
+        || !lookPlaces.known(kind)
+        || shown(List.of(kind), all)) {
+      return all;
+    }
+    List<String> outcomes = lookbook.outcomes(kind);
+    long most = outcomes.stream().mapToLong(o -> fits(said, o, outcomes.get(0))).max().orElse(0);
+    return most == 0 ? all : (outcome, healthy) -> fits(said, outcome, healthy) == most;
+  }
+
+  private static long fits(List<Said> said, String outcome, String healthy) {
+    return said.stream().filter(w -> w.covers(outcome, healthy)).count();
+  }
+
   private static BiPredicate<String, String> all(List<Said> said) {
     return (outcome, healthy) -> said.stream().allMatch(w -> w.covers(outcome, healthy));
   }
@@ -241,7 +284,7 @@ final class Findings {
       Place place,
       boolean figure) {
     String small = text.toLowerCase(Locale.ROOT);
-    List<List<String>> looks = lookPlaces.of(kind, place, relative, small);
+    List<List<String>> looks = lookPlaces.of(kind, supplied(kind, place), relative, small);
     if (looks.isEmpty()) {
       return Phrases.trouble(Statement.Why.NO_PLACE, kind, lookPlaces.near(kind));
     }

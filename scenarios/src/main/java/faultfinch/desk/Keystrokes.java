@@ -24,7 +24,7 @@ final class Keystrokes {
 
   /** Behind these a figure is no key: "memory bit 3 stuck". */
   private static final Set<String> OF_LINES =
-      Set.of("bit", "bits", "line", "lines", "pin", "page", "station");
+      Set.of("bit", "bits", "line", "lines", "pin", "pins", "leg", "legs", "page", "station");
 
   /** Behind a figure these are no letters: "12 V is missing". */
   private static final Set<String> UNITS = Set.of("v", "a", "k");
@@ -43,7 +43,7 @@ final class Keystrokes {
   /** Of a part, if no pin of it follows. */
   private static final Pattern REFERENCE = Pattern.compile("(?i)\\b[a-z]+\\d+\\b(?!\\.| pin)");
 
-  private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z0-9]");
+  private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z2-9]");
 
   /** Of one letter; of "a" it would be of any. */
   private static final Pattern UNTYPED =
@@ -240,6 +240,7 @@ final class Keystrokes {
           NAMED.contains(before)
               || NAMED.contains(behind)
               || JOINED.contains(before) && i > 1 && tokens.get(i - 2).length() == 1
+              || JOINED.contains(behind) && i + 2 < tokens.size() && tokens.get(i + 2).length() == 1
               || before.equals("the") && token.equals("i");
       boolean article = token.equals("a") && !NAMED.contains(before);
       boolean unit =

@@ -95,7 +95,13 @@ final class LookPlaces {
     Optional<String> side =
         List.of("output", "input", "out", "in").stream()
             .filter(w -> Vocabulary.in(text, List.of(w)).isPresent())
-            .findFirst();
+            .findFirst()
+            // Volts of a regulator are those it gives.
+            .or(
+                () ->
+                    Optional.of("output")
+                        .filter(w -> kind.equals("meter"))
+                        .filter(w -> refs.stream().allMatch(places::isRegulator)));
     for (String look : lookbook.looks()) {
       String[] words = look.split(" ");
       int dot = words.length < 2 ? -1 : words[1].indexOf('.');

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Signs called by name that are strewn over a set where none should be: "exclamation marks in the
@@ -13,6 +14,11 @@ import java.util.Optional;
 final class Marks {
   /** Fewer are no pattern. */
   private static final int STREWN = 3;
+
+  /** So many are strewn nowhere: "just five dashes". */
+  private static final Pattern COUNTED =
+      Pattern.compile(
+          "\\b(?:one|two|three|four|five|six|\\d|a few|a couple of)(?: [a-z]+)? (?:dash|dashes|dots|stars)\\b");
 
   private final Lookbook lookbook;
   private final Map<String, String> names;
@@ -25,7 +31,7 @@ final class Marks {
   /** What a phrase says of signs on the set; empty if it names none that any fault strews there. */
   Optional<Phrases.Finding> find(String text) {
     String small = text.toLowerCase(Locale.ROOT);
-    if (!lookbook.looks().contains(Phrases.SCREEN)) {
+    if (!lookbook.looks().contains(Phrases.SCREEN) || COUNTED.matcher(small).find()) {
       return Optional.empty();
     }
     return Vocabulary.in(small, List.copyOf(names.keySet()))

@@ -8,6 +8,7 @@ import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -155,7 +156,7 @@ final class Notes {
       case SPRAY -> Optional.of(Hint.How.SPRAY);
       case PRESS -> Optional.of(Hint.How.PRESS);
       case PIGGYBACK -> Optional.of(Hint.How.PIGGYBACK);
-      case GOOD, RESEAT, SOCKET, EXCHANGE -> Optional.empty();
+      case PULL, GOOD, RESEAT, SOCKET, EXCHANGE -> Optional.empty();
     };
   }
 
@@ -177,8 +178,63 @@ final class Notes {
       merge(said, when, observation, unheard);
       return;
     }
-    seen.add(observation);
-    statements.add(new Statement.Weighed(said, when, observation, unheard));
+    particular(observation);
+    Observation rest = withoutWhatIsToldApart(observation);
+    seen.add(rest);
+    statements.add(new Statement.Weighed(said, when, rest, unheard));
+  }
+
+  /** What is said of one of many holds against what was said of all: "all pulse but MD3 is low". */
+  private void particular(Observation one) {
+    for (int i = 0; i < seen.size(); i++) {
+      Observation all = seen.get(i);
+      if (all.after() == done.size() && !isOfMany(one)) {
+        renew(i, without(all, one));
+      }
+    }
+  }
+
+  /** The same if the one was spoken of before: "MD3 is low, all the lines pulse". */
+  private Observation withoutWhatIsToldApart(Observation all) {
+    Observation rest = all;
+    for (Observation one : seen) {
+      rest = one.after() == done.size() && !isOfMany(one) ? without(rest, one) : rest;
+    }
+    return rest;
+  }
+
+  private static boolean isOfMany(Observation o) {
+    return o.reach().sights().size() > 1;
+  }
+
+  /** What is said of all, less what something else is said of alone; all if nothing is left. */
+  private static Observation without(Observation all, Observation one) {
+    List<Sight> left =
+        all.reach().sights().stream().filter(s -> !contradicts(s, one.reach().sights())).toList();
+    boolean some = !left.isEmpty() && left.size() < all.reach().sights().size();
+    if (!some || !all.reach().every()) {
+      return all;
+    }
+    Observation.Reach reach =
+        new Observation.Reach(left, true, all.reach().tally(), all.reach().climate());
+    return new Observation(all.look(), all.seen(), all.source(), all.doubt(), reach, all.after());
+  }
+
+  private static boolean contradicts(Sight all, List<Sight> one) {
+    return one.stream()
+        .anyMatch(
+            s ->
+                !Collections.disjoint(s.looks(), all.looks())
+                    && Collections.disjoint(s.outcomes(), all.outcomes()));
+  }
+
+  private void renew(int which, Observation by) {
+    Observation first = seen.set(which, by);
+    for (int s = 0; s < statements.size(); s++) {
+      if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
+        statements.set(s, new Statement.Weighed(w.said(), w.when(), by, w.unheard()));
+      }
+    }
   }
 
   /** Takes back what was seen by a look, or by that look of a board that stood otherwise. */
@@ -245,12 +301,7 @@ final class Notes {
                 new Observation.Reach(
                     List.of(sight), true, first.reach().tally(), first.reach().climate()),
                 first.after());
-        seen.set(i, narrowed);
-        for (int s = 0; s < statements.size(); s++) {
-          if (statements.get(s) instanceof Statement.Weighed w && w.observation().equals(first)) {
-            statements.set(s, new Statement.Weighed(w.said(), w.when(), narrowed, w.unheard()));
-          }
-        }
+        renew(i, narrowed);
         statements.add(new Statement.Weighed(said, when, narrowed, unheard));
         return;
       }

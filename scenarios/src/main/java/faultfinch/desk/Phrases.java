@@ -106,6 +106,7 @@ final class Phrases {
   private final Copied copied;
   private final Keystrokes keystrokes;
   private final GlyphWords glyphWords;
+  private final LetterSwaps letterSwaps;
   private final Inks inks;
   private final Marks marks;
   private final Findings findings;
@@ -128,6 +129,7 @@ final class Phrases {
     copied = new Copied(lookbook, vocabulary);
     keystrokes = new Keystrokes(lookbook, vocabulary, new KeyWords(lookbook, vocabulary, places));
     glyphWords = new GlyphWords(lookbook, vocabulary);
+    letterSwaps = new LetterSwaps(lookbook);
     inks = new Inks(lookbook, vocabulary);
     marks = new Marks(lookbook, vocabulary);
     ProbedLater probedLater = new ProbedLater(places, lookbook, vocabulary);
@@ -160,6 +162,7 @@ final class Phrases {
             .or(() -> stickWords.find(text))
             .or(() -> tapeWords.find(text))
             .or(() -> thermometer.find(text))
+            .or(() -> letterSwaps.find(text))
             .map(f -> new Read(List.of(f), Optional.empty()))
             .or(() -> track(text))
             .or(() -> round(small))

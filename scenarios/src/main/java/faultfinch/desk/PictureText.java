@@ -22,12 +22,20 @@ record PictureText(List<String> rows, List<String> inks) {
   /** Letters enough to be told from chance. */
   private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
+  /** The same of any letters, with another sign at either end. */
+  private static final Pattern SPELT = Pattern.compile("(?<!\\p{L})\\p{L}{3,12}(?!\\p{L})");
+
+  private static final int FEWEST_WORDS = 3;
+
   private static final String BETWEEN = " \\| ";
   private static final char LIT = '#';
   private static final String STRIP = "########";
 
   /** Columns by which a garbled row can stand beside where it should: its blanks may be lit. */
   private static final int ASIDE = 2;
+
+  /** Signs on a glass that is all but empty. */
+  private static final int FEW = 8;
 
   private static final double MOST = 0.9;
   private static final double HALF = 0.6;
@@ -63,6 +71,17 @@ record PictureText(List<String> rows, List<String> inks) {
     return WORD.matcher(String.join(" ", other.rows))
         .results()
         .anyMatch(w -> all.contains(w.group()));
+  }
+
+  /** Whether what looks like words stands there, be they wrong: letters with signs between them. */
+  boolean isSpelt() {
+    return rows.stream().anyMatch(PictureText::isSpelt);
+  }
+
+  private static boolean isSpelt(String row) {
+    long letters = row.chars().filter(Character::isLetter).count();
+    long words = SPELT.matcher(row).results().count();
+    return words >= FEWEST_WORDS && letters > HALF * row.chars().filter(c -> c != ' ').count();
   }
 
   /** Whether every row with a word in it that another picture has stands here too. */
@@ -143,6 +162,11 @@ record PictureText(List<String> rows, List<String> inks) {
     int wide = rows.stream().mapToInt(String::length).max().orElse(0);
     long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
     return rows.size() > 2 && lit > MOST * wide * rows.size();
+  }
+
+  boolean isSparse() {
+    long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
+    return isShown() && lit <= FEW;
   }
 
   /** Whether nearly all that is lit is no letter, on a glass that is not filled. */

@@ -21,16 +21,32 @@ final class Pieces {
               + NAME
               + "|[A-Za-z]{0,2}\\d{0,2})), (?=(?:"
               + NAME
-              + "|[A-Za-z]{0,2}\\d{0,2})(?:,| and | or ))");
+              + "|[A-Za-z]{0,2}\\d{0,2})(?:[,:]| and | or ))");
+
+  /** A line by what it is called: in capitals, with a figure or a sign behind it. */
+  private static final String LINE = "[A-Z]{1,6}(?:\\d{1,2}/?|/)";
+
+  /** The same of lines, of which one thing is said behind the last: "RAS/, CAS/, WR/ all there". */
+  private static final Pattern LINES_LISTED =
+      Pattern.compile(
+          "(?<=(?:^| )(?:"
+              + LINE
+              + "|(?!OK|NO)[A-Z]{2,4})), (?="
+              + LINE
+              + "(?:,| and | or |,? (?:all|both|each|are|is|do|does|show|shows|have|has|pulse|pulses|swing|toggle|move|read|reads|stay|stays|sit|sits|look|looks|there|never|dead|low|high|fine|ok)\\b))");
 
   /** Pins called by name once more: "both enables of U19, 1G/ and 2G/, sit at 0.2". */
   private static final Pattern APPOSED =
       Pattern.compile(
-          "(?<=[a-z0-9]), ((?:[A-Z0-9]{1,4}/?)(?:(?:, | and )[A-Z0-9]{1,4}/?)*), (?=(?:sits?|is|are|reads?|stays?|stands?|shows?|measures?|rests?|hangs?|all|both|only) )");
+          "(?<=[a-z0-9]), ((?:[A-Z0-9]{1,4}/?)(?:(?:, | and )[A-Z0-9]{1,4}/?)*), (?=(?:sits?|is|are|reads?|stays?|stands?|shows?|measures?|rests?|hangs?|do|does|all|both|only) )");
 
   /** The same before the last of them. */
   private static final Pattern LAST_LISTED =
       Pattern.compile("(?<=(?:^| )[A-Za-z]?\\d{0,2}), (and|or) (?=[A-Za-z]?\\d{0,2}(?: |$))");
+
+  /** The comma behind the last of them. */
+  private static final Pattern LIST_END =
+      Pattern.compile("(?<= and " + LINE + "), (?=(?:do|does|are|is|all|both|have|has) )");
 
   /** How often a lamp pulses, and then: "blinks 1, 2". */
   private static final Pattern CODE =
@@ -40,7 +56,7 @@ final class Pieces {
   /** Lines and figures in turn: "D0 1.1 D1 1.0 D2 1.4". */
   private static final Pattern PAIRS =
       Pattern.compile(
-          "(?<=\\b[A-Z]{1,4}\\d{0,2}/? \\d{1,2}\\.\\d{1,2}(?: V)?) (?=[A-Z]{1,4}\\d{1,2}/? \\d{1,2}\\.\\d)");
+          "(?<=\\b\\d{0,2}[A-Z]{1,4}\\d{0,2}/? \\d{1,2}\\.\\d{1,2}(?: V)?) (?=(?:[A-Z]{1,4}\\d{1,2}/?|\\d{1,2}V[A-Z]?) \\d{1,2}\\.\\d)");
 
   private static final Pattern PARTED =
       Pattern.compile(
@@ -61,7 +77,12 @@ final class Pieces {
   private static final Pattern SHOWN =
       Pattern.compile(
           "(?i)^((?!.*\")(?:.*\\b(?:probe|meter|multimeter|dvm|scope|oscilloscope|counter|frequency)\\b.*"
-              + "|(?:.* )?(?:pin|leg) \\w+/?(?: of [A-Z]+\\d+)?)): ");
+              + "|(?:.* )?(?:pin|leg) \\w+/?(?: of (?:[A-Z]+\\d+|all [a-z]+(?: chips)?))?)): ");
+
+  /** A figure with its unit, and nothing else, of what stands before the colon. */
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?i)^((?!.*\").{3,60}): (?=(?:about |only |just |around )*-?\\d+(?:\\.\\d+)? ?(?:m?v|volts?|k?ohms?|[km]?hz|k)\\.?$)");
 
   private static final Pattern AND = Pattern.compile("(?i) and ");
 
@@ -77,7 +98,9 @@ final class Pieces {
     String told = PAIRS.matcher(CODE.matcher(says).replaceAll("$1 $2, then $3")).replaceAll(", ");
     String beside = APPOSED.matcher(told).replaceAll(" $1 ");
     String last = LAST_LISTED.matcher(beside).replaceAll(" $1 ");
-    String text = LISTED.matcher(last).replaceAll(" and ");
+    String lines = LINES_LISTED.matcher(last).replaceAll(" and ");
+    String ended = LIST_END.matcher(lines).replaceAll(" ");
+    String text = LISTED.matcher(ended).replaceAll(" and ");
     List<String> pieces = new ArrayList<>();
     Matcher m = PARTED.matcher(text);
     int from = 0;
@@ -100,6 +123,7 @@ final class Pieces {
   private static List<String> explained(String piece) {
     String value = VALUE.matcher(piece).replaceFirst("$1 ");
     value = SHOWN.matcher(value).replaceFirst("$1 ");
+    value = FIGURE.matcher(value).replaceFirst("$1 ");
     if (!value.equals(piece)) {
       return List.of(value);
     }

@@ -59,6 +59,11 @@ final class PinsInFull {
       Pattern.compile(
           "(?i)\\b(?:pin|leg|contact) (\\w+/?) (?:of|on|at) ([a-z]+\\d+ ?(?:to|thru|through|-) ?[a-z]+\\d+)\\b");
 
+  /** "Pin 15 of all RAMs is high". */
+  private static final Pattern OF_A_KIND =
+      Pattern.compile(
+          "(?i)\\b(?:pin|leg) (\\w+/?) (?:of|on|at) (?:all|each|every|both|any)(?: of)?(?: the)? ([a-z][a-z ]*?)(?= (?:is|are|stays?|sits?|reads?|shows?|has|have|steady|solid|always|high|low|dead|pulses?|pulsing|no)\\b|:|,|;|$)");
+
   private final Places places;
 
   PinsInFull(Places places) {
@@ -68,6 +73,7 @@ final class PinsInFull {
   /** A sentence in which its pins are told in full, as far as it names their part itself. */
   String of(String sentence) {
     String text = Backwards.replaced(OF_EACH, found(sentence), m -> ofEach(m.group(1), m.group(2)));
+    text = Backwards.replaced(OF_A_KIND, text, m -> ofAKind(m.group(1), m.group(2)));
     text = Backwards.replaced(ROW_BEFORE, text, m -> row(m.group(2), m.group(1)));
     text = Backwards.replaced(ROW_BEHIND, text, m -> row(m.group(1), m.group(2)));
     return Backwards.replaced(POSSESSED, text, m -> pin(m.group(1), m.group(2)));
@@ -114,6 +120,18 @@ final class PinsInFull {
     return all
         ? Optional.of(
             refs.stream().map(ref -> ref + "." + pin).collect(Collectors.joining(" and ")))
+        : Optional.empty();
+  }
+
+  private Optional<String> ofAKind(String pin, String kind) {
+    Place parts = places.find(kind, true);
+    boolean all =
+        parts.refs().size() > 1
+            && parts.words().size() == 1
+            && parts.refs().stream().allMatch(ref -> pin(ref, pin).isPresent());
+    return all
+        ? Optional.of(
+            parts.refs().stream().map(ref -> ref + "." + pin).collect(Collectors.joining(" and ")))
         : Optional.empty();
   }
 

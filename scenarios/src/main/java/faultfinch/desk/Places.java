@@ -4,6 +4,7 @@ import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
+import faultfinch.part.Element;
 import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
 import java.util.ArrayList;
@@ -244,6 +245,11 @@ final class Places {
   /** Whether a thing is spoken of that is no part of a board. */
   boolean isElsewhere(String text) {
     return Vocabulary.in(text, vocabulary.words("elsewhere")).isPresent();
+  }
+
+  boolean isRegulator(String ref) {
+    return board.part(ref).orElseThrow().type().part() instanceof Element element
+        && element.kind() == Element.Kind.REGULATOR;
   }
 
   /** Whether a pad is on a supply net. */

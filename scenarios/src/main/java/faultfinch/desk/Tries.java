@@ -53,6 +53,12 @@ final class Tries {
       closed(piece, when, deeds.result(plain.of(piece)));
       return true;
     }
+    boolean passing = open.isPresent() && !open.get().kind().lasts();
+    if (passing && deeds.result(plain.of(piece)) == Deeds.Result.HELPED) {
+      // "A good one on top of U11, pressed hard: comes up with the banner".
+      closed(piece, when, Deeds.Result.HELPED);
+      return true;
+    }
     if (open.isPresent() && deeds.isTheSame(plain.of(piece))) {
       // "new U34, still mute": nothing came of it, and the piece may be a look besides.
       closed(piece, when, Deeds.Result.NOTHING);

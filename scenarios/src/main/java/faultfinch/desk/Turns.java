@@ -17,7 +17,7 @@ final class Turns {
 
   private static final String FELT =
       "(?<= |^)((?-i:[A-Z]+\\d+)|one (?:of the )?(?:rams?|memory|memories|chips?|ics?)(?: chips?)?)"
-          + "(?: is| are| feels?| gets?)?(?: clearly| much| far| noticeably| a bit)? ";
+          + "(?: is| are| feels?| gets?| runs?)?(?: clearly| much| far| noticeably| a bit)? ";
 
   private static final String THAN =
       " than (?:(?-i:[A-Z]+\\d+)|(?:the |its |any |all )*(?:others?|rest|neighbours?)(?: [a-z]+)?)(?= |$)";
@@ -46,6 +46,12 @@ final class Turns {
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
+          new Turn(
+              "(?<= |^)(?:the )?\\+?12 ?v(?:olts?)?(?: rail| line| supply)?(?: is| measures| measured| reads| at|:| =)* (\\d{1,2}[.,]\\d{1,2})(?: ?v(?:olts?)?)?\\.?(?= |$|,)",
+              "12 v rail $1 V"),
+          new Turn(
+              "(?<= |^)(?:the )?\\+?9 ?v(?:olts?)?(?: rail| line| supply)?(?: is| measures| measured| reads| at|:| =)* (\\d{1,2}[.,]\\d{1,2})(?: ?v(?:olts?)?)?\\.?(?= |$|,)",
+              "9 v supply $1 V"),
           // "the keyboard's stone dead".
           new Turn(
               "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
@@ -80,6 +86,50 @@ final class Turns {
           new Turn(
               "\\b(?:pulling|removing|unplugging|taking out|lifting out) (?-i:([A-Z]+\\d+))(?: out)? (?:makes|lets|gets|got|made|let) (?:it|the board|the machine)(?: to)? (boot|start|work|run)\\b",
               "with $1 out it $2s"),
+          new Turn(
+              "\\b(?:voltages?|supply|supplies|power|rails?) (?:(?:is|are|all) )*(?:ok|okay|fine|good|right)[:,]? (?:at |is )?(?:5(?:[.,][012]\\d?)?|4[.,]9\\d?) ?v(?:olts?)?(?= |$|,)",
+              "rails fine"),
+          new Turn("^since then nothing$", "dead"),
+          new Turn(
+              "\\bhalf (?:of )?(?:the|its|a) (?:tune|melody|music|notes|tones) (?:is |are )?(?:missing|gone)\\b",
+              "one note missing"),
+          // What was looked for is not what was found.
+          new Turn(
+              "^(?:traced|checked|tested|looked at|searched|measured|probed) [^,;:]* for (?:an? )?(?:shorts?|breaks?|opens?|bridges?)$",
+              ""),
+          new Turn(
+              "\\b(?:rings?|buzz(?:es)?|beeps?) (?:out|through)(?: fine| ok| good)?(?: at \\d(?:\\.\\d+)? ?ohms?)?(?= |$|,)",
+              "conducts"),
+          // What is empty is no dark set.
+          new Turn(
+              "\\bblank (?=(?:cells?|places?|spaces?|spots?|positions?|lines?|areas?|rows?|parts?|columns?)\\b)",
+              "empty "),
+          // "only counts 160 pages".
+          new Turn(
+              "\\b(?:only|just) (?:counts?|finds?|shows?|reports?|sees?|passes) (?:[1-9]?\\d|1\\d\\d|2[0-4]\\d|25[0-5])(?: pages)?(?: passed)?(?= |$|,)",
+              "fewer pages"),
+          new Turn(
+              "\\b(?:counts?|finds?|shows?|reports?|sees?|says) (?:only |just )?(?:[1-9]?\\d|1\\d\\d|2[0-4]\\d|25[0-5]) pages(?: passed)?(?= |$|,)",
+              "fewer pages"),
+          // Amperes, and no commands.
+          new Turn(
+              "\\b(?:takes|pulls) (?=(?:about |only |just |nearly |over |around |some |far |almost |way )*(?:too (?:much|little)|nothing|hardly any(?:thing)?|(?:very |next to )(?:little|nothing)|a lot|\\d+(?:\\.\\d+)? ?m?a(?:mps?)?\\b))",
+              "draws "),
+          new Turn("(?<=\\b(?:pin|leg|pad) \\d{1,2}) a (?=[a-z])", " is "),
+          // Each rail by its volts, in one row: "5.01/4.99/12.1".
+          new Turn(
+              "(?<![\\d.])(?:(?:4[.,][89]\\d?|5(?:[.,][012]\\d?)?|11[.,][5-9]\\d?|12(?:[.,][0-6]\\d?)?)(?: ?v)?(?: ?/ ?)){1,4}(?:4[.,][89]\\d?|5(?:[.,][012]\\d?)?|11[.,][5-9]\\d?|12(?:[.,][0-6]\\d?)?)(?: ?v(?:olts?)?)?(?![\\d.]\\d)",
+              "all rails fine"),
+          // "5VA zero", "5VP is gone".
+          new Turn(
+              "(?-i:\\b(\\d{1,2}V[A-Z])) (?:(?:is|are|reads|at|also) )*(?:zero|nil|nothing|gone|missing|absent|dead)(?: v(?:olts?)?)?(?= |$|,)",
+              "$1 0 V"),
+          // "ohms from 5VP to ground: 0.3".
+          new Turn(
+              "\\b(ohms|resistance) (?=(?:from |between |of |on )?[^\\d ].{2,60}?)(.+?)(?: is|:| reads)? (\\d+(?:\\.\\d+)?)\\.?$",
+              "$1 $2 $3 ohms"),
+          new Turn(
+              "\\b(in|out)puts? of (?-i:(VR\\d+)) and (?-i:(VR\\d+))", "$2 $1put and $3 $1put"),
           // What no part of a good board gets to, of whichever part it is said.
           new Turn(
               "(?<= |^)(?:at |about |around |some |over )*1\\d\\d ?(?:deg|degs|degrees)(?: c| celsius)?(?= |$|,)",
@@ -166,6 +216,9 @@ final class Turns {
           new Turn("(?<=\\d) a (second|minute)\\b", " per $1"),
           // "VR1 in 9.1", "VR1 5.0": of its output if of nothing else.
           new Turn(REGULATOR + "(?:\\.| )in(?:put)?" + NO_UNIT, "$1 input $2 V"),
+          new Turn(
+              REGULATOR + ":? (\\d{1,2}[.,]\\d{1,2})(?: ?v)? (in|out)(?:put)?(?= |$|,)",
+              "$1 $3put $2 V"),
           new Turn(REGULATOR + "(?:(?:\\.| )out(?:put)?)?" + NO_UNIT, "$1 output $2 V"),
           // A pin such as U33 4A is no current, and neither is a byte that was written.
           new Turn(
@@ -211,6 +264,7 @@ final class Turns {
               "pressing on $1 brings it back"),
           new Turn(FELT + "warmer" + THAN, "$1 warm"),
           new Turn(FELT + "hotter" + THAN, "$1 hot"),
+          new Turn(FELT + "(?:if anything |rather )?(?:colder|cooler)" + THAN, "$1 cold"),
           // The rail of 12 V by its volts: "12 V good".
           new Turn(
               "^(?<before>(?:and |yet |but |also )?)(?:the )?\\+?12 ?v(?:olts?)? "
@@ -231,6 +285,25 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          new Turn(
+              "(?:,|^) ?the (?:other|rest)(?: (?:two|three|four|five|six|seven))?(?: blocks?)? (?:are|is|stay) solid(?= |,|;|\\.|$)",
+              ""),
+          // As it was before.
+          new Turn(
+              " (?:where|when) (?:there |it )?(?:used to be|was once|were once|should be) \\d+\\b",
+              ""),
+          // Which of two notes is the only one.
+          new Turn(
+              "\\b(only one (?:note|tone)),? (?:and )?(?:that is |it is |namely )?the (?:lower|higher|deeper|upper|deep|high) (?:one|note|tone)?(?= |,|;|\\.|$)",
+              "$1"),
+          // By what they are called right behind it.
+          new Turn(
+              "\\bthe other (?:selects|outputs|inputs|lines|signals|strobes),? (?=(?-i:[A-Z]{1,4}\\d{0,2}/?)(?:,| and ))",
+              ""),
+          // How chips were taken out, between that and what came of it.
+          new Turn(
+              "(?<=[a-z]\\d{1,2})(?:,? (?:all )?(?:one by one|one after the other|one after another|one at a time|in turn|together))?(?:,? and left (?:them|it|all)(?: all)? out)(?=[:;,.])",
+              ""),
           new Turn(
               "(?<![\\w.,])(-?\\d{1,2}),(\\d{1,3})(?= ?(?:m?v|volts?|m?a|amps?|[km]?hz|k?ohms?|k)\\b)",
               "$1.$2"),

@@ -135,7 +135,7 @@ class FreeWordsTest {
         "diagnostic rom flashes 3 then 1       | bench ROM | X1: off frequency at 900 per mille | U20: dead",
         // The short at VR1's output leaves its memories and its ROMs cold.
         "memory chips stay cold                | finger memory chips | C11: short | K44: open",
-        "the 12 V for the analogue side is fine, analogue 5 V gone | meter analogue rail | D20: open | K44: open",
+        "the 12 V for the analogue side is fine, analogue 5 V gone | meter VR3.OUT | D20: open | K44: open",
         "Plus leg of C1 reads 0.0 V, and so does the 5 V output of VR1 | meter VR1.OUT | F1: open | K44: open",
         "nothing at the input of VR3           | meter VR3.IN | D20: open   | K44: open",
         "on A5 and A6 the tracer stays quiet   | flow a5 and a6 | U1.A5-U1.A6: bridge | U1.A9: drives high",

@@ -334,12 +334,20 @@ public final class Power {
               || branch instanceof Branch.OneWay way && way.dropMillivolts() < drives;
       if (conducts) {
         branches.add(branch);
+      } else if (branch instanceof Branch.Draw part && part.milliamps() > 0) {
+        branches.add(new Branch.Resistor(part.ref(), part.from(), part.to(), unpowered(part)));
       }
     }
     SupplySolver solved = new SupplySolver(branches, nodes.count());
     double across = solved.volts[one.getAsInt()] - solved.volts[other.getAsInt()];
     double ohms = across / solved.currents[0];
     return ohms < MOST_OHMS ? OptionalInt.of(whole(ohms)) : OptionalInt.empty();
+  }
+
+  /** Ohms that an ohmmeter finds in a part without power, between its supply and ground. */
+  private static double unpowered(Branch.Draw part) {
+    double working = (double) Branch.Draw.NOMINAL_MILLIVOLTS / part.milliamps();
+    return PowerFigures.figure("unpowered.times") * working;
   }
 
   /** The band the mean of the logic rail is in. */
