@@ -42,7 +42,10 @@ final class Amounts {
 
   private static final Pattern STEP =
       Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
+  private static final double LOW_BELOW = 0.5;
   private static final double FINE_BELOW = 2;
+  private static final double HIGH_FROM = 2.9;
+  private static final double HIGH_BELOW = 4.6;
   private static final double SUPPLY = 5;
   private static final double SUPPLY_STEP = 0.25;
   private static final double FINE = 0.1;
@@ -167,11 +170,21 @@ final class Amounts {
       case "meter" ->
           about
               ? vocabulary.figure("about.meter")
-              : vocabulary.figure(
-                  Math.abs(value) < FINE_BELOW ? "dial.meter.fine" : "dial.meter.coarse");
+              : vocabulary.figure("dial.meter." + range(Math.abs(value)));
       case "current" -> vocabulary.figure(of + "current");
       default -> Math.abs(value) * vocabulary.figure(of + kind + ".percent") / 100;
     };
+  }
+
+  /** Lows and highs of outputs are told by their sort: 0.1 V and 0.2, 3.4 V and 3.8 are one. */
+  private static String range(double volts) {
+    if (volts < LOW_BELOW) {
+      return "low";
+    }
+    if (volts < FINE_BELOW) {
+      return "fine";
+    }
+    return volts > HIGH_FROM && volts < HIGH_BELOW ? "high" : "coarse";
   }
 
   private static String kind(String unit) {

@@ -93,7 +93,7 @@ final class LookPlaces {
   private List<List<Pad>> padsOf(String kind, List<String> refs, String text) {
     List<List<Pad>> pads = new ArrayList<>();
     Optional<String> side =
-        List.of("output", "input", "out", "in").stream()
+        List.of("output", "input", "outputs", "inputs", "out", "in").stream()
             .filter(w -> Vocabulary.in(text, List.of(w)).isPresent())
             .findFirst()
             // Volts of a regulator are those it gives.

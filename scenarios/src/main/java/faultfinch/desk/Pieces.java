@@ -10,9 +10,10 @@ import java.util.stream.Collectors;
 /** Parts what somebody says into pieces that each say one thing. Quotes stay whole. */
 final class Pieces {
 
-  /** What keys are called that have signs. */
+  /** What keys are called that have signs, and where sticks go. */
   private static final String NAME =
-      "minus|plus|comma|stop|equals|slash|star|colon|semicolon|quote|apostrophe|hash|space|shift|return|enter";
+      "minus|plus|comma|stop|equals|slash|star|colon|semicolon|quote|apostrophe|hash|space|shift|return|enter"
+          + "|[Uu]p|[Dd]own|[Ll]eft|[Rr]ight|fire";
 
   /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */
   private static final Pattern LISTED =

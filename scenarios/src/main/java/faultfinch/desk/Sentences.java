@@ -23,7 +23,7 @@ final class Sentences {
   /** A stop behind a word, a figure or a unit; behind a word cut short none ends a sentence. */
   private static final Pattern END =
       Pattern.compile(
-          "\"[^\"]*\"|((?<=[.!?]\")(?:[.] +| +(?=[A-Z]))|(?<!\\b(?i:approx|appr|max|min|resp|typ|incl|etc|fig|nos|no|nr|vs|ca|eg|ie|conn|exp|addr|subst|volt|temp|res|ref|cap|caps|mem))(?<=[a-z]{2}|Hz|\\d|[\\d ][VAk]|[A-Z]{2}|[a-zV0-9]['\")])"
+          "\"[^\"]*\"|((?<=[.!?]\")(?:[.] +| +(?=[A-Z]))|(?<!\\b(?i:approx|appr|max|min|resp|typ|incl|etc|fig|nos|no|nr|vs|ca|eg|ie|conn|exp|addr|subst|volt|temp|res|ref|cap|caps|mem))(?<=[a-z]{2}|Hz|\\d|[\\d ][VAk]|[A-Z]{2}|[a-zV0-9!?]['\")]{1,2})"
               + "(?:[.!]+ +(?=['\"(]?[A-Z0-9]|'[a-z])|\\.{2,} *(?=\\S)))");
 
   /** The stop of the last sentence has nothing behind it. */

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** What was done to parts, piece by piece: what came of it may stand in a piece behind it. */
 final class Tries {
   /** Where one sentence ends and another begins: what came of a deed stands close behind it. */
-  private static final Pattern SENTENCES = Pattern.compile("[a-z)][.!?] +[A-Z]");
+  private static final Pattern SENTENCES = Pattern.compile("[a-zA-Z0-9)][.!?] +[A-Z0-9]");
 
   private final Deeds deeds;
   private final Plain plain;

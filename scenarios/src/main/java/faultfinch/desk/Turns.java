@@ -100,7 +100,22 @@ final class Turns {
           new Turn(
               "\\b(?:rings?|buzz(?:es)?|beeps?) (?:out|through)(?: fine| ok| good)?(?: at \\d(?:\\.\\d+)? ?ohms?)?(?= |$|,)",
               "conducts"),
+          // Nothing is shorted that is brief, and nothing dark that is drawn so.
+          new Turn(
+              "\\bshort (?=(?:pulses?|notches|spikes?|lows|highs|blips?|bursts?|beeps?|while|moment|time|peaks?|dips?)\\b)",
+              "brief "),
+          new Turn("\\bdark (?=(?:letters?|text|characters?|signs?|words?|spots?|dots?)\\b)", ""),
+          // A supply by its volts that is there, and where.
+          new Turn(
+              "(?<=\\d v) (?:is |are )?(?:there|present|ok|okay|good|fine) (?=(?:at|on) )", " "),
+          new Turn("\\bthere (?:is|was) (?=no\\b)", ""),
+          new Turn(
+              "\\b(?:ahead of|before|in front of) (?:the |both )*regulators?\\b",
+              "regulator inputs"),
           // What is empty is no dark set.
+          new Turn(
+              "^(?:and |but )?(?:the )?(?:blank|empty) (?:cells?|places?|spaces?|positions?|areas?) .*$",
+              ""),
           new Turn(
               "\\bblank (?=(?:cells?|places?|spaces?|spots?|positions?|lines?|areas?|rows?|parts?|columns?)\\b)",
               "empty "),

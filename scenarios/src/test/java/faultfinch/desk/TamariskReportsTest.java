@@ -11,6 +11,7 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.diagnosis.Sight;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +43,50 @@ class TamariskReportsTest {
     return sight.looks().stream()
         .map(look -> dictionary.outcome(dictionary.look(look).orElseThrow(), row))
         .anyMatch(sight.outcomes()::contains);
+  }
+
+  /** What is said of one line holds against what is said of all of them. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "all MD lines make pulses but MD3 is always LOW",
+        "MD3 is always low. All MD lines make pulses."
+      })
+  void oneLine_thatIsNotAsAllAre_isNoneOfThem(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    Observation all =
+        desk.evidence().seen().stream()
+            .filter(o -> o.look().equals("probe md lines"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(7, all.reach().sights().size());
+    assertTrue(
+        all.reach().sights().stream()
+            .flatMap(sight -> sight.looks().stream())
+            .noneMatch("probe U7.Q at the pin"::equals));
+  }
+
+  /**
+   * A good chip laid on top of one that drives low helps nothing, and so says nothing good of it.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "put a known good 4164 on the back of U7, no improvement | IN_VAIN",
+        "new 4164 on top of U11, pressed hard: comes up with banner | HELPED",
+        "pulled U2, U3 and U28, one by one, and left them out: D6 still low | REPAIR_MISSED",
+        "C2 lifted: still the same             | REPAIR_MISSED"
+      })
+  void whatWasTried_cameTo(String says, Statement.Came came) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(
+        List.of(came),
+        desk.statements().stream()
+            .flatMap(s -> s instanceof Statement.Tried t ? Stream.of(t.came()) : Stream.empty())
+            .toList());
   }
 
   /** A processor is warm on every board, a gate is not. */
@@ -156,6 +201,15 @@ class TamariskReportsTest {
         "only two short dashes on the screen   | screen | U17: dead             | K11: open",
         "no beep at switch on                  | listen | U17: reversed         | K11: open",
         "one dot column missing through every letter | screen | U25.D4: reads low | K11: open",
+        "U34 pin 14 sits high without a single pulse | probe | U44.Y2/: drives high | K11: open",
+        "the drive lamp never goes out         | lamp   | U44.Y0/: drives high  | K11: open",
+        "The first joystick does not steer left | sticks | D12: open            | K11: open",
+        "5VP to ground about 300 ohms          | ohms   | K11: open             | C27: short",
+        "5VA to ground 55 ohm                  | ohms   | K11: open             | C2: short",
+        "ATN/ stands at 0.1 V                  | meter  | U33.2Y: drives low    | K11: open",
+        "light with dark letters               | screen | U29.Q5: drives high   | K11: open",
+        "Pin 3 of all RAMs solid high          | probe  | U38.2Y: drives high   | K11: open",
+        "all white                             | screen | U26: dead             | K11: open",
         "I and M are dead                      | every  | track K14.1-K11.1: open | K12: open",
         "RAS/, CAS/ and WR/ all there on the memory row | probe | K11: open      | U12.RAS/: drives high",
         "The other lines, D0, D3, D5, do pulse | probe  | K11: open             | X1: dead",
