@@ -104,6 +104,9 @@ final class Turns {
           new Turn(
               "\\bshort (?=(?:pulses?|notches|spikes?|lows|highs|blips?|bursts?|beeps?|while|moment|time|peaks?|dips?)\\b)",
               "brief "),
+          new Turn(
+              "\\b(?:light|bright|white|lit) (?:area |screen |ground |background )?with dark (?:letters?|text|characters?)\\b",
+              "inverse"),
           new Turn("\\bdark (?=(?:letters?|text|characters?|signs?|words?|spots?|dots?)\\b)", ""),
           // A supply by its volts that is there, and where.
           new Turn(
