@@ -116,9 +116,7 @@ final class Backwards {
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
     String last = part;
-    String here =
-        pinsInFull.of(
-            replaced(OF_ALL, sentence, m -> ofSeveral(m, sentence.substring(0, m.start()))));
+    String here = pinsInFull.of(ofSeveral(sentence));
     String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
     String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
@@ -150,11 +148,8 @@ final class Backwards {
                     : ofAny(numbered, m.start(), last)
                         .filter(ref -> !isBehind(numbered, m.start(), ref))
                         .flatMap(ref -> pinsInFull.pin(ref, m.group())));
-    String ofOthers = last;
-    part =
-        called(text, text.length(), "")
-            .or(() -> described(ofIts).reduce((one, other) -> other))
-            .orElse(ofOthers);
+    String named = called(text, text.length(), "").orElse("");
+    part = named.isEmpty() ? described(ofIts, last, false) : named;
     sentences.add(text);
     subject =
         REF.matcher(text)
@@ -162,8 +157,7 @@ final class Backwards {
             .map(MatchResult::group)
             .filter(places::isPart)
             .findFirst()
-            .or(() -> described(ofIts).findFirst())
-            .orElse(subject);
+            .orElse(described(ofIts, subject, true));
     return text;
   }
 
@@ -192,9 +186,18 @@ final class Backwards {
         .or(() -> Optional.of(before).filter(ref -> !ref.isEmpty()));
   }
 
-  /** The parts that a text calls by what they are, each the only one of its kind. */
-  private Stream<String> described(String text) {
-    return DESCRIBED.matcher(text).results().flatMap(m -> described(m).stream());
+  /** The first or the last part that a text calls by what it is, the only one of its kind. */
+  private String described(String text, String otherwise, boolean first) {
+    // Most sentences have no article: nothing is set up for them.
+    Matcher m = DESCRIBED.matcher(text);
+    String found = otherwise;
+    boolean more = true;
+    while (more && m.find()) {
+      Optional<String> ref = described(m);
+      found = ref.orElse(found);
+      more = !(first && ref.isPresent());
+    }
+    return found;
   }
 
   private Optional<String> described(MatchResult m) {
@@ -207,7 +210,13 @@ final class Backwards {
     return found;
   }
 
-  /** That pin of all chips of a kind that was spoken of. */
+  /** A sentence that speaks of a pin of all, with the kind of chips that was spoken of last. */
+  private String ofSeveral(String sentence) {
+    return OF_ALL.matcher(sentence).find()
+        ? replaced(OF_ALL, sentence, m -> ofSeveral(m, sentence.substring(0, m.start())))
+        : sentence;
+  }
+
   private Optional<String> ofSeveral(MatchResult m, String before) {
     return Stream.concat(sentences.stream(), Stream.of(before))
         .flatMap(text -> SEVERAL.matcher(text).results())

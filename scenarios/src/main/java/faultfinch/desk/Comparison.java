@@ -85,13 +85,6 @@ enum Comparison {
       return PictureText.of(outcome).isFilled();
     }
   },
-  /** A few signs stand there and no word. */
-  SPARSE("sparse") {
-    @Override
-    boolean holds(String outcome, Normal normal) {
-      return PictureText.of(outcome).isSparse();
-    }
-  },
   /** Filled, and with nothing but lit cells. */
   SOLID("solid") {
     @Override

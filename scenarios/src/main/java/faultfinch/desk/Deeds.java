@@ -3,6 +3,7 @@ package faultfinch.desk;
 import faultfinch.board.Board;
 import faultfinch.board.PlacedPart;
 import faultfinch.fault.RepairAction;
+import faultfinch.part.Element;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -94,7 +95,8 @@ final class Deeds {
         refs = renewed(bare, small);
       }
       Result result = kind == Kind.GOOD ? Result.NOTHING : result(small);
-      if (kind == Kind.PULL && refs.size() < 2 && !refs.stream().allMatch(Deeds::isPassive)) {
+      boolean alone = refs.size() == 1 && isPassive(refs.get(0));
+      if (kind == Kind.PULL && refs.size() < 2 && !alone) {
         // What one chip taken out shows is a look of its own.
         continue;
       }
@@ -111,8 +113,8 @@ final class Deeds {
   }
 
   /** A capacitor, a resistor, a diode: nothing goes on without it that would be looked at. */
-  private static boolean isPassive(String ref) {
-    return ref.matches("(?:C|R|RN|D)\\d+");
+  private boolean isPassive(String ref) {
+    return board.part(ref).filter(p -> p.type().part() instanceof Element).isPresent();
   }
 
   private List<String> refs(Kind kind, String words, String typed, String small) {

@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.symptom.EveryKey;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,14 +51,10 @@ final class GlyphWords {
     boolean some = Vocabulary.in(small, vocabulary.words("glyphs.some")).isPresent();
     return named.isEmpty() && !some
         ? Optional.empty()
-        : finding(where(named), text, glyphs -> glyphs.areWrong(named));
-  }
-
-  /** The look that shows these letters: the set as it stands, or when all keys were typed. */
-  private String where(Set<Character> named) {
-    String shown = String.join("", right(Phrases.SCREEN).rows());
-    boolean there = named.stream().allMatch(c -> shown.indexOf(c) >= 0);
-    return there || !lookbook.looks().contains(EveryKey.NAME) ? Phrases.SCREEN : EveryKey.NAME;
+        : finding(
+            lookbook.ofLetters(shown -> named.stream().allMatch(c -> shown.indexOf(c) >= 0)),
+            text,
+            glyphs -> glyphs.areWrong(named));
   }
 
   private PictureText right(String look) {

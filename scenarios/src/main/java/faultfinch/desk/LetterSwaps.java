@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.symptom.EveryKey;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +50,11 @@ final class LetterSwaps {
     if (swaps.isEmpty() || !lookbook.looks().contains(Phrases.SCREEN)) {
       return Optional.empty();
     }
-    String look = where(swaps.keySet());
+    String look =
+        lookbook.ofLetters(
+            shown ->
+                swaps.keySet().stream()
+                    .allMatch(c -> shown.toLowerCase(Locale.ROOT).indexOf(c) >= 0));
     PictureText right = right(look);
     List<String> meant =
         lookbook.outcomes(look).stream()
@@ -78,13 +81,6 @@ final class LetterSwaps {
     if (!WORDS.contains(should) && !WORDS.contains(is) && !should.equalsIgnoreCase(is)) {
       swaps.put(small(should)[0], small(is)[0]);
     }
-  }
-
-  /** The look that shows these letters: the set as it stands, or when all keys were typed. */
-  private String where(Set<Character> letters) {
-    String shown = String.join("", right(Phrases.SCREEN).rows()).toLowerCase(Locale.ROOT);
-    boolean there = letters.stream().allMatch(c -> shown.indexOf(c) >= 0);
-    return there || !lookbook.looks().contains(EveryKey.NAME) ? Phrases.SCREEN : EveryKey.NAME;
   }
 
   private PictureText right(String look) {

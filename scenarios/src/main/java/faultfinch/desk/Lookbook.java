@@ -1,10 +1,12 @@
 package faultfinch.desk;
 
 import faultfinch.diagnosis.FaultDictionary;
+import faultfinch.symptom.EveryKey;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Which looks can be weighed, and what each can show. */
 public interface Lookbook {
@@ -18,6 +20,16 @@ public interface Lookbook {
   /** The first few of the outcomes of a look. */
   default List<String> examples(String look) {
     return outcomes(look).stream().limit(3).toList();
+  }
+
+  /**
+   * The look at which letters are to be had: the set as it stands, or when all keys were typed.
+   *
+   * @param stand whether they stand in a text
+   */
+  default String ofLetters(Predicate<String> stand) {
+    String shown = String.join("", PictureText.of(outcomes(Phrases.SCREEN).get(0)).rows());
+    return stand.test(shown) || !looks().contains(EveryKey.NAME) ? Phrases.SCREEN : EveryKey.NAME;
   }
 
   /** What a look shows on a board with this fault, if it is known. */

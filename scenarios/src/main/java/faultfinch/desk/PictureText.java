@@ -34,9 +34,6 @@ record PictureText(List<String> rows, List<String> inks) {
   /** Columns by which a garbled row can stand beside where it should: its blanks may be lit. */
   private static final int ASIDE = 2;
 
-  /** Signs on a glass that is all but empty. */
-  private static final int FEW = 8;
-
   private static final double MOST = 0.9;
   private static final double HALF = 0.6;
 
@@ -162,11 +159,6 @@ record PictureText(List<String> rows, List<String> inks) {
     int wide = rows.stream().mapToInt(String::length).max().orElse(0);
     long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
     return rows.size() > 2 && lit > MOST * wide * rows.size();
-  }
-
-  boolean isSparse() {
-    long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
-    return isShown() && lit <= FEW;
   }
 
   /** Whether nearly all that is lit is no letter, on a glass that is not filled. */

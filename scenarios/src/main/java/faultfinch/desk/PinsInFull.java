@@ -73,7 +73,9 @@ final class PinsInFull {
   /** A sentence in which its pins are told in full, as far as it names their part itself. */
   String of(String sentence) {
     String text = Backwards.replaced(OF_EACH, found(sentence), m -> ofEach(m.group(1), m.group(2)));
-    text = Backwards.replaced(OF_A_KIND, text, m -> ofAKind(m.group(1), m.group(2)));
+    if (OF_A_KIND.matcher(text).find()) {
+      text = Backwards.replaced(OF_A_KIND, text, m -> ofAKind(m.group(1), m.group(2)));
+    }
     text = Backwards.replaced(ROW_BEFORE, text, m -> row(m.group(2), m.group(1)));
     text = Backwards.replaced(ROW_BEHIND, text, m -> row(m.group(1), m.group(2)));
     return Backwards.replaced(POSSESSED, text, m -> pin(m.group(1), m.group(2)));
