@@ -42,10 +42,10 @@ final class Deeds {
     SPRAY("tried.spray"),
     RESEAT("tried.reseat"),
     PRESS("tried.press"),
-    /** Several taken out together, and all is as it was. */
-    PULL("tried.pull"),
     SOCKET("tried.socket"),
-    EXCHANGE("tried.exchange");
+    EXCHANGE("tried.exchange"),
+    /** Several taken out together, and all is as it was; last, for who exchanges takes out too. */
+    PULL("tried.pull");
 
     private final String key;
 

@@ -168,7 +168,7 @@ final class Findings {
   }
 
   private List<String> looks(String kind, Place place, String text) {
-    return lookPlaces.of(kind, place, false, text.toLowerCase(Locale.ROOT)).stream()
+    return lookPlaces.of(kind, supplied(kind, place), false, text.toLowerCase(Locale.ROOT)).stream()
         .flatMap(List::stream)
         .toList();
   }

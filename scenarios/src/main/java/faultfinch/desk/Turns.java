@@ -15,6 +15,10 @@ final class Turns {
       "(?: is| stays(?: at)?| at| gives| reads| only|:)* (\\d{1,2}[.,]\\d{1,2})(?= |$|,)"
           + "(?! ?(?:m?v|volts?|m?a|k?ohms?)\\b)";
 
+  /** Volts of a rail of 5 or 12 that is as it should be. */
+  private static final String RAIL =
+      "(?:4[.,][89]\\d?|5(?:[.,][012]\\d?)?|11[.,][5-9]\\d?|12(?:[.,][0-6]\\d?)?)";
+
   private static final String FELT =
       "(?<= |^)((?-i:[A-Z]+\\d+)|one (?:of the )?(?:rams?|memory|memories|chips?|ics?)(?: chips?)?)"
           + "(?: is| are| feels?| gets?| runs?)?(?: clearly| much| far| noticeably| a bit)? ";
@@ -46,12 +50,8 @@ final class Turns {
                   + "(?: is| measures| measured| reads| at|:| =)?(?: only| just| really| down to| at)*"
                   + " (?:about |around )?(\\d[.,]\\d{1,2})(?: v(?:olts?)?)?(?! ?[km]?ohm)(?= |$|,)",
               "rail is $1 V"),
-          new Turn(
-              "(?<= |^)(?:the )?\\+?12 ?v(?:olts?)?(?: rail| line| supply)?(?: is| measures| measured| reads| at|:| =)* (\\d{1,2}[.,]\\d{1,2})(?: ?v(?:olts?)?)?\\.?(?= |$|,)",
-              "12 v rail $1 V"),
-          new Turn(
-              "(?<= |^)(?:the )?\\+?9 ?v(?:olts?)?(?: rail| line| supply)?(?: is| measures| measured| reads| at|:| =)* (\\d{1,2}[.,]\\d{1,2})(?: ?v(?:olts?)?)?\\.?(?= |$|,)",
-              "9 v supply $1 V"),
+          new Turn(supply("12"), "12 v rail $1 V"),
+          new Turn(supply("9"), "9 v supply $1 V"),
           // "the keyboard's stone dead".
           new Turn(
               "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
@@ -136,7 +136,11 @@ final class Turns {
           new Turn("(?<=\\b(?:pin|leg|pad) \\d{1,2}) a (?=[a-z])", " is "),
           // Each rail by its volts, in one row: "5.01/4.99/12.1".
           new Turn(
-              "(?<![\\d.])(?:(?:4[.,][89]\\d?|5(?:[.,][012]\\d?)?|11[.,][5-9]\\d?|12(?:[.,][0-6]\\d?)?)(?: ?v)?(?: ?/ ?)){1,4}(?:4[.,][89]\\d?|5(?:[.,][012]\\d?)?|11[.,][5-9]\\d?|12(?:[.,][0-6]\\d?)?)(?: ?v(?:olts?)?)?(?![\\d.]\\d)",
+              "(?<![\\d.])(?:"
+                  + RAIL
+                  + "(?: ?v)?(?: ?/ ?)){1,4}"
+                  + RAIL
+                  + "(?: ?v(?:olts?)?)?(?![\\d.]\\d)",
               "all rails fine"),
           // "5VA zero", "5VP is gone".
           new Turn(
@@ -339,6 +343,14 @@ final class Turns {
               "with $1 out it $2"));
 
   private Turns() {}
+
+  /** A supply by the volts it is called by, and what it reads. */
+  private static String supply(String volts) {
+    return "(?<= |^)(?:the )?\\+?"
+        + volts
+        + " ?v(?:olts?)?(?: rail| line| supply)?(?: is| measures| measured| reads| at|:| =)*"
+        + " (\\d{1,2}[.,]\\d{1,2})(?: ?v(?:olts?)?)?\\.?(?= |$|,)";
+  }
 
   /** An entry as typed, in which a figure with a comma has a point. */
   static String whole(String says) {

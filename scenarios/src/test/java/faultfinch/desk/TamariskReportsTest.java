@@ -77,7 +77,8 @@ class TamariskReportsTest {
         "put a known good 4164 on the back of U7, no improvement | IN_VAIN",
         "new 4164 on top of U11, pressed hard: comes up with banner | HELPED",
         "pulled U2, U3 and U28, one by one, and left them out: D6 still low | REPAIR_MISSED",
-        "C2 lifted: still the same             | REPAIR_MISSED"
+        "C2 lifted: still the same             | REPAIR_MISSED",
+        "removed U4 and U5 and fitted new ones | REPAIR_MISSED"
       })
   void whatWasTried_cameTo(String says, Statement.Came came) {
     Desk desk = new Desk(board, Lookbook.of(dictionary));

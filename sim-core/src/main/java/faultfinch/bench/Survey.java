@@ -35,8 +35,6 @@ public final class Survey {
   /** After everything, so that whatever a run stored by then is looked at once more. */
   private static final int LAST_CYCLES = 16;
 
-  /** Cases have settled after about four minutes. */
-
   /** A case above 60 degrees burns. */
   private static final int BURNS_TENTHS = 600;
 
