@@ -61,6 +61,16 @@ final class Backwards {
       Pattern.compile(
           "(?i)(\\b(?:pin|leg) \\w+/? (?:of|on|at) )(?:the )([a-z/][a-z/ ]*?)(?= (?:is|are|stays|goes|has|pulses|low|high|still|dead)\\b|,|;|$)");
 
+  /** The same the other way round: "555: pin 3 high", "on the op-amp pin 1". */
+  private static final Pattern PIN_BEHIND =
+      Pattern.compile(
+          "(?i)\\b((?:[a-z][a-z-]* ){0,2}?[a-z0-9][a-z0-9-]*)(?:,|:|'s)? (pin|leg) (\\d{1,2})\\b"
+              + NO_UNIT);
+
+  /** "New U37 fitted, pin 8 of it still high". */
+  private static final Pattern OF_IT =
+      Pattern.compile("(?i)\\b(pin|leg) (\\d{1,2}) (?:of|on) it\\b");
+
   private static final Pattern ITS =
       Pattern.compile(
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
@@ -124,6 +134,16 @@ final class Backwards {
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
+    text = replaced(PIN_BEHIND, text, this::behind);
+    String ofIt = text;
+    text =
+        replaced(
+            OF_IT,
+            text,
+            m ->
+                called(ofIt, m.start(), last)
+                    .filter(ref -> places.isPin(ref, m.group(2)))
+                    .map(ref -> ref + " pin " + m.group(2)));
     String sides = text;
     text = replaced(SIDE, text, m -> called(sides, m.start(), last).map(r -> r + " "));
     String all = text;
@@ -198,6 +218,20 @@ final class Backwards {
       more = !(first && ref.isPresent());
     }
     return found;
+  }
+
+  /** A pin of the only part that the words before it call by what it is, whatever else they say. */
+  private Optional<String> behind(MatchResult m) {
+    String words = m.group(1);
+    int from = 0;
+    Optional<String> ref = places.theOne(words);
+    while (ref.isEmpty() && words.indexOf(' ', from) >= 0) {
+      from = words.indexOf(' ', from) + 1;
+      ref = places.theOne(words.substring(from));
+    }
+    String before = words.substring(0, from);
+    return ref.filter(r -> places.isPin(r, m.group(3)))
+        .map(r -> before + r + " " + m.group(2) + " " + m.group(3));
   }
 
   private Optional<String> described(MatchResult m) {

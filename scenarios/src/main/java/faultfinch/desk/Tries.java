@@ -26,8 +26,17 @@ final class Tries {
     this.notes = notes;
   }
 
-  /** Whether a whole entry tells of something done to a part and what came of it. */
-  boolean whole(String says, Conditions when, Function<String, List<String>> pieces) {
+  /**
+   * Whether a whole entry tells of something done to a part and what came of it, and of nothing
+   * else.
+   *
+   * @param atPins whether a piece speaks of pins
+   */
+  boolean whole(
+      String says,
+      Conditions when,
+      Function<String, List<String>> pieces,
+      Predicate<String> atPins) {
     Optional<Deeds.Deed> deed = deeds.of(plain.of(says));
     if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
       return false;
@@ -35,7 +44,11 @@ final class Tries {
     if (SENTENCES.matcher(says).find()) {
       return false;
     }
-    if (pieces.apply(says).stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
+    List<String> apart = pieces.apply(says);
+    if (apart.stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
+      return false;
+    }
+    if (apart.stream().anyMatch(p -> atPins.test(p) && deeds.of(plain.of(p)).isEmpty())) {
       return false;
     }
     settle(when);

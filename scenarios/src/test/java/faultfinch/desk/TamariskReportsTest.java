@@ -150,7 +150,7 @@ class TamariskReportsTest {
         "/IRQ on the CPU down at 0.1 V, should idle at 5 | meter | RN2.3: open joint | K11: open",
         "ohms on the /IRQ line: open           | ohms   | RN2.3: open joint    | K11: open",
         "ohmmeter VR2 out to gnd: practically a short | ohms | C10: short      | K11: open",
-        "takes 3.2 A where I'm used to 1.5     | current | C10: short          | K11: open",
+        "takes 2.1 A where I'm used to 1.5     | current | C10: short          | K11: open",
         "current a quarter of an amp up on normal | current | U41.4Y: drives low | K11: open",
         "current tracer on U10.A3: flows out of U19 1Y4 and vanishes into U17 | flow | U17.4Y: drives low | K11: open",
         "joystick port 1: fire does not do anything | sticks | D14: open       | K11: open",
@@ -226,6 +226,11 @@ class TamariskReportsTest {
         "number of pages is far too low        | screen | U28: defect port-dead | K11: open",
         "B becomes F                           | every  | U24.A6: reads high    | K11: open",
         "press B and get F                     | every  | U24.A6: reads high    | K11: open",
+        "555: pin 3 high all the time          | probe  | U36.TRIG: reads low   | K11: open",
+        "On the op-amp pin 1 sits at 2.5 V     | meter  | K11: open             | U35.OUT1: drives low",
+        "Everything in white                   | screen | U29.Q4: drives high   | K11: open",
+        "no key is accepted                    | typed  | U28: defect port-dead | K11: open",
+        "REFEN/ goes low regularly             | probe  | K11: open             | U41.4Y: drives high",
       })
   void report_ofAFault_coversWhatThatFaultShows(
       String says, String look, String fault, String other) {
@@ -236,5 +241,20 @@ class TamariskReportsTest {
     assertEquals(look, seen.get(0).reach().sights().get(0).looks().get(0).split(" ")[0]);
     assertTrue(shows(seen.get(0), fault), fault);
     assertFalse(shows(seen.get(0), other), other);
+  }
+
+  /** What was measured beside a part that was exchanged in vain is not lost behind that. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Pin 5 of U30 never strobes, and a new U30 behaved just the same",
+        "new U37 fitted, pin 8 of it still high all the time"
+      })
+  void measuredBesideADeed_isNotedToo(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    List<Statement> all = desk.statements();
+    assertEquals(1, all.stream().filter(s -> s instanceof Statement.Tried).count(), all::toString);
+    assertEquals(1, desk.evidence().seen().size(), all::toString);
   }
 }

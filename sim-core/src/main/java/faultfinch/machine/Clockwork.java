@@ -19,9 +19,9 @@ import java.util.stream.IntStream;
  *
  * <p>A storing part belongs to it if what tells it to store (clock, latch, and every input of a
  * part that looks at all of them) is on no net that an access can move, and on some net that the
- * phases or the clockwork itself move. Some of its parts merely take what memory held (a picture
- * latch); the others (a refresh counter, the counters of a picture) run on their own, and come
- * round.
+ * phases or the clockwork itself move; a part that shows the phase belongs to it though nothing
+ * clocks it. Some of its parts merely take what memory held (a picture latch); the others (a
+ * refresh counter, the counters of a picture) run on their own, and come round.
  */
 final class Clockwork {
   private static final Pinout CPU = new M6502().pinout();
@@ -260,7 +260,7 @@ final class Clockwork {
         clocked |= clocking[net] || moved[net];
       }
     }
-    return clocked;
+    return clocked || c.parts[p].followsPhase();
   }
 
   /** The pins that can tell a part to store. */

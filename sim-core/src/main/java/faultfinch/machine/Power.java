@@ -23,8 +23,9 @@ import java.util.Set;
  * part, fuses blown and parts killed. Whole millivolts, milliamperes and milliwatts.
  *
  * <p>What a meter shows are means; ripple stands beside them as what each millisecond of its period
- * brings. Not modelled: the slow fall of a warm brick, a regulator that shuts down hot, signal
- * currents (see {@link Heat}). What a marginal rail does to parts is told by {@link Margins}.
+ * brings; of a regulator that shuts down for heat and comes back, too, the mean. Not modelled: the
+ * slow fall of a warm brick, signal currents (see {@link Heat}). What a marginal rail does to parts
+ * is told by {@link Margins}.
  */
 public final class Power {
 
@@ -59,10 +60,13 @@ public final class Power {
   /** More than this a meter on a board shows as no way at all. */
   private static final double MOST_OHMS = 1e6;
 
+  /** Milliwatts by which a regulator may be above what it can stand; below it is at rest. */
+  private static final int TOO_HOT = 50;
+
   private final Board board;
   private final HarmNotes harm;
   private final SupplyNodes nodes;
-  private final Set<String> blown = new LinkedHashSet<>();
+  private final Trips trips = new Trips();
   private final Set<String> killed = new LinkedHashSet<>();
   private final Map<String, Integer> strained = new LinkedHashMap<>();
   private final Map<String, Integer> milliwatts = new LinkedHashMap<>();
@@ -82,9 +86,9 @@ public final class Power {
     List<Branch> branches;
     SupplySolver solved;
     do {
-      branches = SupplyChain.of(board, harm, nodes, feed, blown, setup.seed());
+      branches = SupplyChain.of(board, harm, nodes, feed, trips, setup.seed());
       solved = new SupplySolver(branches, nodes.count());
-    } while (blows(branches, solved));
+    } while (blows(branches, solved) || throttles(branches, solved));
     volts = solved.volts;
     milliamps = throughJack(branches, solved);
     swing = swing(setup.seed(), feed);
@@ -169,7 +173,7 @@ public final class Power {
   private double[] at(int offset, Feed.Brick brick, long seed) {
     int millivolts = Math.max(0, brick.noLoadMillivolts() + offset);
     Feed then = new Feed.Brick(millivolts, brick.milliohms());
-    return new SupplySolver(SupplyChain.of(board, harm, nodes, then, blown, seed), nodes.count())
+    return new SupplySolver(SupplyChain.of(board, harm, nodes, then, trips, seed), nodes.count())
         .volts;
   }
 
@@ -183,11 +187,35 @@ public final class Power {
         int rating = rating(board.part(ref).orElseThrow());
         int most = rating * PowerFigures.figure("fuse.blows.percent") / 100;
         if (Math.abs(solved.currents[b]) > most) {
-          return blown.add(ref);
+          return trips.blown().add(ref);
         }
       }
     }
     return false;
+  }
+
+  /**
+   * A regulator that gets too hot shuts down until it has cooled, and comes back: in the mean it
+   * gives what keeps it just at that heat. By then a fuse has seen what it gave cold.
+   */
+  private boolean throttles(List<Branch> branches, SupplySolver solved) {
+    for (int b = 0; b < branches.size(); b++) {
+      if (branches.get(b) instanceof Branch.Regulator regulator) {
+        double across = solved.volts[regulator.from()] - solved.volts[regulator.to()];
+        double most = hottest(regulator.ref());
+        if (across * solved.currents[b] / 1000 > most + TOO_HOT) {
+          trips.limits().put(regulator.ref(), (int) (1000 * most / across));
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Milliwatts at which a part is as hot as it can get. */
+  private double hottest(String ref) {
+    int perWatt = PowerFigures.orNone("per-watt", board.part(ref).orElseThrow().type());
+    return 1000.0 * PowerFigures.figure("rise.most") / perWatt;
   }
 
   /** Milliamperes printed on a fuse, such as {@code 1A} or {@code 500mA}. */
@@ -328,7 +356,7 @@ public final class Power {
     Feed meter = new Feed.Brick(drives, PowerFigures.figure("ohmmeter.milliohms"));
     List<Branch> branches = new ArrayList<>();
     branches.add(new Branch.Source("", other.getAsInt(), one.getAsInt(), meter));
-    for (Branch branch : SupplyChain.of(board, harm, nodes, new Feed.Nothing(), blown, seed)) {
+    for (Branch branch : SupplyChain.of(board, harm, nodes, new Feed.Nothing(), trips, seed)) {
       boolean conducts =
           branch instanceof Branch.Resistor
               || branch instanceof Branch.OneWay way && way.dropMillivolts() < drives;
@@ -384,7 +412,7 @@ public final class Power {
 
   /** References of fuses that have blown, in the order they went. */
   public Set<String> blown() {
-    return Collections.unmodifiableSet(blown);
+    return Collections.unmodifiableSet(trips.blown());
   }
 
   /** References of parts that stand above 6 V, with the millivolts more that each ages by. */

@@ -13,35 +13,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /** Lists the branches of a board's supply: feed, fuses, diodes, regulators, parts, shorts. */
 final class SupplyChain {
   private final Board board;
   private final HarmNotes harm;
   private final SupplyNodes nodes;
-  private final Set<String> blown;
+  private final Trips trips;
   private final long seed;
   private final List<Branch> branches = new ArrayList<>();
 
-  private SupplyChain(
-      Board board, HarmNotes harm, SupplyNodes nodes, Set<String> blown, long seed) {
+  private SupplyChain(Board board, HarmNotes harm, SupplyNodes nodes, Trips trips, long seed) {
     this.board = board;
     this.harm = harm;
     this.nodes = nodes;
-    this.blown = blown;
+    this.trips = trips;
     this.seed = seed;
   }
 
   /**
    * The branches, what is plugged in first.
    *
-   * @param blown fuses that have gone
+   * @param trips fuses that have gone, regulators that are too hot
    * @param seed of the board: regulators differ
    */
   static List<Branch> of(
-      Board board, HarmNotes harm, SupplyNodes nodes, Feed feed, Set<String> blown, long seed) {
-    SupplyChain chain = new SupplyChain(board, harm, nodes, blown, seed);
+      Board board, HarmNotes harm, SupplyNodes nodes, Feed feed, Trips trips, long seed) {
+    SupplyChain chain = new SupplyChain(board, harm, nodes, trips, seed);
     chain.feed(board.supply().jack(), feed);
     if (feed instanceof Feed.Brick) {
       for (Supply.Pole pole : board.supply().poles()) {
@@ -86,7 +84,7 @@ final class SupplyChain {
     Integer shorted = harm.elementsShort.get(part.ref());
     if (shorted != null) {
       resistor(part.ref(), pins.get(0).name(), pins.get(1).name(), shorted);
-    } else if (!harm.elementsOpen.contains(part.ref()) && !blown.contains(part.ref())) {
+    } else if (!harm.elementsOpen.contains(part.ref()) && !trips.blown().contains(part.ref())) {
       switch (element.kind()) {
         case FUSE -> resistor(part.ref(), "1", "2", figure("fuse.milliohms") / 1000.0);
         case DIODE -> diode(part);
@@ -152,7 +150,7 @@ final class SupplyChain {
             groundTrack.getAsInt(),
             grounded ? set : figure("regulator.highest.mv"),
             figure("regulator.dropout"),
-            figure("regulator.limit")));
+            trips.limits().getOrDefault(ref, figure("regulator.limit"))));
     int quiescent = figure("regulator.quiescent.ohms");
     branches.add(new Branch.Resistor(ref, in.getAsInt(), ground.getAsInt(), quiescent));
   }

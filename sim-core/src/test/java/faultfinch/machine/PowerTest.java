@@ -26,6 +26,11 @@ import org.junit.jupiter.api.Test;
  * of diode. Its parts take 100 + 90 + 50 + 9 + 4 times 4 + 27 + 3 + 15 + 90 + 180 = 580 mA at 5 V.
  */
 class PowerTest {
+  private static final Board TAMARISK = BoardReader.shipped("tamarisk");
+
+  /** 9 V on 2,000 ohms. */
+  private static final int QUIESCENT_MILLIWATTS = 40;
+
   private static final Board BOARD = BoardReader.shipped("sorrel");
 
   /** Half of all boards regulate at 5 V or more, where the parts take a constant current. */
@@ -150,6 +155,32 @@ class PowerTest {
   void inputCapacitor_shorted_blowsTheFuse() {
     // 10800 mV over 3.1 + 0.1 + 0.02 + 1 ohms is 2559 mA.
     assertEquals(Set.of("F1"), Power.of(with("C1: short")).blown());
+  }
+
+  /**
+   * 125 K above the air at 15 K a watt are 8.33 W, less than half of what it would turn into heat
+   * cold: 2.2 A times some 6 V. With 1.1 A instead of 2.2 into the short the brick gives 10.5 V
+   * less 0.6 ohms times 2.1 A, and the other regulator has more than its 2 V.
+   */
+  @Test
+  void regulator_outputShorted_givesInTheMeanWhatKeepsItAtItsHottest() {
+    Power power = Power.of(tamarisk("C18: short"));
+    assertEquals(8333 + QUIESCENT_MILLIWATTS, power.milliwatts("VR2"), 60);
+    assertEquals(Set.of("12V", "5VA", "5VS"), power.up());
+  }
+
+  /**
+   * Cold it gives 2.2 A, of which parts at 1.9 V take some 250 mA: the rest is too much for 1 A.
+   */
+  @Test
+  void fuse_behindAShortedRegulator_goesBeforeTheRegulatorIsHot() {
+    Power power = Power.of(tamarisk("SP1.LK5-SP1.GND: bridge"));
+    assertEquals(Set.of("F2"), power.blown());
+    assertTrue(power.railUp());
+  }
+
+  private static Setup tamarisk(String fault) {
+    return Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(fault, TAMARISK)));
   }
 
   @Test

@@ -56,6 +56,13 @@ class TabledFaultsTest {
     assertTabled(fault, MOST_PLAYED_WITH_A_FRAME);
   }
 
+  /** The shifter is never clocked, and shows its one word by the phases: nobody else's business. */
+  @ParameterizedTest
+  @ValueSource(strings = {"U25.CK: reads low", "U12: dead"})
+  void shifterThatIsNotClocked_goesByThePhasesAlone(String fault) {
+    assertTabled(fault);
+  }
+
   /** Two parts on one line, a line that tells of a latch, two data lines in one. */
   @ParameterizedTest
   @ValueSource(
