@@ -247,7 +247,7 @@ class TamariskReportsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Pin 5 of U30 never strobes, and a new U30 behaved just the same",
+        "Pin 22 of U21 never pulses, and a new U21 behaved just the same",
         "new U37 fitted, pin 8 of it still high all the time"
       })
   void measuredBesideADeed_isNotedToo(String says) {
