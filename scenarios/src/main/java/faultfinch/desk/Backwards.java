@@ -134,16 +134,7 @@ final class Backwards {
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
-    text = replaced(PIN_BEHIND, text, this::behind);
-    String ofIt = text;
-    text =
-        replaced(
-            OF_IT,
-            text,
-            m ->
-                called(ofIt, m.start(), last)
-                    .filter(ref -> places.isPin(ref, m.group(2)))
-                    .map(ref -> ref + " pin " + m.group(2)));
+    text = behindOrOfIt(text, last);
     String sides = text;
     text = replaced(SIDE, text, m -> called(sides, m.start(), last).map(r -> r + " "));
     String all = text;
@@ -218,6 +209,21 @@ final class Backwards {
       more = !(first && ref.isPresent());
     }
     return found;
+  }
+
+  /** Pins right behind what their part is called, and pins "of it"; most sentences have neither. */
+  private String behindOrOfIt(String sentence, String last) {
+    String text =
+        PIN_BEHIND.matcher(sentence).find()
+            ? replaced(PIN_BEHIND, sentence, this::behind)
+            : sentence;
+    return OF_IT.matcher(text).find() ? replaced(OF_IT, text, m -> ofIt(m, text, last)) : text;
+  }
+
+  private Optional<String> ofIt(MatchResult m, String text, String last) {
+    return called(text, m.start(), last)
+        .filter(ref -> places.isPin(ref, m.group(2)))
+        .map(ref -> ref + " pin " + m.group(2));
   }
 
   /** A pin of the only part that the words before it call by what it is, whatever else they say. */

@@ -129,7 +129,7 @@ public final class Desk {
   }
 
   private void read(Entry entry) {
-    if (tries.whole(entry.says(), conditions, this::pieces, stand().phrases()::isAtPins)) {
+    if (tries.whole(entry.says(), conditions, this::pieces, stand().phrases())) {
       return;
     }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {

@@ -23,7 +23,7 @@ final class LetterSwaps {
           "(?<=^|[ (,])"
               + LETTER
               + ",? (?:(?:i |you |it |and )*(?:becomes?|turns? into|turns? to|changes? to|changes? into|shows? as|shows? up as"
-              + "|appears? as|comes? out as|comes? as|is shown as|is displayed as|prints? as|reads? as|looks? like|gets?|gives?)) (?:an? |the )?"
+              + "|appears? as|comes? out as|comes? as|is shown as|is displayed as|prints? as|reads? as|looks? like|prints?|types?|gets?|gives?)) (?:an? |the )?"
               + LETTER
               + END);
 
@@ -68,17 +68,23 @@ final class LetterSwaps {
     Map<Character, Character> swaps = new LinkedHashMap<>();
     Matcher becomes = BECOMES.matcher(text);
     while (becomes.find()) {
-      note(becomes.group(1), becomes.group(2), swaps);
+      // "J prints i", but not "C becomes a mess".
+      boolean goesOn = becomes.end() < text.length() && text.charAt(becomes.end()) == ' ';
+      if (!goesOn || !WORDS.contains(becomes.group(2))) {
+        note(becomes.group(1), becomes.group(2), swaps);
+      }
     }
     Matcher instead = INSTEAD.matcher(text);
     while (instead.find()) {
-      note(instead.group(2), instead.group(1), swaps);
+      if (!WORDS.contains(instead.group(1))) {
+        note(instead.group(2), instead.group(1), swaps);
+      }
     }
     return swaps;
   }
 
   private static void note(String should, String is, Map<Character, Character> swaps) {
-    if (!WORDS.contains(should) && !WORDS.contains(is) && !should.equalsIgnoreCase(is)) {
+    if (!WORDS.contains(should) && !should.equalsIgnoreCase(is)) {
       swaps.put(small(should)[0], small(is)[0]);
     }
   }

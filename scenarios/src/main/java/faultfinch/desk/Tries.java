@@ -30,13 +30,10 @@ final class Tries {
    * Whether a whole entry tells of something done to a part and what came of it, and of nothing
    * else.
    *
-   * @param atPins whether a piece speaks of pins
+   * @param phrases says whether a piece speaks of pins
    */
   boolean whole(
-      String says,
-      Conditions when,
-      Function<String, List<String>> pieces,
-      Predicate<String> atPins) {
+      String says, Conditions when, Function<String, List<String>> pieces, Phrases phrases) {
     Optional<Deeds.Deed> deed = deeds.of(plain.of(says));
     if (deed.isEmpty() || deed.get().result() == Deeds.Result.NOT_SAID) {
       return false;
@@ -48,7 +45,7 @@ final class Tries {
     if (apart.stream().filter(p -> deeds.of(plain.of(p)).isPresent()).count() > 1) {
       return false;
     }
-    if (apart.stream().anyMatch(p -> atPins.test(p) && deeds.of(plain.of(p)).isEmpty())) {
+    if (apart.stream().anyMatch(p -> phrases.isAtPins(p) && deeds.of(plain.of(p)).isEmpty())) {
       return false;
     }
     settle(when);

@@ -226,6 +226,7 @@ class TamariskReportsTest {
         "number of pages is far too low        | screen | U28: defect port-dead | K11: open",
         "B becomes F                           | every  | U24.A6: reads high    | K11: open",
         "press B and get F                     | every  | U24.A6: reads high    | K11: open",
+        "F prints e, J prints i                | every  | U30.Y1/-U30.Y2/: bridge | K11: open",
         "555: pin 3 high all the time          | probe  | U36.TRIG: reads low   | K11: open",
         "On the op-amp pin 1 sits at 2.5 V     | meter  | K11: open             | U35.OUT1: drives low",
         "Everything in white                   | screen | U29.Q4: drives high   | K11: open",
