@@ -16,6 +16,9 @@ final class LetterSwaps {
   /** Columns by which a row may stand aside. */
   private static final int ASIDE = 2;
 
+  /** A row is like another that has every so many-th letter of it in its place. */
+  private static final int LIKE = 4;
+
   private static final String END = "(?=$|[ ,.;)])";
 
   private static final Pattern BECOMES =
@@ -109,20 +112,33 @@ final class LetterSwaps {
     return right.rows().stream().mapToInt(row -> times(should, shown, small(row), is)).sum();
   }
 
-  /** The same of a row, in that row which has it most often: blanks may be lit, and rows more. */
+  /**
+   * The same of a row, in that row which has it most often, of those that are much like it: blanks
+   * may be lit, and rows more.
+   */
   private static int times(char should, char shown, char[] right, PictureText is) {
     int most = 0;
     for (String row : is.rows()) {
       char[] other = small(row);
       for (int aside = 0; aside <= ASIDE; aside++) {
         int times = 0;
+        int kept = 0;
         for (int x = 0; x < Math.min(right.length, other.length - aside); x++) {
           times += right[x] == should && other[x + aside] == shown ? 1 : 0;
+          kept += right[x] != ' ' && right[x] == other[x + aside] ? 1 : 0;
         }
-        most = Math.max(most, times);
+        most = Math.max(most, LIKE * kept >= letters(right) ? times : 0);
       }
     }
     return most;
+  }
+
+  private static int letters(char[] row) {
+    int letters = 0;
+    for (char c : row) {
+      letters += c == ' ' ? 0 : 1;
+    }
+    return letters;
   }
 
   private static char[] small(String row) {
