@@ -117,6 +117,7 @@ final class LetterSwaps {
    * may be lit, and rows more.
    */
   private static int times(char should, char shown, char[] right, PictureText is) {
+    int letters = letters(right);
     int most = 0;
     for (String row : is.rows()) {
       char[] other = small(row);
@@ -127,7 +128,7 @@ final class LetterSwaps {
           times += right[x] == should && other[x + aside] == shown ? 1 : 0;
           kept += right[x] != ' ' && right[x] == other[x + aside] ? 1 : 0;
         }
-        most = Math.max(most, LIKE * kept >= letters(right) ? times : 0);
+        most = Math.max(most, LIKE * kept >= letters ? times : 0);
       }
     }
     return most;

@@ -65,7 +65,7 @@ final class Turns {
               ""),
           new Turn(
               "\\b(?:everything|all|all text|text)(?: is| in)? white on black\\b", "all in white"),
-          new Turn("\\beverything(?: is| comes| was)? (?:in )?(?=white\\b)", "all text "),
+          new Turn("\\beverything(?: is| comes| was)? in (?=white\\b)", "all text "),
           // "the picture-side '257".
           new Turn("(?<![\\w'])'(?=\\d{2,3}\\b(?!'))", "LS"),
           new Turn("(?-i:\\b([A-Z]{1,3}\\d+))'s (?=[a-z])", "$1 "),
