@@ -26,7 +26,7 @@ final class Backwards {
 
   private static final String PINS =
       "(?:the |all )?(?:other )?(?:(?:two|three|four|five|six) )?"
-          + "(?:(?:data|address|input|output|select|enable|used) )?(?:pins|legs|inputs|outputs|pin|leg)";
+          + "(?:(?:data|address|input|output|select|enable|used|port) )?(?:pins|legs|inputs|outputs|pin|leg|neighbours|neighbour pins|neighbouring pins)";
 
   /** No figure with a unit behind it, and no share: "1 and 2 V", "3 of 8". */
   private static final String NO_UNIT =
@@ -105,7 +105,9 @@ final class Backwards {
 
   /** A part by what it is: "12 V present on the op-amp. Its pin 1 sits at 2.5 V". */
   private static final Pattern DESCRIBED =
-      Pattern.compile("(?i)\\bthe ([a-z][a-z0-9/-]*(?: [a-z0-9/-]+){0,3})");
+      Pattern.compile(
+          "(?i)\\b(?:the|an?|another|that|this|my) (?:(?:new|other|second|different|good|known|known-good|spare|fresh) )*"
+              + "([a-z0-9][a-z0-9/-]*(?: [a-z0-9/-]+){0,3})");
 
   private final Places places;
   private final PinsInFull pinsInFull;
@@ -130,7 +132,7 @@ final class Backwards {
     String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
     String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
-    String text = replaced(ITS, those, m -> called(those, m.start(), subject).map(r -> r + " "));
+    String text = replaced(ITS, those, m -> whose(those, m.start()).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
@@ -185,6 +187,15 @@ final class Backwards {
       last = places.isPart(m.group()) ? m.group() : last;
     }
     return Optional.of(last).filter(ref -> !ref.isEmpty());
+  }
+
+  /** What "its" is of: the part that was called by its reference or by what it is. */
+  private Optional<String> whose(String text, int end) {
+    return called(text, end, "")
+        .or(
+            () ->
+                Optional.of(described(text.substring(0, end), subject, false))
+                    .filter(ref -> !ref.isEmpty()));
   }
 
   /** The same, be a pin of it spoken of or all of it. */

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,10 +26,18 @@ final class BenchWords {
   /** A word by which a phrase is of a round. */
   static final String SPOKEN_OF = "ribbon";
 
-  private static final Pattern STATION = Pattern.compile("(?<= |^)station (\\d{1,2})(?= |$)");
+  private static final Pattern STATION =
+      Pattern.compile(
+          "(?<= |^)(?:stations? (?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)|first [a-z0-9]+ stations)(?= |,|$)");
   private static final Pattern BIT =
       Pattern.compile(
           "(?<= |^)(?:bit|bits|line|data line|gap at|gap in|hole at|hole in|d|md) ?([0-7])(?=[ ,]|$)");
+
+  /** A line may be told by its place in a ribbon. */
+  private static final Pattern PLACED =
+      Pattern.compile(
+          "\\b(?:from the (?:left|right)|marks?|signs?|blocks?|squares?|bits?|leftmost|rightmost)\\b");
+
   private static final Pattern SPOKEN =
       Pattern.compile(
           "(?<= |^)(station|stations|ribbon|ram test|memory test|memory bit|ram bit)(?=[ :]|$)");
@@ -133,11 +143,16 @@ final class BenchWords {
     }
     boolean well = Vocabulary.in(text, vocabulary.words("bench.well")).isPresent();
     List<Predicate<String>> said = new ArrayList<>();
-    Matcher station = STATION.matcher(text);
-    if (station.find()) {
-      int number = Integer.parseInt(station.group(1));
-      said.add(outcome -> differing(outcome, number).filter(d -> d != well).isPresent());
+    List<Integer> numbers = isOfAStation(text) ? StationWords.numbers(figures(text)) : List.of();
+    boolean only = Vocabulary.in(text, vocabulary.words("inks.only")).isPresent();
+    for (int number : numbers) {
+      said.add(
+          outcome -> StationWords.differing(outcome, number).filter(d -> d != well).isPresent());
     }
+    if (only && !well && !numbers.isEmpty()) {
+      said.add(o -> StationWords.isAsUsualBut(numbers, o, lookbook.outcomes(LOOK).get(0)));
+    }
+    StationWords.counted(figures(text), numbers).ifPresent(said::add);
     List<Integer> stations = of(text);
     boolean ill = !well && Vocabulary.in(text, vocabulary.words("bench.ill")).isPresent();
     if (!stations.isEmpty() && (well || ill)) {
@@ -145,11 +160,14 @@ final class BenchWords {
           outcome ->
               well
                   ? stations.stream()
-                      .allMatch(s -> differing(outcome, s).filter(d -> !d).isPresent())
-                  : stations.stream().anyMatch(s -> differing(outcome, s).orElse(false)));
+                      .allMatch(s -> StationWords.differing(outcome, s).filter(d -> !d).isPresent())
+                  : stations.stream()
+                      .anyMatch(s -> StationWords.differing(outcome, s).orElse(false)));
+      if (ill && only) {
+        said.add(o -> StationWords.isAsUsualBut(stations, o, lookbook.outcomes(LOOK).get(0)));
+      }
     }
-    List<Integer> bits = BIT.matcher(text).results().map(m -> Integer.valueOf(m.group(1))).toList();
-    boolean only = Vocabulary.in(text, vocabulary.words("inks.only")).isPresent();
+    List<Integer> bits = bits(text);
     if (!bits.isEmpty()) {
       said.add(
           outcome ->
@@ -202,7 +220,7 @@ final class BenchWords {
     for (Map.Entry<String, String> number : vocabulary.pairs("numbers").entrySet()) {
       figures = figures.replaceAll("\\b" + number.getKey() + "\\b", number.getValue());
     }
-    return figures;
+    return figures.replaceAll("\\bonce\\b", "1").replaceAll("\\btwice\\b", "2");
   }
 
   /** The stations that try what a text speaks of: "rom 1", "the memory". */
@@ -227,9 +245,10 @@ final class BenchWords {
     if (!isOfBytes(text)) {
       return Optional.empty();
     }
-    Matcher station = STATION.matcher(text);
     String number =
-        station.find() ? String.format("%02d", Integer.parseInt(station.group(1))) : "\\d\\d";
+        isOfAStation(text)
+            ? String.format("%02d", StationWords.numbers(figures(text)).get(0))
+            : "\\d\\d";
     String line =
         "Station %s wrote %s, read %s at page %s:"
             .formatted(number, hex(WROTE, text), hex(READ, text), hex(PAGE, text));
@@ -274,11 +293,14 @@ final class BenchWords {
     return m.find() ? m.group(1).toUpperCase(Locale.ROOT) : "[0-9A-F]{2}";
   }
 
-  /** Whether a station says that something differed; empty if it cannot be read. */
-  private static Optional<Boolean> differing(String outcome, int station) {
-    Matcher m =
-        Pattern.compile(String.format("Station %02d [^;]*: (\\d{3}) of", station)).matcher(outcome);
-    return m.find() ? Optional.of(Integer.parseInt(m.group(1)) > 0) : Optional.empty();
+  /** Lines by their numbers, and by their places in a ribbon. */
+  private static List<Integer> bits(String text) {
+    Set<Integer> bits = new TreeSet<>();
+    BIT.matcher(text).results().forEach(m -> bits.add(Integer.valueOf(m.group(1))));
+    if (PLACED.matcher(text).find()) {
+      bits.addAll(Ribbon.lines(text));
+    }
+    return List.copyOf(bits);
   }
 
   private Optional<Stations> stations(String round) {

@@ -29,6 +29,13 @@ final class Circumstances {
   private static final Pattern MINUTES =
       Pattern.compile("(?i)\\bafter (?:about )?(\\d+|[a-z]+) min(?:ute)?s?\\b");
 
+  private static final Pattern COUNTED =
+      Pattern.compile(
+          "(?i)\\b(?:stations?|bytes?|differ|differs|cells|pages|addresses|locations|wrote)\\b");
+
+  private static final Pattern STARTS =
+      Pattern.compile("(?i)\\b(?:times?|tries|try|power-ons?|starts?)\\b");
+
   private static final int MOST_TIMES = 1000;
 
   private final Board board;
@@ -50,6 +57,11 @@ final class Circumstances {
                 + "(?: times?| tries| power-ons?)? (?:in|of|out of) (?:every )?"
                 + number
                 + "(?: times| tries| power-ons| starts)?)(?= |$)");
+  }
+
+  /** Whether so many of so many are cells that a round counted, and no starts. */
+  private static boolean isOfCells(String text, String counted) {
+    return COUNTED.matcher(text).find() && !STARTS.matcher(counted).find();
   }
 
   /** A phrase and what belongs to it. */
@@ -131,7 +143,7 @@ final class Circumstances {
     Tally tally = Tally.ONCE;
     Matcher often = times.matcher(text);
     boolean miscounted = false;
-    if (often.find()) {
+    if (often.find() && !isOfCells(text, often.group())) {
       int times = often.group(1) != null ? 1 : number(often.group(2));
       int of = often.group(1) != null ? 2 : number(often.group(3));
       miscounted = of < 1 || times > of || of > MOST_TIMES;

@@ -266,6 +266,11 @@ public final class Desk {
     }
     Optional<Pieces.Except> except = Pieces.except(bared.text());
     if (except.isPresent()) {
+      Optional<String> round = roundBut(except.get());
+      if (round.isPresent()) {
+        note(under(entry, bared), round.get());
+        return;
+      }
       excepted = except.get().not();
       note(under(entry, bared), except.get().says());
       excepted = "";
@@ -337,6 +342,24 @@ public final class Desk {
     }
   }
 
+  /** "All stations pass but for that of the sound chip": of a round, what is bad alone. */
+  private Optional<String> roundBut(Pieces.Except except) {
+    String bench = vocabulary.subjects("bench").get(0);
+    boolean round =
+        conditions.onlyBenchRom()
+            || saidBefore.isOfARound()
+            || Vocabulary.in(
+                    except.says().toLowerCase(Locale.ROOT).replace(":", ""),
+                    vocabulary.subjects("bench"))
+                .isPresent();
+    String text = bench + " only " + except.not() + " bad";
+    return round
+            && stand().phrases().read(text).findings().stream()
+                .anyMatch(f -> f.look().equals(BenchWords.LOOK))
+        ? Optional.of(text)
+        : Optional.empty();
+  }
+
   /** One thing of each bus, however many of its lines are spoken of one by one. */
   private void unsaid(String piece, OtherLines.Bus bus, Observation.Source source) {
     notes.drop(bus.look());
@@ -361,7 +384,10 @@ public final class Desk {
 
   /** Who speaks of a place has begun anew, unless it is what the bench ROM says of it. */
   private boolean mayGoOn(String text) {
-    return stand().phrases().isNowhere(text) && !stand().phrases().isOfItsOwn(text)
+    return stand().phrases().isNowhere(text)
+            && !stand().phrases().isOfItsOwn(text)
+            && !stand().phrases().isOfSticks(text)
+            && !LetterSwaps.isOfTwo(text)
         || saidBefore.isOfARound() && !stand().phrases().isAtPins(text);
   }
 

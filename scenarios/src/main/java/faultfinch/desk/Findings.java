@@ -308,7 +308,7 @@ final class Findings {
         sights.add(probedLater.of(new Sight(line, List.copyOf(outcomes)), small));
       } else if (every) {
         elsewhere(kind, covers, figure && !none, text)
-            .ifPresent(o -> sights.add(new Sight(line, o)));
+            .ifPresent(o -> sights.add(probedLater.of(new Sight(line, o), small)));
       }
     }
     if (sights.isEmpty()) {

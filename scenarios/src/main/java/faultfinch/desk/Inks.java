@@ -35,8 +35,8 @@ final class Inks {
         Pattern.compile(
             "(?<= |^)("
                 + ink
-                + ")(?: [a-z]+){0,2}? (?:is|are|comes|turns|turned|shows|becomes)"
-                + "(?: [a-z]+)?? ("
+                + ")(?: [a-z]+){0,2}? (?:(?:is|are|comes|turns|turned|shows|becomes|appears|looks|text|letters)"
+                + "(?: [a-z]+)?? )("
                 + ink
                 + ")(?=[ ,]|$)");
     joint = Pattern.compile(ink + "(?:,(?= " + ink + "))");

@@ -1,6 +1,8 @@
 package faultfinch.desk;
 
+import faultfinch.symptom.EveryKey;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +14,9 @@ import java.util.regex.Pattern;
 /** Letters that stand on the set as others: "C becomes G", "press A, get E", "H instead of L". */
 final class LetterSwaps {
   private static final String LETTER = "['\"]?([A-Za-z])['\"]?";
+
+  /** A prompt is no letter, and what is typed stands behind it. */
+  private static final String PROMPT = "# ";
 
   /** Columns by which a row may stand aside. */
   private static final int ASIDE = 2;
@@ -29,6 +34,9 @@ final class LetterSwaps {
               + "|appears? as|comes? out as|comes? as|is shown as|is displayed as|prints? as|reads? as|looks? like|prints?|types?|gets?|gives?)) (?:an? |the )?"
               + LETTER
               + END);
+
+  /** What keys do with letters, and sets do not. */
+  private static final Pattern KEYED = Pattern.compile("\\b(?:gives?|prints?|types?|press)\\b");
 
   private static final Pattern INSTEAD =
       Pattern.compile(
@@ -63,7 +71,48 @@ final class LetterSwaps {
         lookbook.outcomes(look).stream()
             .filter(o -> areSwapped(swaps, right, PictureText.of(o)))
             .toList();
-    return Phrases.Finding.of(look, text, meant);
+    Set<String> all = new LinkedHashSet<>(look.equals(EveryKey.NAME) ? meant : List.of());
+    all.addAll(ofKeys(swaps));
+    boolean keyed = meant.isEmpty() || !all.isEmpty() && KEYED.matcher(text).find();
+    return keyed || look.equals(EveryKey.NAME)
+        ? Phrases.Finding.of(EveryKey.NAME, text, List.copyOf(all))
+        : Phrases.Finding.of(look, text, meant);
+  }
+
+  /** Keys that print other letters than theirs, on a board whose letters are right on the set. */
+  private List<String> ofKeys(Map<Character, Character> swaps) {
+    if (!lookbook.looks().contains(EveryKey.NAME)) {
+      return List.of();
+    }
+    List<String> outcomes = lookbook.outcomes(EveryKey.NAME);
+    PictureText right = PictureText.of(outcomes.get(0));
+    PictureText start = PictureText.of(lookbook.outcomes(Phrases.SCREEN).get(0));
+    return outcomes.stream()
+        .filter(
+            o -> {
+              PictureText is = PictureText.of(o);
+              return is.hasRowsOf(start)
+                  && swaps.entrySet().stream()
+                      .allMatch(
+                          swap ->
+                              typed(is, swap.getKey()) < typed(right, swap.getKey())
+                                  && typed(is, swap.getValue()) > typed(right, swap.getValue()));
+            })
+        .toList();
+  }
+
+  /** How often a letter stands behind a prompt. */
+  private static long typed(PictureText shown, char letter) {
+    return shown.rows().stream()
+        .filter(row -> row.startsWith(PROMPT))
+        .flatMapToInt(row -> row.toLowerCase(Locale.ROOT).chars())
+        .filter(c -> c == letter)
+        .count();
+  }
+
+  /** Whether a phrase says which letter stands for which. */
+  static boolean isOfTwo(String text) {
+    return !swaps(text).isEmpty();
   }
 
   /** What stands for what, in small letters. */

@@ -55,6 +55,11 @@ final class Phrases {
       Pattern.compile(
           "([A-Z]+\\d+)[. ](\\S+) (?:ALONG |DOWN |UP |ACROSS |OVER )?TO (?:THE )?([A-Z]+\\d+)(?![.\\w])");
 
+  /** Something that may be a place in a row of eight. */
+  private static final Pattern MARKED =
+      Pattern.compile(
+          "(?i)\\b(?:eight|8|marks?|signs?|blocks?|squares?|bars?|box(?:es)?|symbols?|ribbon|from the (?:left|right))\\b");
+
   static final String SCREEN = "screen";
   static final String TYPED = "typed";
   static final String KEY = "key";
@@ -302,14 +307,21 @@ final class Phrases {
     // A joystick has a number, and no key: "joystick 1 dead" is not said of the key 1.
     Optional<String> strange =
         Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("strangers"));
-    return keystrokes
-        .sure(text)
+    return ribbon(text)
+        .or(() -> keystrokes.sure(text))
         .or(() -> glyphWords.find(text))
         .or(() -> copied.find(text))
         .or(() -> strange.isPresent() ? Optional.empty() : keystrokes.find(text))
         .or(() -> inks.find(text))
         .or(() -> marks.find(text))
         .map(f -> new Read(List.of(f), Optional.empty()));
+  }
+
+  /** Most phrases name nothing that is drawn as a ribbon: nothing is set up for them. */
+  private Optional<Finding> ribbon(String text) {
+    return lookPlaces.known(SCREEN) && MARKED.matcher(text).find()
+        ? Ribbon.find(text, lookbook)
+        : Optional.empty();
   }
 
   /** What is said of how warm a part is, longer ways first. */
@@ -350,6 +362,11 @@ final class Phrases {
   /** Whether a phrase begins with something that an owner sees or hears, of which it is then. */
   boolean isOfItsOwn(String text) {
     return subjects(text.toLowerCase(Locale.ROOT)).stream().anyMatch(LookPlaces.OWNERS::contains);
+  }
+
+  /** Whether a phrase is of joysticks. */
+  boolean isOfSticks(String text) {
+    return stickWords.isOfThem(text.toLowerCase(Locale.ROOT));
   }
 
   /** Whether no place of the board is named. */

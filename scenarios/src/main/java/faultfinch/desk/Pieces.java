@@ -63,6 +63,7 @@ final class Pieces {
       Pattern.compile(
           "\"[^\"]*\"|\\((?i:good|normal|ref|should|healthy|other|usual)\\b[^()\"]*\\)|([,;](?= )(?! then (?:\\d|one|two|three|four)(?:$|[,;.) ](?!m?[va]\\b)))|(?i) then(?= (?:the )?(?:drive |power |caps )?(?:lamp|screen|picture|display|sound)\\b)|(?i) (?:but(?! for)|though(?! (?:reads|is|are|shows|has|stays|sits|measures)\\b)|although|whereas|while(?= (?:(?:the )?"
               + "[A-Z]+\\d|(?:all |its |the |both )+(?:neighbours|others|other|rest)))) |! "
+              + "|(?<=\\d ?(?:m?V|volts|[km]?Hz|m?A),?) and (?=(?:pin \\d{1,2} (?:of|on) [A-Z]+\\d+|[A-Z]+\\d+(?: pin |\\.)\\S+) (?:is|stays|sits|reads|has|never)\\b)"
               + "|(?<=[a-z]{3}|\\d)\\. (?=[A-Z]))");
 
   private static final Pattern EXCEPT =

@@ -52,6 +52,68 @@ final class Turns {
               "rail is $1 V"),
           new Turn(supply("12"), "12 v rail $1 V"),
           new Turn(supply("9"), "9 v supply $1 V"),
+          // What sounds is no level, and heard by nobody at a pin.
+          new Turn(
+              "((?-i:[A-Z]+\\d+)(?: pin |\\.)\\w+/?),? (?:i |we |one )?(?:can )?(?:see|find|get|have|carries|shows|has|gives|there is) (?:the |a )?(?:start-up |power-up |full |whole |opening )?(?:chord|tune|tones?|notes?|audio|music)\\b.*$",
+              ""),
+          new Turn(
+              "^(?:the )?(?:start-up |power-up |full |whole |opening )?(?:chord|tune|audio|music) (?:is |can be )?(?:there|present|seen|visible|fine|clear) (?:at|on) ((?-i:[A-Z]+\\d+)(?: pin |\\.)\\w+/?).*$",
+              ""),
+          // Neither high nor quite low.
+          new Turn(
+              "\\bnever (?:gets?|comes?|goes|rises?|reaches)(?: up)?(?: to)? an? (?:proper|good|full|real|valid|solid|clean|decent) high\\b",
+              "never fully high"),
+          new Turn(
+              "\\bnever (?:gets?|comes?|goes|falls?|reaches)(?: down)?(?: to)? an? (?:proper|good|full|real|valid|solid|clean|decent) low\\b",
+              "never fully low"),
+          new Turn(
+              "\\b(?:has|have|shows?) no (?:valid|proper|clean|real|good|logic) level\\b",
+              "undriven"),
+          // "is not answering to 'files'".
+          new Turn(
+              "\\b(?:disc |disk )?drive (?:is not|isn't|was not|wasn't|not) (?:answering|responding|reacting|replying)(?: to (?:the )?(?:command|['\"]?files['\"]?))?(?= |$|,|;)",
+              "drive did not answer"),
+          new Turn(
+              "\\bno memory error (?:tone|beeps?|sound|alarm)s?(?: follows?| comes?| is heard)?\\b",
+              ""),
+          new Turn("\\bmemory error (?=(?:tone|beeps?|sound|alarm)s?\\b)", "low "),
+          // Who says so has counted no levels.
+          new Turn("\\bgo(?:es|ing)? (?:low and high|high and low)\\b", "toggles"),
+          new Turn(
+              "\\b(?:has|have|shows?|shows? only|are at|is at|at|with) (?:an? )?(?:in-between|half|middle|intermediate|in between) (?:levels?|voltages?)\\b",
+              "in between"),
+          // What runs unasked is no reading of a tape.
+          new Turn(
+              "\\b(?:tape |cassette )?(?:recorder|motor) (?:runs off|starts|runs|turns)(?: as soon as .*| at once.*| by itself.*| all the time.*| unasked.*)$",
+              ""),
+          new Turn(
+              "\\b(?:says|said|reports?|tells me|claims|complains)(?: that)? the (?:disc |disk )?drive (?:kept quiet|keeps quiet|stays quiet|is silent|stays silent|is not there|is mute|gave no answer|gives no answer|did not reply|does not reply|never answered)\\b",
+              "drive did not answer"),
+          new Turn(
+              "\\b(?:drive )(?:will not|would not|won't|does not|doesn't|cannot|can't) (?:list|read|load)(?: its| the| any)? (?:files?|disc|disk|directory|list)\\b",
+              "drive did not answer"),
+          // Of a voltage in words.
+          new Turn(
+              "\\b(?:one and a half|one and half|1 and a half|one-and-a-half) v(?:olts?)?\\b",
+              "1.5 V"),
+          new Turn("\\b(?:two and a half|2 and a half|two-and-a-half) v(?:olts?)?\\b", "2.5 V"),
+          new Turn("\\b(?:half an?|half-an?) v(?:olt)?\\b", "0.5 V"),
+          new Turn("\\b(?:maybe |perhaps )(?:an? |one )v(?:olt)?\\b", "1 V"),
+          new Turn(
+              "\\b(?:practically|virtually|next to|almost|nearly) (?:zero|nothing|nil)(?: v(?:olts?)?)?(?= |$|,)(?! (?:on|ohms?))",
+              "0 V"),
+          // For how long, or against what odds, and not what: "low even with pin 9 low".
+          new Turn(
+              "(?<=\\b(?:low|high|dead|still|stuck|quiet|\\d v|volts?)) (?:for as long as|even with|even when|even while|even if|even though|whatever|whichever|no matter what|no matter how|regardless of) .*$",
+              ""),
+          // The light of a probe for pulses.
+          new Turn(
+              "\\b(?:the )?(?:pulse )?(?:led|light|lamp) (?:of|on) (?:the |my )?(?:logic )?probe (?:never|does not|doesn't|did not|didn't) (?:fires?|lights?(?: up)?|comes? on|flash(?:es)?|blinks?|winks?)(?: there)?\\b",
+              "no pulses"),
+          // A text that can be read is not one that is right.
+          new Turn(
+              "\\b(?:the )?(?:message|text|line|words?)(?: on (?:the )?screen)?(?: is| are| can be)? (?:perfectly |quite |clearly |easily |well )?(?:legible|readable|read)(?: for once)?\\b,?",
+              ""),
           // "the keyboard's stone dead".
           new Turn(
               "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
@@ -313,6 +375,52 @@ final class Turns {
           new Turn(
               "(?:,|^) ?the (?:other|rest)(?: (?:two|three|four|five|six|seven))?(?: blocks?)? (?:are|is|stay) solid(?= |,|;|\\.|$)",
               ""),
+          new Turn(
+              ",? on an otherwise (?:empty|blank|black|dark) (?:screen|raster|picture|set|display)",
+              ""),
+          // What the lamp does when a round is over.
+          new Turn(
+              "^(?:the )?lamp (?:after|at the end of|at the end) (?:of )?(?:the |a |one )?(?:bench |test )?(?:rom )?round(?: of the bench rom)?[:,]? (?:gives |is )?(?=(?:one|two|three|four|five|once|twice|\\d)\\b)",
+              "bench rom lamp "),
+          // What somebody concludes.
+          new Turn(
+              "(?<= |^)(?:the )?(?:keyboard|keys) (?:obviously |evidently |clearly |apparently |seems to |must )?works?,? (?:because|since|as|for) (?=.*\\bblind)",
+              ""),
+          new Turn(
+              "\\b(?:all (?:i have|there is|i get|i see|you get|one gets|that comes)(?: on (?:the )?(?:screen|set|display|picture))? is|only|just|nothing but) (?:a |the )?(?:lone |single )?(?:flashing |blinking |steady )?cursor\\b",
+              "cursor alone"),
+          // Which place in a row of marks is told behind a comma.
+          new Turn(
+              ",? \\(?(?:namely |that is |i\\.?e\\.? |counting |the )*(first|second|third|fourth|fifth|sixth|seventh|eighth|last|[1-8](?:st|nd|rd|th))(?: one| mark| sign| place)? (?:from|counting from|counted from) (?:the )?(left|right)\\)?",
+              " $1 from the $2"),
+          // A comma between stations of a round parts nothing.
+          new Turn(
+              "(?<=\\bstations? [\\w ,]{1,40}), (?:and )?(?=(?:one|two|three|four|five|six|seven|eight|nine|ten|\\d{1,2})\\b(?! of| out of))",
+              " and "),
+          // "39 comes back as B9", "wants 00 and gets 20", "39 put in and 19 read".
+          new Turn(
+              "\\b(?<![\\w.])([0-9a-f]{2}) (?:comes|came|is read|was read|reads|read|gets|got) (?:back )?as (?:an? )?([0-9a-f]{2})\\b",
+              "wrote $1 read $2"),
+          new Turn(
+              "\\b(?:wants|wanted|expects|expected|should read|should be|asked for) ([0-9a-f]{2}),? (?:and |but )?(?:gets|got|reads|read|sees|is|finds|found) ([0-9a-f]{2})\\b",
+              "wrote $1 read $2"),
+          new Turn(
+              "\\b([0-9a-f]{2}) (?:put in|went in|goes in|stored|in),? (?:and |but )?([0-9a-f]{2}) (?:read|comes|came|comes out|came out|out)(?: out| back)?\\b",
+              "wrote $1 read $2"),
+          // "winks once, then three times", "lamp: two, pause, one".
+          new Turn(
+              "\\b(?:once|one|1)(?: time| wink| blink| flash| pulse| short)?(?:, | and |, and | )(?:a |then |and |short |long |brief )*(?:pause|gap),?(?: and| then|, then)* (?=(?:once|twice|one|two|three|four|five|six|seven|eight|nine|\\d)\\b)",
+              "1 then "),
+          new Turn(
+              "\\b(twice|two|three|four|five|six|seven|eight|nine|\\d)(?: times| winks| blinks| flashes| pulses| short)?(?:, | and |, and | )(?:a |then |and |short |long |brief )*(?:pause|gap),?(?: and| then|, then)* (?=(?:once|twice|one|two|three|four|five|six|seven|eight|nine|\\d)\\b)",
+              "$1 then "),
+          new Turn(
+              "(?<=\\b(?:wink|winks|blink|blinks|flash|flashes|pulse|pulses|lamp|code|gives)\\b.{0,12}\\b)(once|twice|one|two|three|four|five|six|seven|eight|nine|\\d)(?: times?| short| blinks?| flash(?:es)?)?,? (?:and |and then |then )(once|twice|one|two|three|four|five|six|seven|eight|nine|\\d)(?: times?| short| blinks?| flash(?:es)?)?(?=[,.;)]|$)",
+              "$1 then $2"),
+          // What was typed, and what stood there.
+          new Turn(
+              "(?<= |^)['\"]([^'\"]{2,30})['\"] (?:turns? up|turned up|comes? out|came out|ends? up|ended up|shows? up|appears?|arrives?)(?: on (?:the )?screen)? as ['\"]([^'\"]{2,30})['\"]",
+              "typed reads '$2'"),
           // As it was before.
           new Turn(
               " (?:where|when) (?:there |it )?(?:used to be|was once|were once|should be) \\d+\\b",

@@ -231,6 +231,26 @@ class TamariskReportsTest {
         "On the op-amp pin 1 sits at 2.5 V     | meter  | K11: open             | U35.OUT1: drives low",
         "Everything in white                   | screen | U29.Q4: drives high   | K11: open",
         "no key is accepted                    | typed  | U28: defect port-dead | K11: open",
+        "stations two and three each fail on 127 out of 255 | bench | U11.A7: open pin | U36: dead",
+        "Test ROM: all stations clean except the sound chip | bench | D20: open         | K11: open",
+        "bench ROM: the leftmost bit is bad and 39 comes back as B9 | bench | U11.A7: open pin | U9: dead",
+        "Bench ROM winks once, then three times | bench  | U44.Y3/: drives high  | K11: open",
+        "memory bad and the first of the eight marks is hollow | screen | U11.A7: open pin | U7.Q: drives low",
+        "a row of white bars with one hollow place, fifth from the left | screen | U7.Q: drives low | U11.A7: open pin",
+        "third of the eight marks is different | screen | U9: dead               | U7.Q: drives low",
+        "the usual memory message, garbled     | screen | U7.Q: drives low      | K11: open",
+        "nothing but a flashing cursor         | screen | U17.2Y: drives high   | K11: open",
+        "F gives b                             | every  | RN1.COM: open joint   | K11: open",
+        "Row lines out of U30 are all being pulsed low in turn | probe | K11: open | U30: dead",
+        "All eight columns read about one and a half volts | meter | RN1.COM: open joint | K11: open",
+        "pin 8 of U42 stays high even with pin 9 low | probe | U42.3Y: drives high | K11: open",
+        "'files' turns up as 'eiles'           | typed  | U30.Y1/-U30.Y2/: bridge | K11: open",
+        "white text appears magenta            | screen | U27.2Y: drives low    | K11: open",
+        "Pin 2 of the monitor socket stays low | probe  | U27.2Y: drives low    | K11: open",
+        "Drive is not answering to 'files'     | typed  | U33.1Y: drives low    | K11: open",
+        "no key gives a character              | typed  | U28: defect timer-dead | K11: open",
+        "Lamp after the round: two pulses, then one | bench | U14.1Q1: drives low | K11: open",
+        "Bench ROM station 05 wrote B9, read BD at page E3, 002 of 256 differ | bench | U14.1Q1: drives low | K11: open",
         "REFEN/ goes low regularly             | probe  | K11: open             | U41.4Y: drives high",
       })
   void report_ofAFault_coversWhatThatFaultShows(
@@ -242,6 +262,20 @@ class TamariskReportsTest {
     assertEquals(look, seen.get(0).reach().sights().get(0).looks().get(0).split(" ")[0]);
     assertTrue(shows(seen.get(0), fault), fault);
     assertFalse(shows(seen.get(0), other), other);
+  }
+
+  /** Who names one line of a bus has seen others move: the first entry is of the line itself. */
+  @ParameterizedTest
+  @CsvSource({
+    "D5 never reaches a valid low, U31.2Y2: drives high",
+    "G4 at U25 pin 5 has no valid level, U24.D4: open contact"
+  })
+  void levelOfOneLine_betweenHighAndLow_isWhatItsFaultShows(String says, String fault) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    Observation line = desk.evidence().seen().get(0);
+    assertTrue(shows(line, fault), () -> desk.statements().toString());
+    assertFalse(shows(line, "K11: open"));
   }
 
   /** What was measured beside a part that was exchanged in vain is not lost behind that. */

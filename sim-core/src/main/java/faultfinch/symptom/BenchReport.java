@@ -16,8 +16,7 @@ import java.util.regex.Pattern;
  * @param sound from power-on to the end of the round, in an ear's words
  */
 public record BenchReport(List<String> sentences, List<Integer> pulses, String sound) {
-  /** The ribbon of the data lines and a gap in it, by their codes in the character ROM. */
-  private static final Map<Integer, Character> SHAPES = Map.of(2, '=', 3, '.');
+  private static final Map<Integer, Character> SHAPES = Map.of(Screen.RIBBON, '=', Screen.GAP, '.');
 
   private static final Pattern FIRST_ROW = Pattern.compile("Station \\d\\d .*");
 

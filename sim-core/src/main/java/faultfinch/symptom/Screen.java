@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What the set at the end of a picture lead shows: a frame of dots, if its syncs can be followed.
@@ -63,6 +64,17 @@ public final class Screen {
   private static final int HIGH = 12;
   private static final int GLYPH = 16;
   private static final long BASE = 257;
+
+  /** A line of a ribbon of data lines, by its code in the character ROM. */
+  static final int RIBBON = 2;
+
+  /** A gap in such a ribbon. */
+  static final int GAP = 3;
+
+  /** A ribbon of eight lines and no more, while its glyphs are still told apart by their codes. */
+  private static final Pattern LINES =
+      Pattern.compile("(?<![#\\x02\\x03])[\\x02\\x03]{8}(?![#\\x02\\x03])");
+
   private static final int LETTERS_FROM = 33;
   private static final int LETTERS_TO = 126;
   private static final List<String> INKS =
@@ -223,10 +235,14 @@ public final class Screen {
 
   /**
    * What can be read, row by row from the first row with something on it to the last; a cell that
-   * is lit and no letter is a hash. Rows and columns are taken where most letters are found.
+   * is lit and no letter is a hash, but for the gaps in a ribbon of the eight data lines, which are
+   * points. Rows and columns are taken where most letters are found.
    */
   public List<String> rows() {
-    return rows(Map.of());
+    return rows(Map.of(RIBBON, (char) RIBBON, GAP, (char) GAP)).stream()
+        .map(row -> LINES.matcher(row).replaceAll(m -> m.group().replace((char) GAP, '.')))
+        .map(row -> row.replace((char) RIBBON, '#').replace((char) GAP, '#'))
+        .toList();
   }
 
   /** The same with glyphs that are no letters, by their code, as a character of one's own. */

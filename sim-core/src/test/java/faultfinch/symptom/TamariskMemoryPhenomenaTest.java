@@ -53,6 +53,21 @@ class TamariskMemoryPhenomenaTest {
   }
 
   /**
+   * An owner sees which line it is by the gap in the ribbon, 7 on the left: glyphs 2 and 3, of
+   * which a low in these bits makes no others.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "U6.Q: drives low, #####.##",
+    "U7.Q: drives low, ####.###",
+    "U10.Q: drives low, #.######"
+  })
+  void memoryBitBad_gapInTheRibbon_canBeRead(String fault, String ribbon) {
+    List<String> rows = Screen.look(tried(Machine.Kind.FAST, fault)).rows();
+    assertEquals(ribbon, rows.get(1));
+  }
+
+  /**
    * The address line stands still in one memory, so two places share a cell there: what differs on
    * the screen differs in bit 2 alone. 24h is a blank with that bit.
    */
