@@ -307,8 +307,8 @@ final class Phrases {
     // A joystick has a number, and no key: "joystick 1 dead" is not said of the key 1.
     Optional<String> strange =
         Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.words("strangers"));
-    return ribbon(text)
-        .or(() -> keystrokes.sure(text))
+    Optional<Finding> marked = ribbon(text);
+    return (marked.isPresent() ? marked : keystrokes.sure(text))
         .or(() -> glyphWords.find(text))
         .or(() -> copied.find(text))
         .or(() -> strange.isPresent() ? Optional.empty() : keystrokes.find(text))
