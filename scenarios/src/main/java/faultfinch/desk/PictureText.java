@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /**
  * What a look at a set shows, taken apart again: what can be read, row by row, and the colours.
  *
- * @param rows without blanks at their ends; a hash is a lit cell that is no letter
+ * @param rows without blanks at their ends; a hash is a lit cell that is no letter, a point may be
+ *     a gap in a ribbon
  * @param inks names of colours, black left out
  */
 record PictureText(List<String> rows, List<String> inks) {

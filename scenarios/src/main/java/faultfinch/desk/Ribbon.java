@@ -27,7 +27,7 @@ final class Ribbon {
 
   private static final String ORDINAL = "(" + String.join("|", ORDINALS.keySet()) + ")";
 
-  /** "third from the left", "the fifth mark", "leftmost bit", "number 4 of the eight". */
+  /** "third from the left", "the fifth mark", "first of the eight", "leftmost bit". */
   private static final Pattern PLACE =
       Pattern.compile(
           "(?<= |^)(?:"
@@ -50,12 +50,15 @@ final class Ribbon {
               + MARK
               + ")(?= |,|$)");
 
-  private static final Pattern OF_MARKS =
+  private static final Pattern SPOKEN_OF =
       Pattern.compile(
-          "\\b(?:of (?:the |its |all )*(?:eight|8)?(?: [a-z]+)? ?(?:marks|signs|blocks|squares|boxes|symbols|bars)"
-              + "|ribbon|row of (?:marks|signs|blocks|squares|boxes|symbols|bars|white [a-z]+)|"
-              + MARK
-              + ")(?= |,|$)");
+          "\\b(?:eight|8|marks?|ribbon|row of|from the (?:left|right)|hollow|outlined?|unfilled|not filled)\\b");
+
+  /** What else stands in rows: the stripe of colours, keys, letters. */
+  private static final Pattern ELSEWHERE =
+      Pattern.compile(
+          "\\b(?:colou?rs?|coloured|stripes?|inks?|keys?|letters?|dots?|columns?|glyphs?|cursor"
+              + "|red|green|yellow|blue|magenta|purple|cyan|turquoise)\\b");
 
   private static final Pattern GAP =
       Pattern.compile(
@@ -108,14 +111,15 @@ final class Ribbon {
   /** What is said of the gaps in the ribbon that a board shows which finds no memory. */
   static Optional<Phrases.Finding> find(String text, Lookbook lookbook) {
     String small = text.toLowerCase(Locale.ROOT);
-    boolean gap = GAP.matcher(small).find() && OF_MARKS.matcher(small).find();
+    boolean ours = SPOKEN_OF.matcher(small).find() && !ELSEWHERE.matcher(small).find();
+    boolean gap = ours && GAP.matcher(small).find();
     Set<Integer> told = gap ? lines(small) : Set.of();
     Predicate<Set<Integer>> said;
     if (!told.isEmpty()) {
       said = told::equals;
     } else if (gap && ONE.matcher(small).find()) {
       said = gaps -> gaps.size() == 1;
-    } else if (ALL_SOLID.matcher(small).find()) {
+    } else if (ours && ALL_SOLID.matcher(small).find()) {
       said = Set::isEmpty;
     } else {
       return Optional.empty();

@@ -264,6 +264,23 @@ class TamariskReportsTest {
     assertFalse(shows(seen.get(0), other), other);
   }
 
+  /**
+   * What stands in rows on a set is no ribbon of data lines where colours or keys are spoken of.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "the fifth bar of the colour stripe is missing",
+        "fifth from the left of the blue letters is different"
+      })
+  void placeInARowOfSomethingElse_isNoLineOfMemory(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertTrue(
+        desk.evidence().seen().stream().noneMatch(o -> shows(o, "U7.Q: drives low")),
+        () -> desk.statements().toString());
+  }
+
   /** Who names one line of a bus has seen others move: the first entry is of the line itself. */
   @ParameterizedTest
   @CsvSource({

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Timeout;
 class TamariskDictionaryTest {
   private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final FaultUniverse UNIVERSE = FaultUniverse.of(TAMARISK);
-  private static final int SAMPLE = 4;
+  private static final int SAMPLE = 2;
 
   private static final int SWEEP_SAMPLE = 400;
 
