@@ -250,9 +250,9 @@ final class BenchWords {
             ? String.format("%02d", StationWords.numbers(figures(text)).get(0))
             : "\\d\\d";
     String line =
-        "Station %s wrote %s, read %s at page %s:"
+        "Station %s wrote %s, read %s at page[ ;]*%s:"
             .formatted(number, hex(WROTE, text), hex(READ, text), hex(PAGE, text));
-    Pattern told = Pattern.compile(line);
+    Pattern told = Pattern.compile("(?i)" + line);
     List<Bytes> pairs = pairs(text);
     List<String> outcomes = lookbook.outcomes(LOOK);
     List<String> said = outcomes.stream().filter(o -> told.matcher(o).find()).toList();

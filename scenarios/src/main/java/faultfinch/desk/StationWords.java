@@ -31,7 +31,10 @@ final class StationWords {
               + "(?:bytes|cells|places|pages|addresses|locations)(?=[ ,]|$)");
 
   private static final Pattern DIFFER =
-      Pattern.compile("Station (\\d\\d) [^;]*: (\\d{3}) of (\\d{3})");
+      Pattern.compile("(?i)station (\\d\\d) [^;:]*;?[^;:]*: (\\d{3}) of (\\d{3})");
+
+  private static final Pattern READ =
+      Pattern.compile("(?i)station (\\d\\d) wrote ([0-9a-f]{2}), read ([0-9a-f]{2})(?![0-9a-f])");
 
   private static final double LITTLE_LESS_THAN_HALF = 0.4;
   private static final double LITTLE_MORE_THAN_HALF = 0.6;
@@ -58,14 +61,24 @@ final class StationWords {
     return numbers;
   }
 
-  /** Whether a station says that something differed; empty if it cannot be read. */
+  /**
+   * Whether a station says that something differed, by its count or, where that cannot be read, by
+   * what it wrote and read; empty if it cannot be read.
+   */
   static Optional<Boolean> differing(String outcome, int station) {
     return DIFFER
         .matcher(outcome)
         .results()
         .filter(m -> number(m.group(1)) == station)
         .map(m -> number(m.group(2)) > 0)
-        .findFirst();
+        .findFirst()
+        .or(
+            () ->
+                READ.matcher(outcome)
+                    .results()
+                    .filter(m -> number(m.group(1)) == station)
+                    .map(m -> !m.group(2).equalsIgnoreCase(m.group(3)))
+                    .findFirst());
   }
 
   /** Whether all stations that can be read, but for these, say what they say on a good board. */

@@ -232,6 +232,8 @@ class TamariskReportsTest {
         "Everything in white                   | screen | U29.Q4: drives high   | K11: open",
         "no key is accepted                    | typed  | U28: defect port-dead | K11: open",
         "stations two and three each fail on 127 out of 255 | bench | U11.A7: open pin | U36: dead",
+        "bench ROM: stations two and three fail | bench | U9: dead              | K11: open",
+        "bench ROM: station 2 wrote 19 and read 39 | bench | U9: dead           | U7.Q: drives low",
         "Test ROM: all stations clean except the sound chip | bench | D20: open         | K11: open",
         "bench ROM: the leftmost bit is bad and 39 comes back as B9 | bench | U11.A7: open pin | U9: dead",
         "Bench ROM winks once, then three times | bench  | U44.Y3/: drives high  | K11: open",
