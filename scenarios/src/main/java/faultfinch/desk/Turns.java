@@ -77,7 +77,7 @@ final class Turns {
               "\\bno memory error (?:tone|beeps?|sound|alarm)s?(?: follows?| comes?| is heard)?\\b",
               ""),
           new Turn("\\bmemory error (?=(?:tone|beeps?|sound|alarm)s?\\b)", "low "),
-          // Who says so has counted no levels.
+          // Both levels, in turn.
           new Turn("\\bgo(?:es|ing)? (?:low and high|high and low)\\b", "toggles"),
           new Turn(
               "\\b(?:has|have|shows?|shows? only|are at|is at|at|with) (?:an? )?(?:in-between|half|middle|intermediate|in between) (?:levels?|voltages?)\\b",
@@ -110,9 +110,9 @@ final class Turns {
           new Turn(
               "\\b(?:the )?(?:pulse )?(?:led|light|lamp) (?:of|on) (?:the |my )?(?:logic )?probe (?:never|does not|doesn't|did not|didn't) (?:fires?|lights?(?: up)?|comes? on|flash(?:es)?|blinks?|winks?)(?: there)?\\b",
               "no pulses"),
-          // A text that can be read is not one that is right.
+          // A message that can be read is not a picture that is right.
           new Turn(
-              "\\b(?:the )?(?:message|text|line|words?)(?: on (?:the )?screen)?(?: is| are| can be)? (?:perfectly |quite |clearly |easily |well )?(?:legible|readable|read)(?: for once)?\\b,?",
+              "\\b(?:the )?message(?: on (?:the )?screen)?(?: is)? (?:perfectly |quite |clearly |easily |well )?(?:legible|readable)(?: for once)?\\b,?",
               ""),
           // "the keyboard's stone dead".
           new Turn(
