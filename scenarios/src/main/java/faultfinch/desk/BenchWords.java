@@ -3,7 +3,6 @@ package faultfinch.desk;
 import faultfinch.bench.BenchRom;
 import faultfinch.board.Board;
 import faultfinch.board.Milestone;
-import faultfinch.diagnosis.Sight;
 import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -143,7 +142,8 @@ final class BenchWords {
     }
     boolean well = Vocabulary.in(text, vocabulary.words("bench.well")).isPresent();
     List<Predicate<String>> said = new ArrayList<>();
-    List<Integer> numbers = isOfAStation(text) ? StationWords.numbers(figures(text)) : List.of();
+    String figures = figures(text);
+    List<Integer> numbers = StationWords.numbers(figures);
     boolean only = Vocabulary.in(text, vocabulary.words("inks.only")).isPresent();
     for (int number : numbers) {
       said.add(
@@ -152,7 +152,7 @@ final class BenchWords {
     if (only && !well && !numbers.isEmpty()) {
       said.add(o -> StationWords.isAsUsualBut(numbers, o, lookbook.outcomes(LOOK).get(0)));
     }
-    StationWords.counted(figures(text), numbers).ifPresent(said::add);
+    StationWords.counted(figures, numbers).ifPresent(said::add);
     List<Integer> stations = of(text);
     boolean ill = !well && Vocabulary.in(text, vocabulary.words("bench.ill")).isPresent();
     if (!stations.isEmpty() && (well || ill)) {
@@ -192,10 +192,7 @@ final class BenchWords {
         lookbook.outcomes(LOOK).stream()
             .filter(o -> said.stream().allMatch(s -> s.test(o)))
             .toList();
-    return said.isEmpty() || meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+    return said.isEmpty() ? Optional.empty() : Phrases.Finding.of(LOOK, text, meant);
   }
 
   /** How often the lamp pulsed, and then: "lamp flashes one, then two". */
@@ -246,9 +243,10 @@ final class BenchWords {
       return Optional.empty();
     }
     String number =
-        isOfAStation(text)
-            ? String.format("%02d", StationWords.numbers(figures(text)).get(0))
-            : "\\d\\d";
+        StationWords.numbers(figures(text)).stream()
+            .findFirst()
+            .map(n -> String.format("%02d", n))
+            .orElse("\\d\\d");
     String line =
         "Station %s wrote %s, read %s at page[ ;]*%s:"
             .formatted(number, hex(WROTE, text), hex(READ, text), hex(PAGE, text));
@@ -262,10 +260,7 @@ final class BenchWords {
         pairs.isEmpty() || ours && !said.isEmpty()
             ? said
             : outcomes.stream().filter(o -> said.contains(o) || allows(o, pairs)).toList();
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(LOOK, text, List.of(new Sight(List.of(LOOK), meant)), true));
+    return Phrases.Finding.of(LOOK, text, meant);
   }
 
   /** Of a round that nobody can read the lamp tells that it passed, if it pulses then. */

@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.diagnosis.Sight;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -95,11 +94,7 @@ final class Inks {
         lookbook.outcomes(Phrases.SCREEN).stream()
             .filter(o -> holds.test(new LinkedHashSet<>(PictureText.of(o).inks())))
             .toList();
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                Phrases.SCREEN, text, List.of(new Sight(List.of(Phrases.SCREEN), meant)), true));
+    return Phrases.Finding.of(Phrases.SCREEN, text, meant);
   }
 
   private Set<String> inks(String list) {

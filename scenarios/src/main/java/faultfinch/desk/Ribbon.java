@@ -1,6 +1,5 @@
 package faultfinch.desk;
 
-import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -128,11 +127,7 @@ final class Ribbon {
         lookbook.outcomes(Phrases.SCREEN).stream()
             .filter(o -> gaps(o).stream().anyMatch(said))
             .toList();
-    return meant.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Phrases.Finding(
-                Phrases.SCREEN, text, List.of(new Sight(List.of(Phrases.SCREEN), meant)), true));
+    return Phrases.Finding.of(Phrases.SCREEN, text, meant);
   }
 
   /**

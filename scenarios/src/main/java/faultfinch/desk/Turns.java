@@ -387,7 +387,7 @@ final class Turns {
               "(?<= |^)(?:the )?(?:keyboard|keys) (?:obviously |evidently |clearly |apparently |seems to |must )?works?,? (?:because|since|as|for) (?=.*\\bblind)",
               ""),
           new Turn(
-              "\\b(?:all (?:i have|there is|i get|i see|you get|one gets|that comes)(?: on (?:the )?(?:screen|set|display|picture))? is|only|just|nothing but) (?:a |the )?(?:lone |single )?(?:flashing |blinking |steady )?cursor\\b",
+              "\\b(?:all (?:i have|there is|i get|i see|you get|one gets|that comes)(?: on (?:the )?(?:screen|set|display|picture))? is|only|just|nothing but) (?:a |the )?(?:lone |single )?(?:flashing |blinking |steady )?cursor\\b(?! (?:is|was|does|has|stays|stands|blinks?|flickers?|moves?|missing|gone|wrong)\\b)",
               "cursor alone"),
           // Which place in a row of marks is told behind a comma.
           new Turn(

@@ -241,6 +241,8 @@ class TamariskReportsTest {
         "a row of white bars with one hollow place, fifth from the left | screen | U7.Q: drives low | U11.A7: open pin",
         "third of the eight marks is different | screen | U9: dead               | U7.Q: drives low",
         "the usual memory message, garbled     | screen | U7.Q: drives low      | K11: open",
+        "bench ROM: the first few stations wrote 39 and read B9 | bench | U11.A7: open pin | U9: dead",
+        "only the cursor is missing            | screen | U1.IRQ/: open pin     | K11: open",
         "nothing but a flashing cursor         | screen | U17.2Y: drives high   | K11: open",
         "F gives b                             | every  | RN1.COM: open joint   | K11: open",
         "Row lines out of U30 are all being pulsed low in turn | probe | K11: open | U30: dead",
