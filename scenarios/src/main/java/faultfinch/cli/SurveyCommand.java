@@ -159,16 +159,27 @@ final class SurveyCommand implements Command {
                     known.dictionary(),
                     known.diagnosis().suspects(),
                     Prices.shipped(),
-                    DictionaryRows.of(known.board(), known.dictionary()))
+                    () -> DictionaryRows.of(known.board(), known.dictionary()))
                 .follow(
                     count,
                     seed,
-                    (done, all) -> {
+                    (soFar, all) -> {
+                      int done = soFar.jobs() + soFar.masked();
                       if (done % TOLD_PAIRS == 0 || done == all) {
-                        terminal.err().println(terminal.words().say("survey.progress", done, all));
+                        terminal.err().println(soFar(soFar, done, all, terminal.words()));
                       }
                       return true;
                     }));
+  }
+
+  private static String soFar(PairsJudged soFar, int done, int all, Words words) {
+    return words.say(
+        "survey.pairs-progress",
+        done,
+        all,
+        share(soFar.cured(), words),
+        Figures.twoDigits(soFar.innocent()),
+        Figures.twoDigits(soFar.ratio()));
   }
 
   /** A sample of the runs a dictionary takes; empty of none. */

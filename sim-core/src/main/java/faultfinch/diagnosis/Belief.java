@@ -45,11 +45,11 @@ public final class Belief {
     double[] curedAlone = new double[size];
     double[] curedFirst = new double[evidence.done().size()];
     Arrays.fill(curedFirst, Double.NEGATIVE_INFINITY);
-    double prior = hypotheses.stream().mapToDouble(Suspects.Hypothesis::weight).sum();
+    double prior = suspects.prior();
     double listed = StrictMath.log(1 - rates.outside()) - StrictMath.log(prior);
     double one = StrictMath.log(1 - rates.another());
     double another = StrictMath.log(rates.another());
-    List<Integer> missed = evidence.missed().stream().map(suspects.actions()::indexOf).toList();
+    List<Integer> missed = suspects.numbers(evidence.missed());
     double fails = StrictMath.log(rates.repairFails());
     double best = out;
     for (int i = 0; i < size; i++) {

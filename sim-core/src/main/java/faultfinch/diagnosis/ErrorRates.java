@@ -169,6 +169,24 @@ public final class ErrorRates {
     return number("another");
   }
 
+  /** Chance that another fault meddles with what a fault shows, 0 to 1. */
+  double meddles() {
+    return number("another.meddles");
+  }
+
+  /**
+   * How sharply the row that has most in common with what no row shows stands out: by so many more
+   * natural logarithms for each share of the signs in common, above 0.
+   */
+  double sharpness() {
+    return number("unheard.sharpness");
+  }
+
+  /** Of what no row shows, the share that need not be like any, 0 to 1. */
+  double likeNone() {
+    return number("unheard.like.none");
+  }
+
   /** Chance that a board is brought though its only fault shows an owner nothing, 0 to 1. */
   double unnoticed() {
     return number("unnoticed");

@@ -13,6 +13,9 @@ import java.util.stream.IntStream;
 
 /** The candidates left while a planner plays a board through, outcomes taken at their word. */
 public final class Field {
+  /** Of the belief in what a repair done should have cured, what counts for the plan; each time. */
+  private static final double TRIED = 0.01;
+
   private final Ground ground;
   private final int[] members;
 
@@ -23,7 +26,8 @@ public final class Field {
 
   /**
    * What belief leaves after evidence: the likeliest candidates that together hold all but a
-   * hundredth of what is believed of the list.
+   * hundredth of what is believed of the list. What a repair done should have cured counts less
+   * than it is believed: before a repair is made once more, others are made.
    */
   static Field of(
       FaultDictionary dictionary,
@@ -31,7 +35,18 @@ public final class Field {
       PriceList prices,
       Evidence evidence,
       double[] belief) {
-    return whole(new Ground(dictionary, suspects, prices, heaviest(belief), done(evidence)));
+    double[] planned = heaviest(untried(suspects, evidence, belief));
+    return whole(new Ground(dictionary, suspects, prices, planned, done(evidence)));
+  }
+
+  private static double[] untried(Suspects suspects, Evidence evidence, double[] belief) {
+    List<Integer> made = suspects.numbers(evidence.done());
+    double[] untried = belief.clone();
+    for (int i = 0; i < untried.length; i++) {
+      Suspects.Hypothesis h = suspects.hypotheses().get(i);
+      untried[i] *= StrictMath.pow(TRIED, made.stream().filter(h.cures()::contains).count());
+    }
+    return untried;
   }
 
   private static double[] heaviest(double[] belief) {
@@ -53,7 +68,7 @@ public final class Field {
    */
   static Field strict(
       FaultDictionary dictionary, Suspects suspects, PriceList prices, Evidence evidence) {
-    List<Integer> missed = evidence.missed().stream().map(suspects.actions()::indexOf).toList();
+    List<Integer> missed = suspects.numbers(evidence.missed());
     double[] weights =
         suspects.hypotheses().stream()
             .mapToDouble(

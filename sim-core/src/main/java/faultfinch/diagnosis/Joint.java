@@ -13,11 +13,17 @@ import java.util.List;
  * second counts as often as the list shows such an outcome.
  */
 final class Joint {
+  private static final int NEVER = -1;
+
   private final Likelihoods likelihoods;
   private final Suspects suspects;
   private final FaultDictionary dictionary;
-  private final int[] done;
-  private final double[] usual;
+  private final List<Integer> done;
+  private final List<Beside> besides = new ArrayList<>();
+  private final int[] groups;
+  private final Repeats repeats;
+  private final double meddles;
+  private final double leaves;
   private final double fails;
   private final double works;
   private final double[][] afterCure;
@@ -31,27 +37,33 @@ final class Joint {
     this.likelihoods = likelihoods;
     this.dictionary = dictionary;
     this.suspects = suspects;
-    done = evidence.done().stream().mapToInt(suspects.actions()::indexOf).toArray();
+    done = suspects.numbers(evidence.done());
     fails = StrictMath.log(rates.repairFails());
     works = StrictMath.log(1 - rates.repairFails());
     double[] weightOfRow = suspects.weightOfRow(dictionary);
-    usual = new double[likelihoods.weighed().size()];
-    for (int i = 0; i < usual.length; i++) {
-      double sum = 0;
-      for (int row = 0; row < weightOfRow.length; row++) {
-        sum += weightOfRow[row] * StrictMath.exp(likelihoods.of(i, row));
+    Unheard unheard = new Unheard(dictionary, rates);
+    groups = new int[likelihoods.weighed().size()];
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < groups.length; i++) {
+      Beside beside = new Beside(likelihoods, i, weightOfRow, unheard, rates);
+      besides.add(beside);
+      if (!names.contains(beside.group())) {
+        names.add(beside.group());
       }
-      usual[i] = StrictMath.log(sum);
+      groups[i] = names.indexOf(beside.group());
     }
-    afterCure = new double[done.length][];
+    repeats = new Repeats(likelihoods.weighed());
+    meddles = StrictMath.log(rates.meddles());
+    leaves = StrictMath.log(1 - rates.meddles());
+    afterCure = new double[done.size()][];
   }
 
   /** The repairs done that surely cure a hypothesis, by their number from 0, rising. */
   int[] curing(Suspects.Hypothesis h) {
-    int[] numbers = new int[done.length];
+    int[] numbers = new int[done.size()];
     int n = 0;
-    for (int i = 0; i < done.length; i++) {
-      if (h.cures().contains(done[i])) {
+    for (int i = 0; i < done.size(); i++) {
+      if (h.cures().contains(done.get(i))) {
         numbers[n++] = i;
       }
     }
@@ -69,8 +81,8 @@ final class Joint {
 
   /** The rows of a hypothesis in all observations. */
   List<Integer> rows(Suspects.Hypothesis h) {
-    List<Integer> rows = new ArrayList<>(usual.length);
-    for (int i = 0; i < usual.length; i++) {
+    List<Integer> rows = new ArrayList<>(besides.size());
+    for (int i = 0; i < besides.size(); i++) {
       rows.add(row(i, h, row(h)));
     }
     return rows;
@@ -83,7 +95,39 @@ final class Joint {
 
   /** Logarithm of the i-th observation if there is another fault beside. */
   double besides(int i, int row) {
-    return likelihoods.differs(i, row) ? likelihoods.of(i, row) : usual[i];
+    return besides.get(i).apart(row);
+  }
+
+  /**
+   * Logarithm of what was seen up to a repair of this number if a fault that is still there has
+   * another beside, which now and then meddles with what it shows.
+   */
+  private double stillBesides(Suspects.Hypothesis h, int row, int last) {
+    double apart = 0;
+    double meddling = 0;
+    int[] spoiltAfter = new int[groups.length];
+    Arrays.fill(spoiltAfter, NEVER);
+    for (int i = 0; i < besides.size(); i++) {
+      int after = likelihoods.after(i);
+      if (after <= last) {
+        int now = row(i, h, row);
+        double own = besides.get(i).apart(now);
+        double any = besides.get(i).meddled(now);
+        boolean spoils = any > own;
+        if (repeats.seenAgain(i)) {
+          Beside before = besides.get(repeats.last(i));
+          int then = row(repeats.last(i), h, row);
+          own = Math.min(0, own - before.apart(then));
+          any = Math.min(0, any - before.meddled(then));
+        } else if (spoils && spoiltAfter[groups[i]] == after) {
+          any = 0;
+        }
+        spoiltAfter[groups[i]] = spoils ? after : spoiltAfter[groups[i]];
+        apart += own;
+        meddling += any;
+      }
+    }
+    return apart == meddling ? apart : plus(apart + leaves, meddling + meddles);
   }
 
   /**
@@ -97,7 +141,7 @@ final class Joint {
       sum += number >= from ? fails : 0;
     }
     int row = row(h);
-    for (int i = 0; i < usual.length; i++) {
+    for (int i = 0; i < besides.size(); i++) {
       sum += likelihoods.after(i) >= from ? alone(i, row(i, h, row)) : 0;
     }
     return sum;
@@ -115,7 +159,7 @@ final class Joint {
     for (int number : curing(h)) {
       if (number >= from) {
         double log = before + works;
-        for (int i = 0; i < usual.length; i++) {
+        for (int i = 0; i < besides.size(); i++) {
           int after = likelihoods.after(i);
           if (after >= from) {
             log += alone(i, after > number ? FaultDictionary.HEALTHY : row(i, h, row));
@@ -137,7 +181,7 @@ final class Joint {
    */
   private boolean leads(int row, int last) {
     boolean odd = false;
-    for (int i = 0; i < usual.length; i++) {
+    for (int i = 0; i < besides.size(); i++) {
       if (likelihoods.after(i) <= last && likelihoods.isOdd(i)) {
         odd = true;
         if (likelihoods.differs(i, row)) {
@@ -152,13 +196,10 @@ final class Joint {
   double stillOfTwo(Suspects.Hypothesis h) {
     double sum = curing(h).length * fails;
     int row = row(h);
-    if (!leads(row, done.length)) {
+    if (!leads(row, done.size())) {
       return Double.NEGATIVE_INFINITY;
     }
-    for (int i = 0; i < usual.length; i++) {
-      sum += besides(i, row(i, h, row));
-    }
-    return sum;
+    return sum + stillBesides(h, row, done.size());
   }
 
   /**
@@ -173,11 +214,7 @@ final class Joint {
     for (int earlier : curing(h)) {
       sum += earlier < number ? fails : 0;
     }
-    int row = row(h);
-    for (int i = 0; i < usual.length; i++) {
-      sum += likelihoods.after(i) <= number ? besides(i, row(i, h, row)) : 0;
-    }
-    return sum;
+    return sum + stillBesides(h, row(h), number);
   }
 
   /**
@@ -187,7 +224,7 @@ final class Joint {
   double[] left(int number) {
     if (afterCure[number] == null) {
       List<Suspects.Hypothesis> all = suspects.hypotheses();
-      double prior = all.stream().mapToDouble(Suspects.Hypothesis::weight).sum();
+      double prior = suspects.prior();
       double[] left = new double[all.size() + 2];
       double cured = Double.NEGATIVE_INFINITY;
       double sum = Double.NEGATIVE_INFINITY;

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -75,31 +76,40 @@ final class Nearby {
     double[] weightOfRow = suspects.weightOfRow(dictionary);
     double[] logs = new double[weightOfRow.length];
     double unlike = rates.unlike();
+    Unheard unheard = new Unheard(dictionary, rates);
     for (int i = 0; i < seen.weighed().size(); i++) {
       double share = 0;
-      boolean[] alike = alike(seen, i, weightOfRow);
+      double[] alike = alike(seen, i, weightOfRow, unheard);
       for (int row = 0; row < logs.length; row++) {
-        share += alike[row] ? weightOfRow[row] : 0;
+        share += alike[row] * weightOfRow[row];
       }
       double other = unlike * Outside.smoothed(share, logs.length);
       for (int row = 0; row < logs.length; row++) {
-        logs[row] += StrictMath.log((alike[row] ? 1 - unlike : 0) + other);
+        logs[row] += StrictMath.log((1 - unlike) * alike[row] + other);
       }
     }
     double best = Arrays.stream(logs).max().orElse(0);
     return Arrays.stream(logs).map(log -> StrictMath.exp(log - best)).toArray();
   }
 
-  /** Whether each row shows what was seen; if none of the list does, whether it is as odd. */
-  private static boolean[] alike(Likelihoods seen, int i, double[] weightOfRow) {
-    boolean[] alike = new boolean[weightOfRow.length];
+  /**
+   * How far each row shows what was seen, 0 to 1; if none of the list does, how much its outcome
+   * has in common with it, or whether it is as odd.
+   */
+  private static double[] alike(Likelihoods seen, int i, double[] weightOfRow, Unheard unheard) {
+    Optional<double[]> factors = unheard.factors(seen.weighed().get(i), weightOfRow);
+    if (factors.isPresent()) {
+      double best = Arrays.stream(factors.get()).max().orElse(0);
+      return Arrays.stream(factors.get()).map(f -> StrictMath.exp(f - best)).toArray();
+    }
+    double[] alike = new double[weightOfRow.length];
     boolean heard = false;
     for (int row = 0; row < alike.length; row++) {
-      alike[row] = seen.shows(i, row);
-      heard |= alike[row] && weightOfRow[row] > 0;
+      alike[row] = seen.shows(i, row) ? 1 : 0;
+      heard |= alike[row] > 0 && weightOfRow[row] > 0;
     }
     for (int row = 0; row < alike.length && !heard; row++) {
-      alike[row] = seen.differs(i, row);
+      alike[row] = seen.differs(i, row) ? 1 : 0;
     }
     return alike;
   }

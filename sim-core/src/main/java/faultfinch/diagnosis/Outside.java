@@ -9,13 +9,13 @@ import java.util.List;
 final class Outside {
   private static final double UNHEARD = 0.5;
 
-  private static final int NONE = -1;
+  private static final int NO_OTHER = -1;
 
   private final double[] weightOfRow;
   private final double[] each;
   private final boolean[] joint;
   private final boolean[] wavers;
-  private final int[] before;
+  private final Repeats repeats;
   private final double[] again;
   private final Likelihoods likelihoods;
 
@@ -27,7 +27,7 @@ final class Outside {
     each = new double[size];
     joint = new boolean[size];
     wavers = new boolean[size];
-    before = new int[size];
+    repeats = new Repeats(likelihoods.weighed());
     again = new double[size];
     for (int i = 0; i < size; i++) {
       Observation seen = likelihoods.weighed().get(i);
@@ -38,34 +38,14 @@ final class Outside {
       wavers[i] = !plain;
       double usual = plain ? frequency(new boolean[size], i) : average(only(i));
       each[i] = StrictMath.log(usual);
-      before[i] = before(i);
-      if (before[i] != NONE) {
+      if (repeats.acrossRepairs(i)) {
         double cured = rates.curedOutside();
-        double same = agrees(before[i], i) ? 1 - cured : 0;
+        double same = repeats.unchangedByRepair(i) ? 1 - cured : 0;
         double healthy = likelihoods.isOdd(i) ? 0 : cured;
         double error = rates.error(seen);
         again[i] = StrictMath.log((1 - error) * (same + healthy) + error * usual);
       }
     }
-  }
-
-  /** The same look as it was last made before a repair that came in between. */
-  private int before(int i) {
-    int last = NONE;
-    for (int j = 0; j < i; j++) {
-      boolean same =
-          likelihoods.weighed().get(j).look().equals(likelihoods.weighed().get(i).look());
-      last = same && likelihoods.after(j) < likelihoods.after(i) ? j : last;
-    }
-    return last;
-  }
-
-  private boolean agrees(int first, int second) {
-    List<Sight> one = likelihoods.weighed().get(first).reach().sights();
-    List<Sight> other = likelihoods.weighed().get(second).reach().sights();
-    return one.stream()
-        .flatMap(s -> s.outcomes().stream())
-        .anyMatch(o -> other.stream().anyMatch(s -> s.outcomes().contains(o)));
   }
 
   /**
@@ -81,7 +61,7 @@ final class Outside {
     for (int i = 0; i < each.length; i++) {
       last = Math.max(last, likelihoods.after(i));
       if (!without.contains(i)) {
-        boolean repeated = before[i] != NONE && !without.contains(before[i]);
+        boolean repeated = repeats.acrossRepairs(i) && !without.contains(repeats.beforeRepair(i));
         together[i] = joint[i] && !repeated;
         kept[i] = wavers[i] && !repeated;
         some |= kept[i];
@@ -95,7 +75,7 @@ final class Outside {
         now[i] = together[i] && likelihoods.after(i) == after;
         any |= now[i];
       }
-      sum += any ? StrictMath.log(frequency(now, NONE)) : 0;
+      sum += any ? StrictMath.log(frequency(now, NO_OTHER)) : 0;
     }
     return some ? sum + StrictMath.log(average(kept)) : sum;
   }

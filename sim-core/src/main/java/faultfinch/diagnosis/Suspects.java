@@ -222,6 +222,24 @@ public final class Suspects {
     return index().actions;
   }
 
+  /** Weight of all hypotheses together. */
+  double prior() {
+    double sum = 0;
+    for (Hypothesis h : hypotheses()) {
+      sum += h.weight();
+    }
+    return sum;
+  }
+
+  /** Numbers of some actions among all; -1 for one that cures none of them. */
+  List<Integer> numbers(List<RepairAction> some) {
+    List<Integer> numbers = new ArrayList<>();
+    for (RepairAction action : some) {
+      numbers.add(actions().indexOf(action));
+    }
+    return numbers;
+  }
+
   /** The least repair of each, in the order of the suspects. */
   public Set<RepairAction> repairs() {
     Set<RepairAction> repairs = new LinkedHashSet<>();

@@ -3,7 +3,10 @@ package faultfinch.diagnosis;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * The outlook of one who weighs what is seen: the same belief as {@link Belief} has after as much,
@@ -22,6 +25,9 @@ final class Weighed implements Outlook {
     private final int[] rows;
     private final double[] weightOfRow;
     private final RepairAction[] due;
+    private final Unheard unheard;
+    private final double leaves;
+    private final double meddles;
 
     Terms(FaultDictionary dictionary, Suspects suspects, ErrorRates rates, PriceList prices) {
       this.dictionary = dictionary;
@@ -36,6 +42,9 @@ final class Weighed implements Outlook {
         due[i] = cheapest(all.get(i).cures());
       }
       weightOfRow = suspects.weightOfRow(dictionary);
+      unheard = new Unheard(dictionary, rates);
+      leaves = StrictMath.log(1 - rates.meddles());
+      meddles = StrictMath.log(rates.meddles());
     }
 
     private RepairAction cheapest(List<Integer> cures) {
@@ -56,10 +65,17 @@ final class Weighed implements Outlook {
     }
   }
 
+  /** A look as it was last made. */
+  private record Last(Observation observation, Beside beside) {}
+
   private final Terms terms;
   private final Evidence evidence;
   private final double[] alone;
   private final double[] ofTwo;
+  private final double[] apart;
+  private final double[] meddled;
+  private final Map<String, Last> last;
+  private final Map<String, boolean[]> spoilt;
   private final boolean[] leads;
   private boolean odd;
   private boolean complaint;
@@ -73,7 +89,7 @@ final class Weighed implements Outlook {
     this.terms = terms;
     evidence = Evidence.NONE;
     List<Suspects.Hypothesis> all = terms.suspects.hypotheses();
-    double prior = all.stream().mapToDouble(Suspects.Hypothesis::weight).sum();
+    double prior = terms.suspects.prior();
     double listed = StrictMath.log(1 - terms.rates.outside()) - StrictMath.log(prior);
     alone = new double[all.size()];
     ofTwo = new double[all.size()];
@@ -83,6 +99,10 @@ final class Weighed implements Outlook {
       ofTwo[i] = log + StrictMath.log(terms.rates.another());
     }
     leads = new boolean[terms.weightOfRow.length];
+    apart = new double[leads.length];
+    meddled = new double[leads.length];
+    last = new HashMap<>();
+    spoilt = new HashMap<>();
     together = new boolean[leads.length];
     Arrays.fill(together, true);
     outsideLog = StrictMath.log(terms.rates.outside());
@@ -93,6 +113,10 @@ final class Weighed implements Outlook {
     this.evidence = evidence;
     alone = before.alone.clone();
     ofTwo = before.ofTwo.clone();
+    apart = before.apart.clone();
+    meddled = before.meddled.clone();
+    last = new HashMap<>(before.last);
+    spoilt = new HashMap<>(before.spoilt);
     leads = before.leads.clone();
     odd = before.odd;
     complaint = before.complaint;
@@ -129,7 +153,6 @@ final class Weighed implements Outlook {
 
   private void weigh(Observation observation, Likelihoods of) {
     int rows = leads.length;
-    double usual = 0;
     double[] log = new double[rows];
     boolean[] differs = new boolean[rows];
     boolean[] matches = new boolean[rows];
@@ -137,7 +160,6 @@ final class Weighed implements Outlook {
       log[row] = of.of(0, row);
       differs[row] = of.differs(0, row);
       matches[row] = of.matches(0, row);
-      usual += terms.weightOfRow[row] * StrictMath.exp(log[row]);
       leads[row] |= of.isOdd(0) && differs[row];
     }
     odd |= of.isOdd(0);
@@ -149,12 +171,10 @@ final class Weighed implements Outlook {
         complaint |= brought < 0;
       }
     }
-    double beside = StrictMath.log(usual);
     for (int i = 0; i < alone.length; i++) {
-      int row = terms.rows[i];
-      alone[i] += log[row];
-      ofTwo[i] += differs[row] ? log[row] : beside;
+      alone[i] += log[terms.rows[i]];
     }
+    besides(observation, of);
     if (terms.rates.together(observation.looks().get(0))) {
       anyTogether = true;
       for (int row = 0; row < rows; row++) {
@@ -163,6 +183,29 @@ final class Weighed implements Outlook {
     } else {
       outsideLog += StrictMath.log(terms.frequency(matches));
     }
+  }
+
+  /** If there is another fault beside; as {@link Joint} does it for all at once. */
+  private void besides(Observation observation, Likelihoods of) {
+    Beside now = new Beside(of, 0, terms.weightOfRow, terms.unheard, terms.rates);
+    Optional<Last> before =
+        Optional.ofNullable(last.put(observation.look(), new Last(observation, now)))
+            .filter(l -> Repeats.same(l.observation, observation));
+    boolean[] already = spoilt.getOrDefault(now.group(), new boolean[leads.length]);
+    boolean[] spoils = already.clone();
+    for (int row = 0; row < leads.length; row++) {
+      double own = now.apart(row);
+      double any = now.meddled(row);
+      spoils[row] |= any > own;
+      if (before.isPresent()) {
+        apart[row] += Math.min(0, own - before.get().beside.apart(row));
+        meddled[row] += Math.min(0, any - before.get().beside.meddled(row));
+      } else {
+        apart[row] += own;
+        meddled[row] += any > own && already[row] ? 0 : any;
+      }
+    }
+    spoilt.put(now.group(), spoils);
   }
 
   @Override
@@ -210,7 +253,13 @@ final class Weighed implements Outlook {
 
   /** Of two faults the one that shows leads. */
   private double ofTwo(int i) {
-    return leads[terms.rows[i]] || !odd ? ofTwo[i] : Double.NEGATIVE_INFINITY;
+    int row = terms.rows[i];
+    if (odd && !leads[row]) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    boolean same = apart[row] == meddled[row];
+    double both = Joint.plus(terms.leaves + apart[row], terms.meddles + meddled[row]);
+    return ofTwo[i] + (same ? apart[row] : both);
   }
 
   @Override

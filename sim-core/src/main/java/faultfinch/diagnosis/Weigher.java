@@ -136,7 +136,7 @@ public final class Weigher {
 
   /** Every fault of the list by what each observation is under it, alone and with another. */
   private double[][] rivals(Joint joint, Likelihoods likelihoods, List<RepairAction> missed) {
-    List<Integer> actions = missed.stream().map(suspects.actions()::indexOf).toList();
+    List<Integer> actions = suspects.numbers(missed);
     Set<Rival> kinds = new LinkedHashSet<>();
     for (Suspects.Hypothesis h : suspects.hypotheses()) {
       int[] curing = joint.curing(h);

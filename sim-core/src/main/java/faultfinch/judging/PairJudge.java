@@ -5,7 +5,6 @@ import faultfinch.bench.Moves;
 import faultfinch.bench.Prices;
 import faultfinch.board.Board;
 import faultfinch.diagnosis.BenchPrices;
-import faultfinch.diagnosis.BuildProgress;
 import faultfinch.diagnosis.Diagnosis;
 import faultfinch.diagnosis.FaultDictionary;
 import faultfinch.diagnosis.PriceList;
@@ -23,6 +22,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
 
 /**
  * Draws boards with two faults, runs each pair on the machine, and follows them to the end. A
@@ -37,20 +42,24 @@ public final class PairJudge {
   private final Board board;
   private final FaultDictionary dictionary;
   private final Suspects suspects;
-  private final RowSource rows;
+  private final ThreadLocal<RowSource> rows;
   private final Signs signs;
   private final DeskJob desk;
 
   /**
    * @param suspects that the dictionary knows
-   * @param rows from runs of the machine
+   * @param rows from runs of the machine, one source for each thread
    */
   public PairJudge(
-      Board board, FaultDictionary dictionary, Suspects suspects, Prices prices, RowSource rows) {
+      Board board,
+      FaultDictionary dictionary,
+      Suspects suspects,
+      Prices prices,
+      Supplier<RowSource> rows) {
     this.board = board;
     this.dictionary = dictionary;
     this.suspects = suspects;
-    this.rows = rows;
+    this.rows = ThreadLocal.withInitial(rows);
     signs = new Signs(board, dictionary);
     PriceList list = new BenchPrices(prices);
     desk =
@@ -92,29 +101,61 @@ public final class PairJudge {
   /** What became of one board. */
   private record Followed(boolean masked, boolean cured, DeskJob.Ended ended, double twoJobs) {}
 
+  /** Told after each board how it stands, and asked whether to go on. */
+  @FunctionalInterface
+  public interface Progress {
+
+    /** Whether to go on to {@code all} boards; if not, what is judged so far is all. */
+    boolean goOn(PairsJudged soFar, int all);
+  }
+
   /**
-   * Follows boards with two faults each.
-   *
-   * @param progress told of boards; it cannot end this
+   * Follows boards with two faults each; they are run on all processors, in no order that shows.
    */
-  public PairsJudged follow(int count, long seed, BuildProgress progress) {
+  public PairsJudged follow(int count, long seed, Progress progress) {
     List<Suspect> noticed =
         suspects.all().stream()
             .filter(s -> signs.complaint(dictionary.row(s.fault())).isPresent())
             .toList();
-    List<PairJob> jobs = new PairDraw(board, noticed).draw(count, seed);
-    List<Followed> all = new ArrayList<>();
-    for (PairJob job : jobs) {
-      List<Fault> faults =
-          List.of(job.one(), job.other()).stream()
-              .map(s -> FaultKinds.parse(s.fault(), board))
-              .toList();
-      if (Contradictions.in(faults).isEmpty()) {
-        all.add(followed(job, rows.row(faults, THE_BOARD).shows()));
+    List<PairJob> jobs =
+        new PairDraw(board, noticed)
+            .draw(count, seed).stream()
+                .filter(j -> Contradictions.in(faults(j)).isEmpty())
+                .toList();
+    ExecutorService workers =
+        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    try {
+      List<Future<Map<String, String>>> runs = new ArrayList<>();
+      for (PairJob job : jobs) {
+        runs.add(workers.submit(() -> rows.get().row(faults(job), THE_BOARD).shows()));
       }
-      progress.goOn(all.size(), jobs.size());
+      List<Followed> all = new ArrayList<>();
+      boolean goesOn = true;
+      for (int i = 0; i < jobs.size() && goesOn; i++) {
+        all.add(followed(jobs.get(i), shown(runs.get(i))));
+        goesOn = progress.goOn(judged(all), jobs.size());
+      }
+      return judged(all);
+    } finally {
+      workers.shutdownNow();
     }
-    return judged(all);
+  }
+
+  private List<Fault> faults(PairJob job) {
+    return List.of(job.one(), job.other()).stream()
+        .map(s -> FaultKinds.parse(s.fault(), board))
+        .toList();
+  }
+
+  private static Map<String, String> shown(Future<Map<String, String>> run) {
+    try {
+      return run.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the run of a pair failed", e.getCause());
+    }
   }
 
   private Followed followed(PairJob job, Map<String, String> both) {

@@ -99,11 +99,67 @@ class BeliefTest {
   }
 
   @Test
-  void belief_whatNoFaultShows_goesOutside() {
+  void belief_whatNoFaultShows_isNoneOfTheListOrTwoOfWhichOneMeddles() {
     Evidence odd =
         Evidence.of(Observation.bench("probe 1", "mid"), Observation.bench("screen", "stripes"));
     Belief belief = two().diagnosis().belief(odd);
-    assertTrue(belief.outside() > 0.9, "" + belief.outside());
+    // What no row shows is as often as half a row of three: (1/6) / (7/6), in each of two looks.
+    double unheard = 1.0 / 7;
+    double outside = 0.03 * unheard * unheard;
+    // A misreading is 0.01 x 0.2. Of two faults each shows its own, or in 0.2 one meddles with it.
+    double misread = 0.01 * 0.2;
+    double alone = 0.55 * misread * misread;
+    double a = alone + 0.45 * misread * (0.8 * misread + 0.2 * unheard);
+    double b = alone + 0.45 * (0.8 * misread * misread + 0.2 * unheard * unheard);
+    double sum = outside + 0.97 * (0.75 * a + 0.25 * b);
+    assertEquals(outside / sum, belief.outside(), EXACT);
+    assertEquals(0.97 * 0.25 * b / sum, belief.of("b"), EXACT);
+  }
+
+  @Test
+  void belief_textThatNoFaultShows_isASpoiltFormOfTheOneItHasMostInCommonWith() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .fault("a", "U1", 1, "screen", "HAVE A NICE DAY | HERE")
+            .fault("b", "U2", 1, "screen", "0123456789 | 012345678");
+    Evidence seen = Evidence.of(Observation.bench("screen", "HAVE A N-CE DAY | HERE"));
+    Belief belief = toy.diagnosis().belief(seen);
+    // 15 of 16 signs in common with the first, none with the second. Both factors have the mean 1.
+    double first = StrictMath.exp(0);
+    double second = StrictMath.exp(-20 * 15.0 / 16);
+    double mean = (first + second) / 2;
+    double unheard = 1.0 / 7;
+    double misread = 0.01 * 0.2 / 2;
+    double a = 0.45 * (0.8 * misread + 0.2 * unheard * (0.1 + 0.9 * first / mean));
+    double b = 0.45 * (0.8 * misread + 0.2 * unheard * (0.1 + 0.9 * second / mean));
+    double alone = 0.55 * misread;
+    assertEquals((alone + b) / (alone + a), belief.of("b") / belief.of("a"), EXACT);
+  }
+
+  /** Whatever the other fault shows it shows again; each look again is no accident of its own. */
+  @Test
+  void belief_ofTwo_afterARepairThatChangedNothing_isThatOfOneLookAtIt() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .look("probe 1", 1)
+            .fault("a", "U1", 1, "screen", "dark")
+            .fault("b", "U2", 1, "probe 1", "low")
+            .fault("c", "U3", 1, "probe 1", "high");
+    Evidence seen =
+        Evidence.of(Observation.bench("screen", "dark"), Observation.bench("probe 1", "low"));
+    double before = ratio(toy.diagnosis().belief(seen));
+    Evidence again =
+        seen.andDone(Toy.exchange("U3"))
+            .and(Observation.bench("screen", "dark").afterRepairs(1))
+            .and(Observation.bench("probe 1", "low").afterRepairs(1));
+    // All of a alone is a misreading, so what is left of it is of two.
+    assertEquals(before, ratio(toy.diagnosis().belief(again)), 0.02);
+  }
+
+  private static double ratio(Belief belief) {
+    return belief.of("a") / belief.of("b");
   }
 
   @Test
@@ -271,10 +327,10 @@ class BeliefTest {
             .look("probe 1", 1)
             .fault("a", "U1", 1, "probe 1", "low")
             .fault("b", "U2", 1, "probe 1", "high");
-    Evidence before = Evidence.of(Observation.bench("probe 1", "mid"));
+    Evidence before = Evidence.of(Observation.bench("probe 1", "low"));
     double outside = toy.diagnosis().belief(before).outside();
     Evidence exchanged = before.andDone(Toy.exchange("U1"));
-    Observation still = Observation.bench("probe 1", "mid").afterRepairs(1);
+    Observation still = Observation.bench("probe 1", "low").afterRepairs(1);
     Observation other = Observation.bench("probe 1", "high").afterRepairs(1);
     assertTrue(toy.diagnosis().belief(exchanged.and(still)).outside() > outside);
     assertTrue(toy.diagnosis().belief(exchanged.and(other)).outside() < outside);

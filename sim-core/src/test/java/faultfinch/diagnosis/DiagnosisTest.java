@@ -99,4 +99,28 @@ class DiagnosisTest {
       assertEquals(should, listed, action.text());
     }
   }
+
+  /**
+   * After the exchange in vain a new part that is bad is 200 to 1 likelier, and not tried again.
+   */
+  @Test
+  void next_afterARepairInVain_isAnotherOneThoughItIsLessBelieved() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .exchange("U1", 10)
+            .exchange("U2", 10)
+            .fault("often", "U1", 20_000, "screen", "dark")
+            .fault("rare", "U2", 1, "screen", "dark");
+    Evidence vain =
+        Evidence.of(Observation.bench("screen", "dark"))
+            .andDone(Toy.exchange("U1"))
+            .and(Observation.bench("screen", "dark").afterRepairs(1));
+    Belief belief = toy.diagnosis().belief(vain);
+    assertTrue(belief.of("often") > 100 * belief.of("rare"), belief.faults().toString());
+    Evidence twice =
+        vain.andDone(Toy.exchange("U1")).and(Observation.bench("screen", "dark").afterRepairs(2));
+    Step next = toy.diagnosis().next(twice, 1).best().step();
+    assertEquals(new Step.Act(Toy.exchange("U2")), next);
+  }
 }

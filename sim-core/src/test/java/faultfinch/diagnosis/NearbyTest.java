@@ -178,6 +178,21 @@ class NearbyTest {
         diagnosis.nearby(evidence, Whereabouts.of(board), all.repairs()).get(0).action());
   }
 
+  /** 15 of 16 signs are those of the second: what cures that is tried first, though it is rarer. */
+  @Test
+  void repairs_ofATextThatNoFaultShows_goByWhatItHasMostInCommonWith() {
+    Toy toy =
+        new Toy()
+            .look("screen", 1)
+            .exchange("U1", 10)
+            .exchange("U2", 10)
+            .fault("usual", "U1", 3, "screen", "0123456789 | 012345678")
+            .fault("alike", "U2", 1, "screen", "HAVE A NICE DAY | HERE");
+    Evidence seen = Evidence.of(Observation.bench("screen", "HAVE A N-CE DAY | HERE"));
+    List<Due> due = toy.diagnosis().nearby(seen, Whereabouts.UNKNOWN, Set.of());
+    assertEquals(Toy.exchange("U2"), due.get(0).action());
+  }
+
   private static List<RepairAction> actions(List<Due> due) {
     return due.stream().map(Due::action).toList();
   }

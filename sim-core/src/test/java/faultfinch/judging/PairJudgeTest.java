@@ -33,7 +33,7 @@ class PairJudgeTest {
         dictionary,
         Suspects.of(FaultUniverse.of(SORREL)).knownTo(dictionary),
         Prices.shipped(),
-        new SurveyRows(SORREL));
+        () -> new SurveyRows(SORREL));
   }
 
   /** By Wilson: of 300 without a miss 98.7 %, of half of 100 40.4 %. */
@@ -52,6 +52,14 @@ class PairJudgeTest {
     assertEquals(1, judged.cured(), judged.toString());
     // Two repairs and one retest at the least.
     assertTrue(judged.minutes() > 12, judged.toString());
+  }
+
+  @Test
+  @Timeout(value = 5, unit = TimeUnit.MINUTES)
+  void stopped_afterTwo_tellsOfTwo() {
+    PairsJudged judged =
+        judge().follow(FEW, SEED, (soFar, all) -> soFar.jobs() + soFar.masked() < 2);
+    assertEquals(2, judged.jobs() + judged.masked());
   }
 
   @Test
