@@ -11,6 +11,7 @@ import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
 import faultfinch.symptom.Screen;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -45,8 +46,10 @@ public final class Looks {
       looks.add(probe(pad, false));
       looks.add(probe(pad, true));
     }
+    Set<Pad> supplied = supplied(board);
+    Set<Pad> clocked = clocked(board, supplied);
     chips.stream()
-        .filter(p -> counts(board, p))
+        .filter(clocked::contains)
         .forEach(p -> looks.add(new Look(Instruments.COUNTER, p.text())));
     wired.forEach(p -> looks.add(new Look(Instruments.CONTINUITY, p.text())));
     board.parts().stream()
@@ -57,7 +60,7 @@ public final class Looks {
       net.segments().forEach(s -> looks.add(new Look(Instruments.CONTINUITY, s.text())));
     }
     chips.stream()
-        .filter(p -> !onSupply(board, p))
+        .filter(p -> !supplied.contains(p))
         .forEach(p -> looks.add(new Look(Instruments.OHMS, p.text())));
     feeds(board).forEach(p -> looks.add(new Look(Instruments.OHMS, p.text())));
     return List.copyOf(looks);
@@ -112,27 +115,36 @@ public final class Looks {
   }
 
   /** Clock inputs, and whatever is joined to one, to the oscillator or to a processor's clock. */
-  private static boolean counts(Board board, Pad pad) {
-    return board.nets().stream()
-        .filter(n -> n.pads().contains(pad))
-        .flatMap(n -> n.pads().stream())
-        .anyMatch(p -> isClock(board, p));
+  private static Set<Pad> clocked(Board board, Set<Pad> supplied) {
+    Set<Pad> clocked = new HashSet<>();
+    for (Net net : board.nets()) {
+      if (net.pads().stream().anyMatch(p -> isClock(board, p, supplied))) {
+        clocked.addAll(net.pads());
+      }
+    }
+    return clocked;
   }
 
-  private static boolean isClock(Board board, Pad pad) {
+  private static boolean isClock(Board board, Pad pad, Set<Pad> supplied) {
     PlacedPart part = board.part(pad.ref()).orElseThrow();
     Pin pin = part.type().part().pinout().find(pad.pin()).orElseThrow();
     boolean oscillator = pad.ref().equals(board.crystal()) && pin.drives();
     boolean processor = part.type() == PartCatalog.M6502 && pin.name().startsWith("PHI");
     boolean edge = pin.role() == Pin.Role.CLOCK_FALLS || pin.role() == Pin.Role.CLOCK_RISES;
-    return (edge && !onSupply(board, pad)) || oscillator || processor;
+    return (edge && !supplied.contains(pad)) || oscillator || processor;
   }
 
-  private static boolean onSupply(Board board, Pad pad) {
-    Set<String> returns = Set.of(board.supply().groundNet(), board.supply().jackNet());
-    return board.nets().stream()
-        .filter(n -> returns.contains(n.name()) || board.supply().feeds(n.name()))
-        .anyMatch(n -> n.pads().contains(pad));
+  /** Pads on nets that feed parts, or that bring power or take it back. */
+  private static Set<Pad> supplied(Board board) {
+    Supply supply = board.supply();
+    Set<String> returns = Set.of(supply.groundNet(), supply.jackNet());
+    Set<Pad> supplied = new HashSet<>();
+    for (Net net : board.nets()) {
+      if (returns.contains(net.name()) || supply.feeds(net.name())) {
+        supplied.addAll(net.pads());
+      }
+    }
+    return supplied;
   }
 
   private static List<Pad> wired(Board board) {

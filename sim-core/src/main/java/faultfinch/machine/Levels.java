@@ -94,6 +94,10 @@ final class Levels {
   private final boolean[] oscillating;
   private boolean anyOscillates;
   private final boolean[] closed;
+
+  /** Nets that a switch to a supply net loads, by switch, once it was asked for. */
+  private final int[][] loaded;
+
   private final Sums sums;
   private final NetVolts volts;
   private final Listeners listeners;
@@ -111,6 +115,7 @@ final class Levels {
     this.kind = new byte[circuit.netCount];
     this.releasedAt = new long[circuit.netCount];
     this.closed = new boolean[circuit.railSwitches.length];
+    loaded = new int[closed.length][];
     this.oscillating = new boolean[circuit.netCount];
     this.driven = new long[circuit.parts.length];
     this.bits = new long[circuit.parts.length];
@@ -212,12 +217,16 @@ final class Levels {
 
   /** Drops the volts known of the nets that a switch to a supply net loads; says which they are. */
   private int[] forget(int gate) {
-    int[] loaded =
-        IntStream.range(0, circuit.netCount)
-            .filter(net -> Arrays.stream(circuit.loadSwitch[net]).anyMatch(g -> g == gate))
-            .toArray();
-    Arrays.stream(loaded).forEach(volts::forget);
-    return loaded;
+    if (loaded[gate] == null) {
+      loaded[gate] =
+          IntStream.range(0, circuit.netCount)
+              .filter(net -> Arrays.stream(circuit.loadSwitch[net]).anyMatch(g -> g == gate))
+              .toArray();
+    }
+    for (int net : loaded[gate]) {
+      volts.forget(net);
+    }
+    return loaded[gate];
   }
 
   /** Takes over from the levels of the same parts wired otherwise: time, and what nets carried. */
