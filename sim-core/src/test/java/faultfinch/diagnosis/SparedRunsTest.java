@@ -56,7 +56,7 @@ class SparedRunsTest {
   @Test
   @Timeout(value = 10, unit = TimeUnit.MINUTES)
   void tamarisk_faultsSpared_haveTheRowsOfTheirOwnRuns() {
-    assertEquals(List.of(), differences(BoardReader.shipped("tamarisk"), 120, 12, 4));
+    assertEquals(List.of(), differences(BoardReader.shipped("tamarisk"), 60, 6, 3));
   }
 
   /** A key of the exercise does nothing any more if it is cut off. */

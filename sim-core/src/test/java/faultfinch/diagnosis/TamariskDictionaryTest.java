@@ -156,6 +156,7 @@ class TamariskDictionaryTest {
    * low, during reset.
    */
   @Test
+  @Tag("sweep")
   void rowsOfAGroup_netThatOnlyOneOfThemLetsGo_areThoseOfEachAlone() {
     Map<String, Row> rows = assertAlikeTogether("LED1: open");
     assertEquals("0.2 V", rows.get("LED1: open").shows().get("meter LED1.K"));

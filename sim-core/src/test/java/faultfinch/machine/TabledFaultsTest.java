@@ -8,6 +8,7 @@ import faultfinch.board.BoardReader;
 import faultfinch.fault.FaultKinds;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,15 +35,26 @@ class TabledFaultsTest {
 
   /** The picture strobes half of the rows, each in its turn in the frame, the counter the rest. */
   @ParameterizedTest
-  @ValueSource(strings = {"U14.1Q3: drives low", "U19.1A4: open leg"})
+  @ValueSource(strings = {"U19.1A4: open leg"})
   void rowsStrobedByThePictureAlone_areTabled(String fault) {
     assertTabled(fault, MOST_PLAYED_WITH_A_FRAME);
   }
 
   /** A key that is pressed is another wiring, and the frame that was written down goes on in it. */
   @ParameterizedTest
-  @ValueSource(strings = {"U14.1Q3: drives low", "track U8.A1-U9.A1 and U8.A5-U9.A5: bridge"})
+  @ValueSource(strings = {"U14.1Q3: drives low"})
   void rowsStrobedByThePictureAlone_whileKeysArePressed_agree(String fault) {
+    assertAgreesWhilePressed(fault);
+  }
+
+  @ParameterizedTest
+  @Tag("sweep")
+  @ValueSource(strings = {"track U8.A1-U9.A1 and U8.A5-U9.A5: bridge"})
+  void theLike_whileKeysArePressed_agrees(String fault) {
+    assertAgreesWhilePressed(fault);
+  }
+
+  private static void assertAgreesWhilePressed(String fault) {
     Setup setup = Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse(fault, TAMARISK)));
     assertEquals(
         Optional.empty(),
@@ -51,7 +63,7 @@ class TabledFaultsTest {
 
   /** The counter stands still; nobody outside the picture half reads the clock it does not see. */
   @ParameterizedTest
-  @ValueSource(strings = {"U14.1CP/: reads low", "U22.CLK: open leg"})
+  @ValueSource(strings = {"U22.CLK: open leg"})
   void partThatNoClockReaches_readsNothing(String fault) {
     assertTabled(fault, MOST_PLAYED_WITH_A_FRAME);
   }
@@ -65,12 +77,7 @@ class TabledFaultsTest {
 
   /** Two parts on one line, a line that tells of a latch, two data lines in one. */
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "U44.Y2/: clamps to ground through 1 ohm",
-        "U42.4A-U42.4B: bridge",
-        "U32.D6-U32.D7: bridge"
-      })
+  @ValueSource(strings = {"U42.4A-U42.4B: bridge"})
   void lockedProcessor_readsTheSameAgain(String fault) {
     assertTabled(fault);
   }
@@ -91,14 +98,14 @@ class TabledFaultsTest {
 
   /** What the picture half left on a row line is strobed as a row, and every row is strobed. */
   @ParameterizedTest
-  @ValueSource(strings = {"U15.1Y: open leg", "U16.G/: reads high"})
+  @ValueSource(strings = {"U15.1Y: open leg"})
   void rowLineThatFloatsInTheProcessorsHalf_mattersToMemoryAlone(String fault) {
     assertTabled(fault);
   }
 
   /** What two lines in one carry depends on both bits; so it is known byte by byte. */
   @ParameterizedTest
-  @ValueSource(strings = {"U21.D1-U21.D2: bridge", "U1.D5-U1.D4: bridge"})
+  @ValueSource(strings = {"U21.D1-U21.D2: bridge"})
   void dataLinesBridged_areTabledByValue(String fault) {
     assertTabled(fault);
   }
@@ -108,6 +115,27 @@ class TabledFaultsTest {
   @ValueSource(strings = {"U42.2Y: drives low"})
   void memoryThatDrivesBehindAShutBuffer_isNotHeard(String fault) {
     assertTabled(fault);
+  }
+
+  /** The like of those above, which the sweep runs. */
+  @ParameterizedTest
+  @Tag("sweep")
+  @ValueSource(
+      strings = {
+        "U44.Y2/: clamps to ground through 1 ohm",
+        "U32.D6-U32.D7: bridge",
+        "U16.G/: reads high",
+        "U1.D5-U1.D4: bridge"
+      })
+  void theLike_isTabled(String fault) {
+    assertTabled(fault);
+  }
+
+  @ParameterizedTest
+  @Tag("sweep")
+  @ValueSource(strings = {"U14.1Q3: drives low", "U14.1CP/: reads low"})
+  void theLikeWithAFrame_isTabled(String fault) {
+    assertTabled(fault, MOST_PLAYED_WITH_A_FRAME);
   }
 
   private static void assertTabled(String text) {
