@@ -154,13 +154,11 @@ final class Weighed implements Outlook {
   private void weigh(Observation observation, Likelihoods of) {
     int rows = leads.length;
     double[] log = new double[rows];
-    boolean[] differs = new boolean[rows];
     boolean[] matches = new boolean[rows];
     for (int row = 0; row < rows; row++) {
       log[row] = of.of(0, row);
-      differs[row] = of.differs(0, row);
       matches[row] = of.matches(0, row);
-      leads[row] |= of.isOdd(0) && differs[row];
+      leads[row] |= of.isOdd(0) && of.differs(0, row);
     }
     odd |= of.isOdd(0);
     if (!complaint) {
@@ -227,13 +225,15 @@ final class Weighed implements Outlook {
     if (weights.length == 0) {
       double out = outsideLog + (anyTogether ? StrictMath.log(terms.frequency(together)) : 0);
       double best = out;
+      double[] two = new double[alone.length];
       for (int i = 0; i < alone.length; i++) {
-        best = Math.max(best, Math.max(alone[i], ofTwo(i)));
+        two[i] = ofTwo(i);
+        best = Math.max(best, Math.max(alone[i], two[i]));
       }
       double[] all = new double[alone.length];
       double sum = StrictMath.exp(out - best);
       for (int i = 0; i < all.length; i++) {
-        all[i] = StrictMath.exp(alone[i] - best) + StrictMath.exp(ofTwo(i) - best);
+        all[i] = StrictMath.exp(alone[i] - best) + StrictMath.exp(two[i] - best);
         sum += all[i];
       }
       for (int i = 0; i < all.length; i++) {

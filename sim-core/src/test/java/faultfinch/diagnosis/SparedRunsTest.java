@@ -53,12 +53,6 @@ class SparedRunsTest {
     assertEquals(List.of(), differences(BoardReader.shipped("sorrel"), 200, 40, 3));
   }
 
-  @Test
-  @Timeout(value = 10, unit = TimeUnit.MINUTES)
-  void tamarisk_faultsSpared_haveTheRowsOfTheirOwnRuns() {
-    assertEquals(List.of(), differences(BoardReader.shipped("tamarisk"), 60, 6, 3));
-  }
-
   /** A key of the exercise does nothing any more if it is cut off. */
   @Test
   void sorrel_keysOfTheExercise_openAreRun() {
