@@ -35,7 +35,8 @@ public final class Field {
       PriceList prices,
       Evidence evidence,
       double[] belief) {
-    double[] planned = heaviest(untried(suspects, evidence, belief));
+    boolean fresh = evidence.done().isEmpty();
+    double[] planned = heaviest(fresh ? belief : untried(suspects, evidence, belief));
     return whole(new Ground(dictionary, suspects, prices, planned, done(evidence)));
   }
 

@@ -127,7 +127,12 @@ final class Joint {
         meddling += any;
       }
     }
-    return apart == meddling ? apart : plus(apart + leaves, meddling + meddles);
+    return either(apart, leaves, meddling, meddles);
+  }
+
+  /** If the other fault leaves alone what the one shows, or meddles with it; logarithms. */
+  static double either(double apart, double leaves, double meddled, double meddles) {
+    return apart == meddled ? apart : plus(apart + leaves, meddled + meddles);
   }
 
   /**

@@ -51,11 +51,13 @@ final class Unheard {
     if (at.isEmpty()) {
       return Optional.empty();
     }
-    double[] weightOfCell = weightOfCell(at.getAsInt(), weightOfRow);
     Optional<Integer> cell = dictionary.cellOf(at.getAsInt(), outcome);
+    if (cell.isPresent() && cell.get() == FaultDictionary.HEALTHY) {
+      return Optional.empty();
+    }
+    double[] weightOfCell = weightOfCell(at.getAsInt(), weightOfRow);
     double odd = Arrays.stream(weightOfCell).skip(1).sum();
-    boolean healthy = cell.filter(c -> c == FaultDictionary.HEALTHY).isPresent();
-    if (healthy || cell.filter(c -> weightOfCell[c] > 0).isPresent() || !(odd > 0)) {
+    if (cell.isPresent() && weightOfCell[cell.get()] > 0 || !(odd > 0)) {
       return Optional.empty();
     }
     double[] shares = shares(dictionary.outcomes(at.getAsInt()), outcome, weightOfCell);

@@ -257,9 +257,7 @@ final class Weighed implements Outlook {
     if (odd && !leads[row]) {
       return Double.NEGATIVE_INFINITY;
     }
-    boolean same = apart[row] == meddled[row];
-    double both = Joint.plus(terms.leaves + apart[row], terms.meddles + meddled[row]);
-    return ofTwo[i] + (same ? apart[row] : both);
+    return ofTwo[i] + Joint.either(apart[row], terms.leaves, meddled[row], terms.meddles);
   }
 
   @Override

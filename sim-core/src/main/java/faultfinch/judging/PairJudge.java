@@ -16,7 +16,10 @@ import faultfinch.fault.Contradictions;
 import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import faultfinch.fault.RepairAction;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +41,9 @@ public final class PairJudge {
 
   /** Of a normal distribution, 95 in 100 lie within so many standard deviations. */
   private static final double WIDE = 1.96;
+
+  /** What a board shows in all looks takes a megabyte or two; so few wait to be followed. */
+  private static final int RUN_AHEAD = 16;
 
   private final Board board;
   private final FaultDictionary dictionary;
@@ -125,14 +131,16 @@ public final class PairJudge {
     ExecutorService workers =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
-      List<Future<Map<String, String>>> runs = new ArrayList<>();
-      for (PairJob job : jobs) {
-        runs.add(workers.submit(() -> rows.get().row(faults(job), THE_BOARD).shows()));
-      }
+      Deque<Future<Map<String, String>>> runs = new ArrayDeque<>();
+      Iterator<PairJob> ahead = jobs.iterator();
       List<Followed> all = new ArrayList<>();
       boolean goesOn = true;
       for (int i = 0; i < jobs.size() && goesOn; i++) {
-        all.add(followed(jobs.get(i), shown(runs.get(i))));
+        while (runs.size() < RUN_AHEAD && ahead.hasNext()) {
+          PairJob next = ahead.next();
+          runs.add(workers.submit(() -> rows.get().row(faults(next), THE_BOARD).shows()));
+        }
+        all.add(followed(jobs.get(i), shown(runs.remove())));
         goesOn = progress.goOn(judged(all), jobs.size());
       }
       return judged(all);

@@ -62,6 +62,20 @@ class WeighedTest {
     assertAsBelief(evidence.and(Observation.told("screen", "dark")));
   }
 
+  /** Told and seen, in two looks at once, and again: what no row shows may be of two. */
+  @Test
+  void whatNoRowShows_entryByEntry_isAsWeighedAtOnce() {
+    Evidence evidence =
+        Evidence.of(
+            Observation.told("lamp", shows("lamp", FaultDictionary.HEALTHY)),
+            Observation.told("screen", "'what no fault of the list shows'"),
+            Observation.bench("screen", "'what no fault of the list shows'"));
+    assertAsBelief(evidence);
+    evidence = evidence.and(Observation.bench("typed", "'nor what comes of typing there'"));
+    assertAsBelief(evidence);
+    assertAsBelief(evidence.and(Observation.bench("listen", "a sound nobody has ever heard")));
+  }
+
   private static String shows(String look, int row) {
     return DICTIONARY.outcome(DICTIONARY.look(look).getAsInt(), row);
   }
