@@ -106,7 +106,7 @@ final class DictionaryAdviser implements Adviser {
       List<Fault> now = left;
       Route route =
           diagnosis.route(
-              rows.row(now, job.seed()).shows(),
+              rows.shown(now, job.seed()),
               a -> after(job, now, a).size() < now.size(),
               Evidence.NONE);
       route.legs().forEach(l -> legs.add(leg(l)));

@@ -129,7 +129,8 @@ public final class Desk {
   }
 
   private void read(Entry entry) {
-    if (tries.whole(entry.says(), conditions, this::pieces, stand().phrases())) {
+    boolean known = complete.phrases().strangers().part(entry.says()).isEmpty();
+    if (known && tries.whole(entry.says(), conditions, this::pieces, stand().phrases())) {
       return;
     }
     if (!canonical(entry, entry.says(), entry.doubt()) && !undecided(entry)) {
@@ -224,6 +225,11 @@ public final class Desk {
   }
 
   private void note(Entry entry, String piece) {
+    Optional<Phrases.Trouble> stranger = complete.phrases().strangers().part(piece);
+    if (stranger.isPresent()) {
+      keep(piece, stranger.get());
+      return;
+    }
     if (history(piece) || tries.one(piece, conditions, this::saysNothing)) {
       return;
     }
@@ -317,7 +323,9 @@ public final class Desk {
               : stand().phrases().whereGood(read, text, there);
     }
     saidBefore.told(text, read.findings());
-    read.trouble().ifPresent(trouble -> keep(piece, trouble));
+    Optional<Phrases.Trouble> noPin =
+        read.findings().isEmpty() ? complete.phrases().strangers().pin(text) : Optional.empty();
+    noPin.or(read::trouble).ifPresent(trouble -> keep(piece, trouble));
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases().isOfTheRest(bared.text());
     for (Phrases.Finding found : read.findings()) {

@@ -99,6 +99,7 @@ final class Phrases {
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Places places;
+  private final Strangers strangers;
   private final Amounts amounts;
   private final LookPlaces lookPlaces;
   private final BenchWords benchWords;
@@ -122,6 +123,7 @@ final class Phrases {
     this.lookbook = lookbook;
     this.vocabulary = vocabulary;
     places = new Places(board, vocabulary);
+    strangers = new Strangers(board, places);
     amounts = new Amounts(vocabulary);
     lookPlaces = new LookPlaces(lookbook, places);
     benchWords = new BenchWords(board, lookbook, vocabulary);
@@ -143,6 +145,10 @@ final class Phrases {
     boolean types = lookPlaces.known(TYPED);
     ways =
         vocabulary.ways().stream().filter(w -> types || !w.meaning().kind().equals(TYPED)).toList();
+  }
+
+  Strangers strangers() {
+    return strangers;
   }
 
   /**

@@ -74,6 +74,10 @@ public sealed interface Statement {
     OF_A_GOOD_BOARD,
     /** There is a look and no place on this board for it. */
     NO_PLACE,
+    /** The board has no such part. */
+    NO_SUCH_PART,
+    /** The part has no such pin. */
+    NO_SUCH_PIN,
     /** It differs between healthy boards. */
     DIFFERS_ANYWAY,
     /** Nothing is known of a board that stands so. */

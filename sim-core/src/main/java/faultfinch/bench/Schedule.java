@@ -1,7 +1,6 @@
 package faultfinch.bench;
 
 import faultfinch.board.Board;
-import faultfinch.machine.Setup;
 import faultfinch.symptom.Watching;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +34,19 @@ record Schedule(List<Long> starts, long idle) {
     starts = List.copyOf(starts);
   }
 
-  /** The times for a board, from a run of a healthy one. */
-  static Schedule of(Board board) {
-    Map<String, Long> reached = Watching.of(Setup.healthy(board, SEED)).milestones();
+  /** When the window of the meter begins. */
+  static long idle(Board board) {
+    return Watching.readyMilliseconds(board) * MILLISECOND
+        - IDLE_CYCLES * (long) board.cycleNanoseconds()
+        - MILLISECOND;
+  }
+
+  /**
+   * The times for a board.
+   *
+   * @param reached when a healthy one of {@link #SEED} reaches the steps of its firmware
+   */
+  static Schedule of(Board board, Map<String, Long> reached) {
     List<Long> steps = reached.values().stream().sorted().distinct().toList();
     List<Long> starts = new ArrayList<>();
     if (steps.isEmpty()) {
@@ -52,9 +61,6 @@ record Schedule(List<Long> starts, long idle) {
         starts.add(Math.max(1, step - lead));
       }
     }
-    long idle = Watching.readyMilliseconds(board) * MILLISECOND;
-    return new Schedule(
-        starts.stream().distinct().toList(),
-        idle - IDLE_CYCLES * (long) board.cycleNanoseconds() - MILLISECOND);
+    return new Schedule(starts.stream().distinct().toList(), idle(board));
   }
 }

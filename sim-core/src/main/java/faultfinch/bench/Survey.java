@@ -55,10 +55,12 @@ public final class Survey {
   private Survey(Board board, boolean many) {
     this.board = board;
     this.many = many;
-    schedule = Schedule.of(board);
     List<Heat> heats = new ArrayList<>();
-    Watching.of(
-        Setup.healthy(board, Schedule.SEED), Map.of(schedule.idle(), m -> heats.add(m.heat())));
+    Watching healthy =
+        Watching.of(
+            Setup.healthy(board, Schedule.SEED),
+            Map.of(Schedule.idle(board), m -> heats.add(m.heat())));
+    schedule = Schedule.of(board, healthy.milestones());
     healthyHeat = heats.get(0);
     looks = Looks.passive(board);
     places =

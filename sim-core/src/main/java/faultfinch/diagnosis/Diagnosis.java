@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /** All that can be asked about one kind of board: belief, verdict, next step, best route. */
 public final class Diagnosis {
@@ -151,7 +152,7 @@ public final class Diagnosis {
   public Route route(String fault, Evidence evidence) {
     Suspect truth = suspects.of(fault);
     return route(
-        dictionary.shows(dictionary.row(fault)),
+        look -> dictionary.outcome(dictionary.look(look).orElseThrow(), dictionary.row(fault)),
         action -> truth.cures().getOrDefault(action, 0) == 100,
         evidence);
   }
@@ -159,10 +160,11 @@ public final class Diagnosis {
   /**
    * The same for any board, such as one with two faults.
    *
-   * @param shows outcome by look
+   * @param shows what a look shows
    * @param cures whether a repair cures it
    */
-  public Route route(Map<String, String> shows, Predicate<RepairAction> cures, Evidence evidence) {
+  public Route route(
+      UnaryOperator<String> shows, Predicate<RepairAction> cures, Evidence evidence) {
     return Route.of(planner, Field.strict(dictionary, suspects, prices, evidence), shows, cures);
   }
 }

@@ -4,8 +4,8 @@ import faultfinch.bench.Price;
 import faultfinch.fault.RepairAction;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /**
  * The way a planner goes when it does not know what is wrong, and the board answers.
@@ -48,11 +48,11 @@ public record Route(List<Leg> legs, boolean cured) {
    * Plays a board through.
    *
    * @param start the candidates before the first step
-   * @param shows what the board shows, by look
+   * @param shows what a look shows on the board; asked once for each that is made
    * @param cures whether a repair cures it
    */
   static Route of(
-      Planner planner, Field start, Map<String, String> shows, Predicate<RepairAction> cures) {
+      Planner planner, Field start, UnaryOperator<String> shows, Predicate<RepairAction> cures) {
     List<Leg> legs = new ArrayList<>();
     Field field = start;
     while (!field.isEmpty()) {
@@ -67,7 +67,7 @@ public record Route(List<Leg> legs, boolean cured) {
         field = field.missed(act.action());
       } else {
         String look = ((Step.Observe) choice.step()).look();
-        saw = shows.getOrDefault(look, "");
+        saw = shows.apply(look);
         field = field.seen(look, saw);
       }
       legs.add(new Leg(choice, saw, field.classes()));

@@ -2,6 +2,8 @@ package faultfinch.diagnosis;
 
 import faultfinch.fault.Fault;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** Where a signature comes from: what each look shows on a board with given faults. */
 @FunctionalInterface
@@ -15,6 +17,15 @@ public interface RowSource {
    * @param boardSeed which of many boards of the kind it is
    */
   Row row(List<Fault> faults, long boardSeed);
+
+  /**
+   * The same, look by look, for those who ask for a few: what a look shows, or nothing for one that
+   * is not known. Not for several threads at once.
+   */
+  default UnaryOperator<String> shown(List<Fault> faults, long boardSeed) {
+    Map<String, String> shows = row(faults, boardSeed).shows();
+    return look -> shows.getOrDefault(look, "");
+  }
 
   /**
    * The rows of single faults of which one run can stand for all, in their order. They are those

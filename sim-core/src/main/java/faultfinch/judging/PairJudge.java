@@ -22,7 +22,6 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -31,6 +30,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * Draws boards with two faults, runs each pair on the machine, and follows them to the end. A
@@ -79,10 +79,10 @@ public final class PairJudge {
 
   /** Faults that are left on a board, and what it shows. */
   private final class Ailing implements DeskJob.Sick {
-    private final Map<String, String> both;
+    private final UnaryOperator<String> both;
     private final Set<Suspect> left = new LinkedHashSet<>();
 
-    Ailing(Map<String, String> both, Suspect... faults) {
+    Ailing(UnaryOperator<String> both, Suspect... faults) {
       this.both = both;
       left.addAll(List.of(faults));
     }
@@ -91,7 +91,7 @@ public final class PairJudge {
     public String shows(String look) {
       int at = dictionary.look(look).orElseThrow();
       if (left.size() > 1) {
-        return dictionary.named(at, both.get(look));
+        return dictionary.named(at, both.apply(look));
       }
       int row =
           left.isEmpty() ? FaultDictionary.HEALTHY : dictionary.row(left.iterator().next().fault());
@@ -131,14 +131,14 @@ public final class PairJudge {
     ExecutorService workers =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
-      Deque<Future<Map<String, String>>> runs = new ArrayDeque<>();
+      Deque<Future<UnaryOperator<String>>> runs = new ArrayDeque<>();
       Iterator<PairJob> ahead = jobs.iterator();
       List<Followed> all = new ArrayList<>();
       boolean goesOn = true;
       for (int i = 0; i < jobs.size() && goesOn; i++) {
         while (runs.size() < RUN_AHEAD && ahead.hasNext()) {
           PairJob next = ahead.next();
-          runs.add(workers.submit(() -> rows.get().row(faults(next), THE_BOARD).shows()));
+          runs.add(workers.submit(() -> begun(next)));
         }
         all.add(followed(jobs.get(i), shown(runs.remove())));
         goesOn = progress.goOn(judged(all), jobs.size());
@@ -155,7 +155,15 @@ public final class PairJudge {
         .toList();
   }
 
-  private static Map<String, String> shown(Future<Map<String, String>> run) {
+  /** What both show: the run of the first looks is made here, others when they are asked for. */
+  private UnaryOperator<String> begun(PairJob job) {
+    UnaryOperator<String> shown = rows.get().shown(faults(job), THE_BOARD);
+    signs.complaint(
+        look -> dictionary.named(dictionary.look(look).orElseThrow(), shown.apply(look)));
+    return shown;
+  }
+
+  private static UnaryOperator<String> shown(Future<UnaryOperator<String>> run) {
     try {
       return run.get();
     } catch (InterruptedException e) {
@@ -166,7 +174,7 @@ public final class PairJudge {
     }
   }
 
-  private Followed followed(PairJob job, Map<String, String> both) {
+  private Followed followed(PairJob job, UnaryOperator<String> both) {
     Ailing board = new Ailing(both, job.one(), job.other());
     Optional<Complaint> complaint = signs.complaint(board::shows);
     boolean masked =

@@ -54,7 +54,7 @@ final class BruteForce {
     double all = 0;
     for (Suspect truth : toy.all()) {
       Route route =
-          Route.of(planner, toy.field(), toy.row(truth.fault()), truth.cures()::containsKey);
+          Route.of(planner, toy.field(), toy.row(truth.fault())::get, truth.cures()::containsKey);
       if (!route.cured()) {
         throw new IllegalStateException(truth.fault() + " was never cured");
       }

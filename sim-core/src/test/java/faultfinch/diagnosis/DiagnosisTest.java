@@ -58,7 +58,7 @@ class DiagnosisTest {
 
   @Test
   void route_boardThatShowsWhatNoFaultShows_endsUncured() {
-    Route route = two().diagnosis().route(Map.of("probe 1", "mid"), a -> false, Evidence.NONE);
+    Route route = two().diagnosis().route(look -> "mid", a -> false, Evidence.NONE);
     assertFalse(route.cured());
     assertEquals(1, route.legs().size());
   }

@@ -13,7 +13,6 @@ import faultfinch.machine.SoundNet;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** What Tamarisk does with a reset or a clock that is not right, and why. */
 class TamariskClockPhenomenaTest {
@@ -27,8 +26,7 @@ class TamariskClockPhenomenaTest {
    * power-ons some reach the memory test within 10 ms and some never: of a fair coin it is never
    * all or none but one time in 128, and this board is not that one.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void resetTooShort_powerOns_startWildNowAndThen(Machine.Kind kind) {
     int started = 0;
     for (int powerOn = 0; powerOn < POWER_ONS; powerOn++) {
@@ -86,8 +84,7 @@ class TamariskClockPhenomenaTest {
   /**
    * The next stage says whose half the memory is in; with it stuck there is no picture, but time.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void slotStageStuck_picture_isGoneAndTheTimerTicks(Machine.Kind kind) {
     Machine machine = toThePrompt(kind, "U13.2Q0: drives low");
     assertFalse(Screen.look(machine).synced());
@@ -99,8 +96,7 @@ class TamariskClockPhenomenaTest {
    * whose semitones are 277 and 466; a line lasts 71 us, which no set follows; and the prompt comes
    * later after the reset, which an RC times: 87.6 ms become 97.4.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void clockSlow_pitchSyncAndSpeed_areWrongTogether(Machine.Kind kind) {
     Machine machine = TamariskRun.to(SOUND_FROM, 140, kind, slow());
     Speaker speaker = Speaker.of(BOARD).orElseThrow();

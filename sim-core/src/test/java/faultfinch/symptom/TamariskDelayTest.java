@@ -18,8 +18,6 @@ import faultfinch.machine.Surroundings.Air;
 import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Slow parts and races. The processor's half lasts 182 + 91 + 90 = 363 ns, its column and end 181.
@@ -97,8 +95,7 @@ class TamariskDelayTest {
   /**
    * One memory of eight is late warm: 170 * 1.087 = 185 ns of 181. Firmware finds its one line bad.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void slowMemory_works_andWarmItsLineIsBad(Machine.Kind kind) {
     assertTrue(works(kind, Surroundings.BENCH, "U4: slow at 170 ns"));
     Machine warm = run(setup(TAMARISK, SEED, WARMED, "U4: slow at 170 ns"), kind);
@@ -110,8 +107,7 @@ class TamariskDelayTest {
    * 105.3 ns; at 0 degrees at 97.5, and the memory takes the row again. A probe on the strobe makes
    * that 102.5: the fault goes away when it is looked for.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void race_failsCold_andAProbeOnTheStrobeCuresIt(Machine.Kind kind) {
     String fault = "U4: races at 104 ns";
     assertTrue(works(kind, Surroundings.BENCH, fault));

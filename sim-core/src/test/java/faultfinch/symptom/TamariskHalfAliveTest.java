@@ -13,8 +13,6 @@ import faultfinch.board.Pad;
 import faultfinch.machine.Machine;
 import faultfinch.machine.Surroundings;
 import java.util.List;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Parts without one of their supplies or without ground, on both machines. */
 class TamariskHalfAliveTest {
@@ -50,8 +48,7 @@ class TamariskHalfAliveTest {
    * The latch of page and bank bits cannot pull low: 2.6 V behind 470 ohms, which every input reads
    * high. The page bit so shows another page than firmware wrote; the processor lives.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void latchWithoutGround_outputs_floatUpAndThePictureIsFromElsewhere(Machine.Kind kind) {
     Machine machine = with(kind, "U29.GND: open pin");
     assertTrue(reached(machine, "M_PROMPT") && reached(machine, "M_TICK"));
@@ -64,8 +61,7 @@ class TamariskHalfAliveTest {
   /**
    * One memory of eight without ground drives no low, so that its line is bad in the first look.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void memoryWithoutGround_firmware_findsItsLineBad(Machine.Kind kind) {
     Machine machine = with(kind, "U4.GND: open joint");
     assertTrue(reached(machine, "M_NO_MEMORY"));
@@ -76,8 +72,7 @@ class TamariskHalfAliveTest {
    * 30 ohms against 0.7 V behind 100 leave (3400 / 30 + 700 / 100) / (1 / 30 + 1 / 100) = 2777 mV.
    * That still reads high, so memory passes without a picture.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void pictureRegulatorDead_addressLines_areFedBackAndStillRead(Machine.Kind kind) {
     Machine machine = with(kind, "VR2: dead");
     assertEquals(2777, highest(machine, "U15", "1Y"));
@@ -86,8 +81,7 @@ class TamariskHalfAliveTest {
   }
 
   /** The video controller without its supply, and nothing else: timer and keys go on. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void supplyOfTheVideoControllerOpen_controller_givesNoSyncAndNoInterrupt(Machine.Kind kind) {
     Machine machine = with(kind, "U21.VCC: open joint");
     assertFalse(Screen.look(machine).synced());
@@ -96,8 +90,7 @@ class TamariskHalfAliveTest {
   }
 
   /** The address side's regulator feeds processor and memory: nothing starts. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void addressRegulatorDead_board_isDead(Machine.Kind kind) {
     Machine machine = with(kind, "VR1: dead");
     assertEquals(List.of(), List.copyOf(machine.milestones().keySet()));

@@ -15,8 +15,6 @@ import faultfinch.machine.HandedOver;
 import faultfinch.machine.Machine;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Keys, joystick switches, link and side port of a Tamarisk that is at fault, and why. */
 class TamariskKeysPhenomenaTest {
@@ -30,8 +28,7 @@ class TamariskKeysPhenomenaTest {
   }
 
   /** K10 is E, in row 1 and column 1. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void healthy_keyWithTheJoystickPushed_isTheKey(Machine.Kind kind) {
     assertEquals('e', echo(kind, Set.of("K10")));
     assertEquals('e', echo(kind, Set.of("K61", "K62", "K10")));
@@ -43,8 +40,7 @@ class TamariskKeysPhenomenaTest {
    * column 0 through the whole diode of up: A, in row 1 and column 0, is found first. With the
    * joystick let go there is no ghost.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void rowDiodeShorted_keyWithTheJoystickPushed_isAnother(Machine.Kind kind) {
     assertEquals('e', echo(kind, Set.of("K10"), "D11: short"));
     assertEquals('a', echo(kind, Set.of("K61", "K62", "K10"), "D11: short"));
@@ -56,8 +52,7 @@ class TamariskKeysPhenomenaTest {
    * inputs: (7 x 1.4 / 14.7k + 0.2 / 4.7k) / (7 / 14.7k + 1 / 4.7k) = 1.03 V there, 1.15 V at each
    * column against 1.3. The first column is found, whatever the key.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void packCommonOpen_columns_areCoupled(Machine.Kind kind) {
     assertEquals('a', echo(kind, Set.of("K10"), "RN1.COM: open joint"));
     assertEquals('b', echo(kind, Set.of("K18"), "RN1.COM: open joint"));
@@ -65,8 +60,7 @@ class TamariskKeysPhenomenaTest {
   }
 
   /** A row whose driver is open is dead, and only that row. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void rowDriverOpen_thatRow_isDead(Machine.Kind kind) {
     assertEquals('.', echo(kind, Set.of("K18"), "U30.Y2/: open pin"));
     assertEquals('e', echo(kind, Set.of("K10"), "U30.Y2/: open pin"));
@@ -88,8 +82,7 @@ class TamariskKeysPhenomenaTest {
     return machine;
   }
 
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void healthyLink_filesAsked_answers(Machine.Kind kind) {
     Machine machine = filesAsked(kind);
     assertTrue(reached(machine, "M_FILES"));
@@ -100,8 +93,7 @@ class TamariskKeysPhenomenaTest {
    * ROM 1's mark is 4D 4C 57 31; with D0 open, which rests high, its second byte reads 4D, and ROM
    * 0 finds no commands. The banner was as ever, and the line is taken.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void socketContactOfRomOneOpen_lineEntered_isNoCommand(Machine.Kind kind) {
     Machine machine = filesAsked(kind, "U3.D0: open contact");
     assertTrue(reached(machine, "M_ENTER"));
@@ -112,8 +104,7 @@ class TamariskKeysPhenomenaTest {
   }
 
   /** The strobe never leaves the board: the drive hears nothing, and the firmware waits 20 ms. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void linkBufferOpen_drive_didNotAnswer(Machine.Kind kind) {
     assertTrue(reached(filesAsked(kind, "U33.1Y: open pin"), "M_NO_ANSWER"));
   }
@@ -122,8 +113,7 @@ class TamariskKeysPhenomenaTest {
    * The controller's word that a byte is through does not come, for its interrupt is looked at only
    * when nobody else has interrupted.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void interruptPinOfTheLinkOpen_drive_didNotAnswer(Machine.Kind kind) {
     Machine machine = filesAsked(kind, "U32.IRQ/: open pin");
     assertTrue(reached(machine, "M_NO_ANSWER"));
@@ -134,8 +124,7 @@ class TamariskKeysPhenomenaTest {
    * One fuse feeds the drive, the pull-ups of the link and those of the side port: no drive and no
    * side port, and the rest of the board is as ever.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void linkFuseOpen_driveAndSidePort_areDeadAndAllElseIsFine(Machine.Kind kind) {
     Machine machine = toThePrompt(kind, "F2: open");
     assertTrue(reached(machine, "M_TICK") && reached(machine, "M_FRAME"));

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** What faults in and around Tamarisk's memories look like, and why. */
 class TamariskMemoryPhenomenaTest {
@@ -41,8 +40,7 @@ class TamariskMemoryPhenomenaTest {
   }
 
   /** No memory drives line 5 any more: TTL inputs read high, and page 1 will not hold a 0 there. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void memoryBitOpen_firmware_saysWhichLineAndGoesNoFurther(Machine.Kind kind) {
     Machine machine = tried(kind, "U9.Q: open pin");
     assertTrue(reached(machine, "M_NO_MEMORY"));
@@ -71,8 +69,7 @@ class TamariskMemoryPhenomenaTest {
    * The address line stands still in one memory, so two places share a cell there: what differs on
    * the screen differs in bit 2 alone. 24h is a blank with that bit.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void addressPinOfOneMemoryOpen_text_isWrongByThatBitOnly(Machine.Kind kind) {
     List<String> rows = Screen.look(toThePrompt(kind, "U6.A3: open pin")).rows();
     String name = rows.stream().filter(r -> r.startsWith("Tamarisk")).findFirst().orElse("");
@@ -89,8 +86,7 @@ class TamariskMemoryPhenomenaTest {
    * processor asks for: bytes 2 and 3 of a page are written over 0 and 1. Firmware finds memory
    * that does not hold, and of eight chips that share the blame none is bad.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void processorMultiplexerOutputStuck_firmware_blamesMemoryOfWhichNoneIsBad(Machine.Kind kind) {
     Machine machine = tried(kind, "U15.2Y: drives low");
     assertTrue(reached(machine, "M_NO_MEMORY"));
@@ -98,8 +94,7 @@ class TamariskMemoryPhenomenaTest {
   }
 
   /** The row is the column again: all pages with this low half of their address are one. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void processorMultiplexerSelectStuck_firmware_findsNoMemory(Machine.Kind kind) {
     assertTrue(reached(tried(kind, "U16.S: reads high"), "M_NO_MEMORY"));
   }
@@ -131,8 +126,7 @@ class TamariskMemoryPhenomenaTest {
    * ohms: 2.05 V) but too much for the processor (behind 1,200: 1.07 V). Programs run, and every 1
    * it writes on this line is lost.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void leakAtAProcessorDataLine_onlyWhatTheProcessorWritesIsWrong(Machine.Kind kind) {
     int[] write = {0xA9, 0xFF, 0x85, 0x20, 0xA9, 0x01, 0x85, 0x21};
     String leak = "U31.1Y1: leaks to ground through 470";
@@ -148,8 +142,7 @@ class TamariskMemoryPhenomenaTest {
    * fallen to rest: 0.6 in a hundred, some 12 of the 2,048 bits of row 12h, none of row 02h. A boot
    * is over long before: its short test passes.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void refreshCounterOutputStuck_rowsNobodyStrobes_decay(Machine.Kind kind) {
     Machine machine =
         new TamariskProgram()
@@ -170,8 +163,7 @@ class TamariskMemoryPhenomenaTest {
    * ten kelvin warmer and the cell keeps it for half as long: it is lost between two strobes,
    * alone.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void weakCell_passesWhenSwitchedOn_andFailsAfterMinutes(Machine.Kind kind) {
     assertEquals(List.of(), lostAfter(kind, 0));
     assertEquals(List.of(0x79C3), lostAfter(kind, 10));

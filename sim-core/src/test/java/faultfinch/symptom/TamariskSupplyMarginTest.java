@@ -16,8 +16,6 @@ import faultfinch.machine.Surroundings;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Too few volts, too many, and volts that ripple, on both machines. */
 class TamariskSupplyMarginTest {
@@ -27,8 +25,7 @@ class TamariskSupplyMarginTest {
    * for each of 1.4 decades: 7.5 in 10,000. Firmware looks at 4096 bits of the pages and at 2048 of
    * the stack, so that of a hundred boards one shows nothing. Clock and logic still work.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void weakBrick_memory_isTheFirstToFail(Machine.Kind kind) {
     Machine machine = run(setup(onBrick(7330), 1, Surroundings.BENCH), kind);
     int least = IntStream.of(machine.power().milliseconds("U4")).min().orElseThrow();
@@ -39,8 +36,7 @@ class TamariskSupplyMarginTest {
   }
 
   /** No cell needs more than 4.7 V, nor does a clock: out of limits, yet nothing shows. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void railJustOutOfLimits_board_works(Machine.Kind kind) {
     Machine machine = run(setup(onBrick(7740), 1, Surroundings.BENCH), kind);
     assertEquals(Power.Band.MARGINAL, machine.power().band());
@@ -48,8 +44,7 @@ class TamariskSupplyMarginTest {
   }
 
   /** Every oscillator stops by 4 V, below which nothing works; at 4.0 to 4.25 V each at its own. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void railHardlyUp_clock_hasStoppedOnSomeBoardsOnly(Machine.Kind kind) {
     // Near 4.12 V, the middle of the span: of 12 boards all stop, or none, with one in 4096.
     int stopped = 0;
@@ -68,8 +63,7 @@ class TamariskSupplyMarginTest {
    * milliseconds falls below what a regulator needs; the picture's colours with it. A frame of 312
    * lines of 64 us is 32 us shorter than two periods, so that the bars go down.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void driedBrick_picture_hasTwoDarkBarsThatRollAndStandToTheRight(Machine.Kind kind) {
     Machine machine = run(setup(TAMARISK, 1, Surroundings.BENCH, "brick: ripples"), kind);
     int[] rail = machine.power().milliseconds("U27");
@@ -87,8 +81,7 @@ class TamariskSupplyMarginTest {
   }
 
   /** The mean of the rail is right, but cells forget at the lowest point of each ripple. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void driedBrick_meterSeesNothing_memoryDoes(Machine.Kind kind) {
     Machine machine = run(setup(TAMARISK, 1, Surroundings.BENCH, "brick: ripples"), kind);
     assertEquals(Power.Band.NORMAL, machine.power().band());
@@ -96,16 +89,14 @@ class TamariskSupplyMarginTest {
   }
 
   /** A healthy brick's saw of 2.8 V stays above what the regulators need. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void healthyBrick_rails_doNotRipple(Machine.Kind kind) {
     Machine machine = new Machine(setup(TAMARISK, 1, Surroundings.BENCH), kind);
     assertEquals(1, machine.power().milliseconds("U27").length);
   }
 
   /** A regulator that has lost its ground gives its input less 2 V: here 5.5 V. It runs, hotter. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void fiveAndAHalfVolts_board_worksAndRunsHotter(Machine.Kind kind) {
     Machine machine = run(setup(onBrick(8626), 1, Surroundings.BENCH, "VR1.GND: open joint"), kind);
     int rail = machine.power().railMillivolts();
@@ -121,8 +112,7 @@ class TamariskSupplyMarginTest {
    * At about 6.5 V a part ages by some 500 mV a minute. LS and DRAM bear 2000 to 20,000
    * millivolt-minutes: none is dead after three minutes, all are after fifty.
    */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void sixAndAHalfVolts_board_worksForMinutesAndThenForNoMore(Machine.Kind kind) {
     Surroundings afterThree = new Surroundings(3, Surroundings.Air.ROOM, false);
     Surroundings afterFifty = new Surroundings(50, Surroundings.Air.ROOM, false);

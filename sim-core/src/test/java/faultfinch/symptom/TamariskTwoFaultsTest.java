@@ -10,8 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.machine.Machine;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Two faults at once: without the picture side's regulator there is no picture, so the cure of
@@ -24,8 +22,7 @@ class TamariskTwoFaultsTest {
   private static final String INTERRUPT = "U21.IRQ/: clamps to ground through 1";
 
   /** With only one of the two cured there is no banner. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void pageBitAndPictureRail_firstCure_changesAProbeReadingOnly(Machine.Kind kind) {
     Machine both = toThePrompt(kind, PAGE_BIT, NO_PICTURE_RAIL);
     Machine pageBitCured = toThePrompt(kind, NO_PICTURE_RAIL);
@@ -38,8 +35,7 @@ class TamariskTwoFaultsTest {
   }
 
   /** The same with a milestone: the timer's first tick. */
-  @ParameterizedTest
-  @EnumSource
+  @EachMachine
   void interruptAndPictureRail_firstCure_changesAMilestoneOnly(Machine.Kind kind) {
     Machine both = toThePrompt(kind, INTERRUPT, NO_PICTURE_RAIL);
     Machine cured = toThePrompt(kind, NO_PICTURE_RAIL);
