@@ -42,6 +42,14 @@ final class Backwards {
               + NO_UNIT
               + "(?: (?:of|on|at) (?:the )?([A-Z]{1,3}\\d{1,2})\\b)?(?! (?:of|on|at) (?:the |all )?[a-z])");
 
+  /** "Both enables of the LS244 (1 and 19)". */
+  private static final Pattern BRACKETED =
+      Pattern.compile(
+          "(?i)\\b(?:(?:both|all|the) )*(?:[a-z/]+ )?(?:pins|inputs?|outputs?|enables?|selects?|clocks?|gates?|legs|strobes?|lines?)"
+              + " of (?:the )?([A-Z]{1,3}\\d{1,2}|(?:74)?[A-Z]{1,3}\\d{2,3}) \\((?:pins? )?(\\d{1,2}|"
+              + LIST
+              + ")\\)");
+
   private static final Pattern PIN_ALONE =
       Pattern.compile(
           "(?i)(?<![a-z]\\d{1,2} |\\. | of | on | at )\\b(pin|leg) (\\d{1,2})\\b"
@@ -128,7 +136,7 @@ final class Backwards {
   /** A sentence with every pin named in full; the next one goes on from its last part. */
   String inFull(String sentence) {
     String last = part;
-    String here = pinsInFull.of(ofSeveral(sentence));
+    String here = pinsInFull.of(ofSeveral(bracketed(sentence)));
     String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
     String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
@@ -172,6 +180,15 @@ final class Backwards {
             .findFirst()
             .orElse(described(ofIts, subject, true));
     return text;
+  }
+
+  private static String bracketed(String sentence) {
+    return sentence.indexOf('(') < 0
+        ? sentence
+        : BRACKETED
+            .matcher(sentence)
+            .replaceAll(
+                m -> (m.group(3) == null ? "pin " : "pins ") + m.group(2) + " of " + m.group(1));
   }
 
   /** Whether a part stands right before a place in a text. */

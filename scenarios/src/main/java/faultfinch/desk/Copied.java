@@ -47,6 +47,12 @@ final class Copied {
   /** So many words in a row are a sentence of a glass, even of our own words. */
   private static final int SENTENCE = 4;
 
+  /** A sign that is one in so many of a picture, or more, fills it. */
+  private static final int MANY = 3;
+
+  /** Of the character set of a board. */
+  private static final int SIGNS = 128;
+
   /** A word that stands in more outcomes than this is one of the program's. */
   private static final int FEW = 8;
 
@@ -320,7 +326,7 @@ final class Copied {
     boolean bench = look.equals(BenchWords.LOOK);
     List<String> rows =
         outcomes.stream()
-            .map(o -> lined(bench ? o : String.join(" ", PictureText.of(o).rows())))
+            .map(o -> lined(bench ? o : withBlanks(String.join(" ", PictureText.of(o).rows()))))
             .toList();
     List<String> texts = rows.stream().map(Copied::flat).toList();
     Map<String, Integer> words = new LinkedHashMap<>();
@@ -335,6 +341,22 @@ final class Copied {
       outcomes.forEach(o -> echoes.add(""));
     }
     return new Glass(look, outcomes, rows, texts, words, echoes);
+  }
+
+  /**
+   * Where a sign stands for the blank all over a picture, a person reads the words between: the
+   * text as it stands, and once more with blanks.
+   */
+  private static String withBlanks(String text) {
+    int[] times = new int[SIGNS];
+    text.chars().filter(c -> c < SIGNS && !Character.isLetterOrDigit(c)).forEach(c -> times[c]++);
+    int most = ' ';
+    for (int c = 0; c < SIGNS; c++) {
+      most = times[c] > times[most] ? c : most;
+    }
+    return most == ' ' || times[most] * MANY < text.length()
+        ? text
+        : text + " " + text.replace((char) most, ' ');
   }
 
   /** Every word of the vocabulary's ways to speak. */

@@ -19,11 +19,11 @@ final class PinPlaces {
   private static final Pattern PIN_BEFORE =
       Pattern.compile(
           "(?<= |^)(?:(?:pin|pad|leg) )?([^ ]+)(?: (?:pin|pad|leg))? (?:of|on|at|off|from) "
-              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
+              + "(?:the )?(?:[a-z]{2,} ){0,3}((?:74)?[a-z]+\\d+)(?= |$)");
   private static final Pattern PINS_BEFORE =
       Pattern.compile(
           "(?<= |^)(?:pins )?([^ ]+) (?:and|or|&) ([^ ]+)(?: both)? (?:of|on|at|off|from) "
-              + "(?:the )?(?:[a-z]{2,} ){0,3}([a-z]+\\d+)(?= |$)");
+              + "(?:the )?(?:[a-z]{2,} ){0,3}((?:74)?[a-z]+\\d+)(?= |$)");
   private static final Pattern PINS_BEHIND =
       Pattern.compile(
           "(?<= |^)([a-z]+\\d+)(?:\\.| pins | )([^ ]+) (?:and|or|&) (?:pin )?([^ ]+)(?= |$)");
@@ -83,40 +83,51 @@ final class PinPlaces {
   }
 
   private Optional<Place> both(String ref, String one, String other, Matcher words) {
-    Optional<Pad> first = pad(ref, one);
-    Optional<Pad> second = pad(ref, other);
+    List<Pad> first = pads(ref, one);
+    List<Pad> second = pads(ref, other);
     return first.isEmpty() || second.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Place(
-                List.of(),
-                List.of(List.of(first.get()), List.of(second.get())),
-                Place.Quantity.EVERY,
-                List.of(words.group())));
+                List.of(), List.of(first, second), Place.Quantity.EVERY, List.of(words.group())));
   }
 
   private Optional<Place> one(String text) {
     Matcher before = PIN_BEFORE.matcher(text);
     for (int from = 0; before.find(from); from = before.start() + 1) {
-      Optional<Pad> pad = pad(before.group(2), before.group(1));
-      if (pad.isPresent()) {
-        String words = before.group();
-        return pad.map(p -> at(p, words));
+      List<Pad> pads = pads(before.group(2), before.group(1));
+      if (!pads.isEmpty()) {
+        return Optional.of(at(pads, before.group()));
       }
     }
     Matcher behind = PIN_BEHIND.matcher(text);
     for (int from = 0; behind.find(from); from = behind.start() + 1) {
-      Optional<Pad> pad = pad(behind.group(1), behind.group(2));
-      if (pad.isPresent()) {
-        String words = behind.group();
-        return pad.map(p -> at(p, words));
+      List<Pad> pads = pads(behind.group(1), behind.group(2));
+      if (!pads.isEmpty()) {
+        return Optional.of(at(pads, behind.group()));
       }
     }
     return Optional.empty();
   }
 
-  private static Place at(Pad pad, String words) {
-    return new Place(List.of(), List.of(List.of(pad)), Place.Quantity.SOME, List.of(words));
+  private static Place at(List<Pad> pads, String words) {
+    return new Place(List.of(), List.of(pads), Place.Quantity.SOME, List.of(words));
+  }
+
+  /** The pin of a part, or of any that has the type that is named: "pin 1 of the LS244". */
+  private List<Pad> pads(String ref, String pin) {
+    Optional<Pad> one = pad(ref, pin);
+    if (one.isPresent()) {
+      return List.of(one.get());
+    }
+    List<Pad> pads = new ArrayList<>();
+    for (Map.Entry<String, PlacedPart> part : parts.entrySet()) {
+      String type = part.getValue().type().type();
+      if (type.equalsIgnoreCase(ref) || type.equalsIgnoreCase("74" + ref)) {
+        pad(part.getKey(), pin).ifPresent(pads::add);
+      }
+    }
+    return pads;
   }
 
   /** The pad of a part, in small letters, that has this name or number. */

@@ -100,8 +100,24 @@ final class Turns {
           new Turn("\\b(?:half an?|half-an?) v(?:olt)?\\b", "0.5 V"),
           new Turn("\\b(?:maybe |perhaps )(?:an? |one )v(?:olt)?\\b", "1 V"),
           new Turn(
-              "\\b(?:practically|virtually|next to|almost|nearly) (?:zero|nothing|nil)(?: v(?:olts?)?)?(?= |$|,)(?! (?:on|ohms?))",
+              "\\b(?:practically|virtually|next to|almost|nearly) (?:zero|nothing|nil)(?: v(?:olts?)?)?(?= |$|,)(?! (?:on (?!(?:the )?(?:pin|leg|(?-i:[A-Z]+\\d)))|ohms?))",
               "0 V"),
+          // A rail by what it feeds: "from the 5 V of the memories to ground".
+          new Turn(
+              "\\b(\\d+ ?V) (?:of|at|on) (?:the |all )?[a-z]+ (?=(?:to|and) (?:ground|gnd|earth|0 ?V)\\b)",
+              "$1 rail "),
+          // What has come of it.
+          new Turn(
+              "^(?:now|today|suddenly|meanwhile|by now) (?=(?:black|blank|dark|dead|silent|mute|white|garbage|nothing)\\b)",
+              ""),
+          // A counter that counts moves every output.
+          new Turn(
+              "^(?:the )?((?-i:[A-Z]+\\d+)|(?:[a-z-]+ )?counter(?: chip)?) (?:counts|is counting|does count|counts away|counts along)(?: nicely| fine| properly| well)?$",
+              "all outputs of $1 pulse"),
+          // Lines that are alike wherever they go are as they should be.
+          new Turn(
+              "\\blooks? (?:just |exactly |much |all )?(?:the same|identical|alike) (?=(?:on|at) (?:all|each|every|both)\\b)",
+              "are fine "),
           // For how long, or against what odds, and not what: "low even with pin 9 low".
           new Turn(
               "(?<=\\b(?:low|high|dead|still|stuck|quiet|\\d v|volts?)) (?:for as long as|even with|even when|even while|even if|even though|whatever|whichever|no matter what|no matter how|regardless of) .*$",

@@ -159,6 +159,13 @@ class FreeWordsTest {
         "nobody is hot on the board            | finger | K44: open         | C2: short",
         "joysticks do nothing either           | sticks | U44.Y4/: open pin | D10: open",
         "typed files and nothing happens       | typed  | K4: open          | K44: open",
+        "Both enables of the LS244 (1 and 19) are high and never budge | probe pins 1 and 19 of ls244 | U44.Y4/: drives high | F1: open",
+        "pin 6 of the LS32 stays high          | probe pin 6 of the ls32 | U40.2Y: drives high | K44: open",
+        "under one ohm from the 5 V of the RAMs to ground | ohms 5 v rail | C13: short | K44: open",
+        "meter shows practically zero on pin 16 of U32 | meter U32.LV1 | RV1.2: open pin | K44: open",
+        "the refresh counter counts            | probe refresh counter outputs | K44: open           | U14: dead",
+        "the words 'Memory does not hold these lines' among ticks | screen | U10: dead | K44: open",
+        "as soon as it is plugged in the brick collapses | meter brick | brick: sags | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
@@ -188,7 +195,8 @@ class FreeWordsTest {
         "on a good machine it is 3.4 V",
         "the rest of the keyboard is fine",
         "no pulses at all at the dead keys",
-        "both halves of the analogue chip sit at odd levels"
+        "both halves of the analogue chip sit at odd levels",
+        "brick alone gives its 9 V"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
     Desk desk = noted(says);
