@@ -6,6 +6,7 @@ import faultfinch.machine.PhaseTap;
 import faultfinch.signal.Phase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Levels of some pins as a VCD file, one time step a nanosecond since power-on. A pin between low
@@ -83,13 +84,20 @@ final class TraceFile implements PhaseTap {
   }
 
   private char level(Pad pad) {
+    OptionalInt supply = machine.power().millivolts(pad, false);
+    if (supply.isPresent()) {
+      return level(supply.getAsInt());
+    }
     if (machine.floating(pad, false)) {
       return 'z';
     }
     if (machine.oscillating(pad, false)) {
       return 'x';
     }
-    int millivolts = machine.millivolts(pad, false);
+    return level(machine.millivolts(pad, false));
+  }
+
+  private static char level(int millivolts) {
     return millivolts < LOW_BELOW_MV ? '0' : millivolts > HIGH_ABOVE_MV ? '1' : 'x';
   }
 

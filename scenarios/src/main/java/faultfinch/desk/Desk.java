@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Takes what is noted of a board, entry by entry, and says what it comes to. */
 public final class Desk {
@@ -28,6 +30,12 @@ public final class Desk {
               + "), (?=[A-Z]+\\d+"
               + PIN_OF_IT
               + "(?=[ ,;.)]|$))");
+
+  /** "When BUF/ is low, D0 to D7 float": a level for a moment, which no look of the list is of. */
+  private static final Pattern WHILE =
+      Pattern.compile(
+          "^(?i:when|whenever|while|with|as long as|each time|every time) (?i:the )?([A-Z][A-Z0-9./]*(?: pin \\w+)?"
+              + " (?i:(?:is|are|goes|at) )?(?i:low|high|active|asserted)\\b[^,;:]*), (?=\\S)");
 
   private final Board board;
   private final Vocabulary vocabulary;
@@ -216,6 +224,11 @@ public final class Desk {
   }
 
   private List<String> piecesOf(String sentence) {
+    if (isOfAMoment(sentence)) {
+      String[] apart = sentence.split("; ", 2);
+      List<String> rest = apart.length > 1 ? piecesOf(apart[1]) : List.of();
+      return Stream.concat(Stream.of(apart[0]), rest.stream()).toList();
+    }
     return BenchWords.isOfBytes(sentence.toLowerCase(Locale.ROOT))
         ? List.of(sentence)
         : Pieces.of(
@@ -224,7 +237,19 @@ public final class Desk {
                 .colours(subjects.apart(PINS_IN_A_ROW.matcher(sentence).replaceAll("$1 and "))));
   }
 
+  /** Whether a sentence speaks of pins for as long as another line has a level. */
+  private boolean isOfAMoment(String sentence) {
+    Matcher m = WHILE.matcher(sentence);
+    return m.find()
+        && complete.phrases().isAtPins(m.group(1))
+        && complete.phrases().isAtPins(sentence.substring(m.end()));
+  }
+
   private void note(Entry entry, String piece) {
+    if (isOfAMoment(piece)) {
+      keep(piece, new Phrases.Trouble(Statement.Why.FOR_A_MOMENT, piece, List.of()));
+      return;
+    }
     Optional<Phrases.Trouble> stranger = complete.phrases().strangers().part(piece);
     if (stranger.isPresent()) {
       keep(piece, stranger.get());
@@ -325,7 +350,10 @@ public final class Desk {
     saidBefore.told(text, read.findings());
     Optional<Phrases.Trouble> noPin =
         read.findings().isEmpty() ? complete.phrases().strangers().pin(text) : Optional.empty();
-    noPin.or(read::trouble).ifPresent(trouble -> keep(piece, trouble));
+    Optional<Phrases.Trouble> trouble = noPin.isPresent() ? noPin : read.trouble();
+    if (trouble.isPresent()) {
+      keep(piece, trouble.get());
+    }
     boolean owner = bared.owner() || entry.who() == Entry.Who.OWNER;
     boolean rest = stand().phrases().isOfTheRest(bared.text());
     for (Phrases.Finding found : read.findings()) {
@@ -464,11 +492,21 @@ public final class Desk {
         conditions.onlyBenchRom()
             ? seenThen.look().equals(BenchWords.LOOK) && conditions.onlyLeads() == stand().isLeads()
             : stand() != complete;
-    if (!conditions.complete() && !known) {
+    if (!conditions.complete() && !known && !staysWithThemIn(seenThen)) {
       keep(said, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, look, List.of(look)));
       return;
     }
     notes.see(said, conditions, observation, unheard);
+  }
+
+  /** A short that is there with parts out is there with them in. */
+  private boolean staysWithThemIn(Observation seen) {
+    return conditions.onlyOut()
+        && seen.reach().sights().stream()
+            .allMatch(
+                s ->
+                    s.looks().stream().allMatch(look -> look.startsWith("ohms "))
+                        && s.outcomes().stream().allMatch(ohms -> ohms.startsWith("under ")));
   }
 
   /** The same of a board as it stands now: another warmth, or a part out, makes another look. */

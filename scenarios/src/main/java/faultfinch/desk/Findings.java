@@ -258,6 +258,11 @@ final class Findings {
         || shown(List.of(kind), all)) {
       return all;
     }
+    // "The chord is flat": what is as usual but for something is called by its name.
+    List<Said> odd = said.stream().filter(w -> w.not() || !w.meaning().isHealthy()).toList();
+    if (!odd.isEmpty() && odd.size() < said.size()) {
+      return together(kind, odd);
+    }
     List<String> outcomes = lookbook.outcomes(kind);
     long most = outcomes.stream().mapToLong(o -> fits(said, o, outcomes.get(0))).max().orElse(0);
     return most == 0 ? all : (outcome, healthy) -> fits(said, outcome, healthy) == most;

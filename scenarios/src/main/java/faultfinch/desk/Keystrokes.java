@@ -24,7 +24,8 @@ final class Keystrokes {
 
   /** Behind these a figure is no key: "memory bit 3 stuck". */
   private static final Set<String> OF_LINES =
-      Set.of("bit", "bits", "line", "lines", "pin", "pins", "leg", "legs", "page", "station");
+      Set.of(
+          "bit", "bits", "line", "lines", "pin", "pins", "leg", "legs", "page", "station", "rom");
 
   /** Behind a figure these are no letters: "12 V is missing". */
   private static final Set<String> UNITS = Set.of("v", "a", "k");

@@ -82,6 +82,8 @@ public sealed interface Statement {
     DIFFERS_ANYWAY,
     /** Nothing is known of a board that stands so. */
     OTHER_CONDITIONS,
+    /** It is a level for as long as another line has one. */
+    FOR_A_MOMENT,
     /** No fault of the list shows it. */
     NOBODY_SHOWS_IT,
     /** Every fault of the list shows it. */

@@ -77,6 +77,10 @@ final class Turns {
               "\\bno memory error (?:tone|beeps?|sound|alarm)s?(?: follows?| comes?| is heard)?\\b",
               ""),
           new Turn("\\bmemory error (?=(?:tone|beeps?|sound|alarm)s?\\b)", "low "),
+          // For moments, again and again.
+          new Turn(
+              "\\b(?:dips?|goes|drops|is pulled|gets pulled|falls) (?:low|down) for (?:some|a few|several|about \\d+|\\d+) (?:micro|milli|nano)?(?:seconds?|secs?)\\b",
+              "pulses"),
           // Both levels, in turn.
           new Turn("\\bgo(?:es|ing)? (?:low and high|high and low)\\b", "toggles"),
           new Turn(
@@ -106,6 +110,22 @@ final class Turns {
           new Turn(
               "\\b(\\d+ ?V) (?:of|at|on) (?:the |all )?[a-z]+ (?=(?:to|and) (?:ground|gnd|earth|0 ?V)\\b)",
               "$1 rail "),
+          new Turn(
+              "\\bROM (\\d) is (?:always |permanently |constantly )?selected (?:for good|all the time|for ever|the whole time|always|permanently|constantly)\\b",
+              "select of ROM $1 low"),
+          // How far a pitch is off, in the words of music.
+          new Turn(
+              "\\b(?:(?:about |nearly |almost )?an? )?(?:whole |half |full )?(?:semi)?tones? (?:flat(?:ter)?|lower|deeper|down)\\b.*$",
+              "pitch too low"),
+          new Turn(
+              "\\b(?:(?:about |nearly |almost )?an? )?(?:whole |half |full )?(?:semi)?tones? (?:sharp(?:er)?|higher|up)\\b.*$",
+              "pitch too high"),
+          new Turn(
+              "\\b(chord|tones?|beeps?|pitch|notes?)( is| are| was| sounds?| comes?| plays?)? (?:a bit |a little |much |clearly |slightly |all )?(?:lower|flatter|deeper) than (?:usual|normal|it should be|before)\\b",
+              "$1 too low"),
+          new Turn(
+              "\\b(chord|tones?|beeps?|pitch|notes?)( is| are| was| sounds?| comes?| plays?)? (?:a bit |a little |much |clearly |slightly |all )?(?:higher|sharper) than (?:usual|normal|it should be|before)\\b",
+              "$1 too high"),
           // What has come of it.
           new Turn(
               "^(?:now|today|suddenly|meanwhile|by now) (?=(?:black|blank|dark|dead|silent|mute|white|garbage|nothing)\\b)",
@@ -388,6 +408,10 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          // What a good board is held against is not what was seen.
+          new Turn(
+              "\\b(flatter|sharper|lower|higher|deeper|louder|quieter|fainter|dimmer|brighter|slower|faster) than (?:(?:on|with|at|in) )?(?:my|the|an?|our) (?:other|good|second|working|known-good|spare) [\\w-]+(?: [Bb]oard)?",
+              "$1 than usual"),
           new Turn(
               "(?:,|^) ?the (?:other|rest)(?: (?:two|three|four|five|six|seven))?(?: blocks?)? (?:are|is|stay) solid(?= |,|;|\\.|$)",
               ""),

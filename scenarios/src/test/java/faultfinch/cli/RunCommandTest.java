@@ -1,6 +1,7 @@
 package faultfinch.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -212,6 +213,29 @@ class RunCommandTest {
     // 100 cycles of 1/1.2288 MHz are 81.4 us.
     assertTrue(before > 500_080_000 && before < 500_090_000, "ends at " + before);
     assertEquals(1, lines.stream().filter(l -> l.equals("1\"")).count());
+  }
+
+  /**
+   * C12 lies behind the first regulator, which gives what it can: its input is not dragged down.
+   */
+  @Test
+  void trace_ofASupplyThatIsShorted_isWhatAMeterShowsThere() throws IOException {
+    Path file = folder.resolve("short.vcd");
+    done(
+        "run",
+        "--board",
+        "tamarisk",
+        "--fault",
+        "C12: short",
+        "--trace",
+        file.toString(),
+        "--pins",
+        "J1.+, VR1.OUT, VR2.OUT",
+        "--trace-cycles",
+        "2");
+    List<String> lines = Files.readAllLines(file);
+    assertTrue(lines.containsAll(List.of("1!", "0\"", "1#")), lines::toString);
+    assertFalse(lines.contains("0!"), lines::toString);
   }
 
   @Test

@@ -17,7 +17,7 @@ class BackwardsTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "inputs of U30 (pins 12 to 14) pulse; inputs of U30 (U30.12 and U30.13 and U30.14 pulse",
+        "inputs of U30 (pins 12 to 14) pulse; U30.12 and U30.13 and U30.14 pulse",
         "U30 pins 4, 7 and 9 still; U30.4 and U30.7 and U30.9 still",
         "pins 3 and 6 of U30 high; U30.3 and U30.6 high",
         "U27 low, its output too; U27 low, U27 output too",

@@ -165,6 +165,8 @@ class FreeWordsTest {
         "meter shows practically zero on pin 16 of U32 | meter U32.LV1 | RV1.2: open pin | K44: open",
         "the refresh counter counts            | probe refresh counter outputs | K44: open           | U14: dead",
         "the words 'Memory does not hold these lines' among ticks | screen | U10: dead | K44: open",
+        "the chord is flat                     | listen | X1: off frequency at 900 per mille | K44: open",
+        "R/W is stuck high and the clock runs  | probe r/w | U1.RW: drives high | F1: open",
         "as soon as it is plugged in the brick collapses | meter brick | brick: sags | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
@@ -196,7 +198,8 @@ class FreeWordsTest {
         "the rest of the keyboard is fine",
         "no pulses at all at the dead keys",
         "both halves of the analogue chip sit at odd levels",
-        "brick alone gives its 9 V"
+        "brick alone gives its 9 V",
+        "When BUF/ is low, D0 to D7 float"
       })
   void sentence_thatIsNoLookAtThisBoard_isKept(String says) {
     Desk desk = noted(says);

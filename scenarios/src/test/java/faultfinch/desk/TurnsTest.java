@@ -18,6 +18,7 @@ class TurnsTest {
         "took out U34, now it starts | with U34 out it starts",
         "with the power off, 3 ohms across C1 | 3 ohms across C1",
         "switched off, nothing more  | switched off, nothing more",
+        "flatter than on my other board | flatter than usual",
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
       })
   void whole_figureWithAComma_hasAPoint(String typed, String whole) {
@@ -39,6 +40,9 @@ class TurnsTest {
         "chip selects of U2          | selects of U2",
         "U2's select                 | U2 select",
         "U34 supply present          | U34.VCC high",
+        "a whole tone flatter        | pitch too low",
+        "ROM 0 is selected for good  | select of ROM 0 low",
+        "dips low for some microseconds each time | pulses each time",
         "counter on X1.OUT: nothing  | counter X1.OUT no frequency",
       })
   void plain_turnOfSpeech_isSaidPlainly(String typed, String plain) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -66,7 +67,7 @@ final class Scope implements Act {
     if (patient.powered) {
       Consumer<Machine> look =
           machine -> {
-            pads.forEach(p -> tracks.add(new Track(p, legs.point(machine, p))));
+            pads.forEach(p -> tracks.add(new Track(p, legs.point(machine, p), legs.asPad(p))));
             machine.play(
                 CYCLES,
                 (phase, ns) ->
@@ -74,7 +75,7 @@ final class Scope implements Act {
           };
       Watching.of(patient.setup(), Map.of(at * MILLISECOND, look));
     } else {
-      pads.forEach(p -> tracks.add(new Track(p, 0)));
+      pads.forEach(p -> tracks.add(new Track(p, 0, false)));
     }
     List<Line> lines = tracks.stream().map(Track::line).toList();
     String text =
@@ -103,17 +104,21 @@ final class Scope implements Act {
   private static final class Track {
     private final Pad pad;
     private final int point;
+    private final boolean asPad;
     private final List<Long> since = new ArrayList<>();
     private final StringBuilder levels = new StringBuilder();
 
-    Track(Pad pad, int point) {
+    Track(Pad pad, int point, boolean asPad) {
       this.pad = pad;
       this.point = point;
+      this.asPad = asPad;
     }
 
     void add(long nanoseconds, Machine machine) {
-      int mv = machine.millivolts(point);
-      char level = machine.floating(point) ? 'Z' : mv < MID_FROM ? 'L' : mv > MID_TO ? 'H' : 'M';
+      OptionalInt supply = machine.power().millivolts(pad, asPad);
+      int mv = supply.orElseGet(() -> machine.millivolts(point));
+      boolean floats = supply.isEmpty() && machine.floating(point);
+      char level = floats ? 'Z' : mv < MID_FROM ? 'L' : mv > MID_TO ? 'H' : 'M';
       if (levels.length() == 0 || levels.charAt(levels.length() - 1) != level) {
         levels.append(level);
         since.add(nanoseconds);

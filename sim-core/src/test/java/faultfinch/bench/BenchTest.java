@@ -216,6 +216,15 @@ class BenchTest {
     assertThrows(IllegalArgumentException.class, () -> does(bench, "scope: U1.D0 at 99999 ms"));
   }
 
+  /** F1 is open: nothing comes behind it, and the brick is there before it. */
+  @Test
+  void scope_onTheSupply_showsItsVolts() {
+    Bench bench = bench(1, "F1: open");
+    does(bench, "power on");
+    Reading.Waveform wave = (Reading.Waveform) does(bench, "scope: J1.+ F1.2");
+    assertEquals("J1.+ stays high; F1.2 stays low", wave.feature());
+  }
+
   @Test
   void retest_contactFault_failsAndAfterTheRepairPasses() {
     Bench bench = bench(1, "U9.D0: open contact");
