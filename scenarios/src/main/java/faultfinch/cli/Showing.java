@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.bench.Legs;
 import faultfinch.board.Board;
 import faultfinch.board.KeyPress;
 import faultfinch.board.Milestone;
@@ -109,7 +110,7 @@ final class Showing {
                   .computeIfAbsent(at, t -> new ArrayList<>())
                   .add(
                       m -> {
-                        TraceFile file = new TraceFile(m, p.pads());
+                        TraceFile file = new TraceFile(m, Legs.of(setup), p.pads());
                         m.play(p.cycles(), file);
                         traces.add(file);
                       });

@@ -1,5 +1,6 @@
 package faultfinch.cli;
 
+import faultfinch.bench.Legs;
 import faultfinch.board.Pad;
 import faultfinch.machine.Machine;
 import faultfinch.machine.PhaseTap;
@@ -19,6 +20,7 @@ final class TraceFile implements PhaseTap {
   private static final char FIRST_CODE = '!';
 
   private final Machine machine;
+  private final Legs legs;
   private final List<Pad> pads;
   private final char[] levels;
   private final long[] starts;
@@ -26,9 +28,14 @@ final class TraceFile implements PhaseTap {
   private boolean begun;
   private long last;
 
-  /** At most 90 pads: each has a code of one letter. */
-  TraceFile(Machine machine, List<Pad> pads) {
+  /**
+   * Of the legs, where a clip would hold.
+   *
+   * @param pads at most 90: each has a code of one letter
+   */
+  TraceFile(Machine machine, Legs legs, List<Pad> pads) {
     this.machine = machine;
+    this.legs = legs;
     this.pads = List.copyOf(pads);
     this.levels = new char[pads.size()];
     this.starts = starts(machine);
@@ -84,17 +91,18 @@ final class TraceFile implements PhaseTap {
   }
 
   private char level(Pad pad) {
-    OptionalInt supply = machine.power().millivolts(pad, false);
+    boolean asPad = legs.asPad(pad);
+    OptionalInt supply = machine.power().millivolts(pad, asPad);
     if (supply.isPresent()) {
       return level(supply.getAsInt());
     }
-    if (machine.floating(pad, false)) {
+    if (machine.floating(pad, asPad)) {
       return 'z';
     }
-    if (machine.oscillating(pad, false)) {
+    if (machine.oscillating(pad, asPad)) {
       return 'x';
     }
-    return level(machine.millivolts(pad, false));
+    return level(machine.millivolts(pad, asPad));
   }
 
   private static char level(int millivolts) {

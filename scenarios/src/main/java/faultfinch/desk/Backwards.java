@@ -77,7 +77,8 @@ final class Backwards {
 
   /** "New U37 fitted, pin 8 of it still high". */
   private static final Pattern OF_IT =
-      Pattern.compile("(?i)\\b(pin|leg) (\\d{1,2}) (?:of|on) it\\b");
+      Pattern.compile(
+          "(?i)\\b(pin|leg) (\\d{1,2}) (?:of|on) (?:it|(?:that|this) (?:chip|ic|part))\\b");
 
   private static final Pattern ITS =
       Pattern.compile(

@@ -113,6 +113,13 @@ final class Turns {
           new Turn(
               "\\bROM (\\d) is (?:always |permanently |constantly )?selected (?:for good|all the time|for ever|the whole time|always|permanently|constantly)\\b",
               "select of ROM $1 low"),
+          // Something in every place of the text area.
+          new Turn(
+              "\\b(?:thin |narrow |fine )?(?:vertical |upright )?(line|stripe|bar) (?:down|in|through|across|at) (?:the )?(?:middle|centre|left|right|edge|side) of (?:every|each) character(?: place| cell| position)?\\b",
+              "$1 in every character"),
+          new Turn(
+              "\\b(?:everything|all)(?: is| works| seems)? (?:normal|fine|ok|well|good|perfect) (?:until|till|up to when) (?:I|you|he|she|they|one) (?:asks?|types?|wants?|calls?|enters?)(?: for)? (?:the )?files?\\b",
+              "starts up fine"),
           // How far a pitch is off, in the words of music.
           new Turn(
               "\\b(?:(?:about |nearly |almost )?an? )?(?:whole |half |full )?(?:semi)?tones? (?:flat(?:ter)?|lower|deeper|down)\\b.*$",

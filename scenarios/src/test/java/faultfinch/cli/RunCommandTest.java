@@ -238,6 +238,26 @@ class RunCommandTest {
     assertFalse(lines.contains("0!"), lines::toString);
   }
 
+  /** Broken inside the package: a clip on the leg sees the board's line, not what the die does. */
+  @Test
+  void trace_ofALegThatIsBrokenInside_isThatOfItsPad() throws IOException {
+    Path file = folder.resolve("leg.vcd");
+    done(
+        "run",
+        "--fault",
+        "U9.D0: open pin",
+        "--trace",
+        file.toString(),
+        "--pins",
+        "U9.D0",
+        "--trace-at",
+        "0.4",
+        "--trace-cycles",
+        "20");
+    List<String> lines = Files.readAllLines(file);
+    assertTrue(lines.contains("1!") && lines.contains("0!"), lines::toString);
+  }
+
   @Test
   void longRun_switchedOffLater_tellsSo() {
     String out = done("run", "--seconds", "3").out();

@@ -167,6 +167,8 @@ class FreeWordsTest {
         "the words 'Memory does not hold these lines' among ticks | screen | U10: dead | K44: open",
         "the chord is flat                     | listen | X1: off frequency at 900 per mille | K44: open",
         "R/W is stuck high and the clock runs  | probe r/w | U1.RW: drives high | F1: open",
+        "Thin vertical line down the middle of every character place | screen | U25.D3: open pin | K44: open",
+        "Everything normal until I ask for files | screen | F2: open | F1: open",
         "as soon as it is plugged in the brick collapses | meter brick | brick: sags | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })

@@ -10,10 +10,13 @@ import java.util.stream.Collectors;
 /**
  * Where a probe on a leg touches. The machine knows the die and the pad; a leg belongs to the die,
  * unless the break is inside the package: then it belongs to the pad.
+ *
+ * @param brokenInside legs of which the break is inside
  */
-record Legs(Set<Pad> brokenInside) {
+public record Legs(Set<Pad> brokenInside) {
 
-  static Legs of(Setup setup) {
+  /** The legs of a board with its faults. */
+  public static Legs of(Setup setup) {
     return new Legs(
         setup.faults().stream()
             .map(f -> f.base())
@@ -23,7 +26,7 @@ record Legs(Set<Pad> brokenInside) {
   }
 
   /** Whether a leg carries what its pad carries, whatever the die does. */
-  boolean asPad(Pad leg) {
+  public boolean asPad(Pad leg) {
     return brokenInside.contains(leg);
   }
 

@@ -70,27 +70,22 @@ class CaseAndSoundTest {
     assertFalse(bench(SORREL).can(Move.parse("files")));
   }
 
-  /** K30 is W, which no exercise presses: only all keys, and the retest that presses them, tell. */
+  /**
+   * K30 is W, which no exercise presses; K61 is up on the first joystick, C24 the capacitor between
+   * the tape's head and the board. Only what is worked by hand, and the retest that does so, tells.
+   */
   @Test
-  void everyKey_oneThatTheExerciseLeavesOutIsOpen_isMissedByItAndTheRetest() {
-    Bench bench = bench(TAMARISK, "K30: open");
-    does(bench, "power on");
-    assertTrue(does(bench, "every key").contains("| # qertyuiop*/ |"));
-    String retest = does(bench, "retest all");
-    assertTrue(retest.contains("# qertyuiop*/ |") && retest.contains("# qwertyuiop*/ |"), retest);
-    assertFalse(bench(SORREL).can(Move.parse("every key")));
-  }
-
-  /** K61 is up on the first joystick, C24 the capacitor between the tape's head and the board. */
-  @Test
-  void drills_stickAndTapeBroken_areMissedByThemAndTheRetest() {
-    Bench bench = bench(TAMARISK, "K61: open", "C24: open");
+  void handsOn_keyStickAndTapeBroken_areMissedByThemAndTheRetest() {
+    Bench bench = bench(TAMARISK, "K30: open", "K61: open", "C24: open");
     assertFalse(bench.can(Move.parse("sticks")));
     does(bench, "power on");
+    assertTrue(does(bench, "every key").contains("| # qertyuiop*/ |"));
     assertTrue(does(bench, "sticks").contains("| Stick 1 - - L - -  level 3F |"));
     assertTrue(does(bench, "tape").contains("| The tape is silent. |"));
     String retest = does(bench, "retest all");
+    assertTrue(retest.contains("# qertyuiop*/ |") && retest.contains("# qwertyuiop*/ |"), retest);
     assertTrue(retest.contains("sticks: ") && retest.contains("tape: "), retest);
+    assertFalse(bench(SORREL).can(Move.parse("every key")));
     assertFalse(bench(SORREL).can(Move.parse("sticks")));
   }
 
