@@ -55,7 +55,6 @@ final class NextCommand implements Command {
   public int run(Given given, Terminal terminal) {
     Words words = terminal.words();
     given.nothingElse();
-    Noted.getReady(given);
     int most = (int) given.whole(MOST, USUAL, 1, MOST_PROPOSALS);
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     Known known = knowledge.apply(board, terminal);

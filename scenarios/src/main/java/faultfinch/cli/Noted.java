@@ -69,13 +69,6 @@ final class Noted {
         .addOption(Given.flag(QUICK));
   }
 
-  /** Begins to set up what reads words, if any are given, before there is a board to read for. */
-  static void getReady(Given given) {
-    if (given.has(SAW) || given.has(TOLD)) {
-      Desk.getReady();
-    }
-  }
-
   /** The board that the files given are of, if any is given. */
   static Optional<String> boardOfFiles(Given given, Words words) {
     for (Map.Entry<String, String> e : given.inOrder(List.of(FROM, JOB))) {

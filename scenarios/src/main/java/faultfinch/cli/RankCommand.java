@@ -47,7 +47,6 @@ final class RankCommand implements Command {
   public int run(Given given, Terminal terminal) {
     Words words = terminal.words();
     given.nothingElse();
-    Noted.getReady(given);
     int most = (int) given.whole(MOST, USUAL, 1, MOST_ROWS);
     if (OwnBoardAnswer.isAsked(given, words)) {
       OwnBoardAnswer answer = OwnBoardAnswer.of(given, terminal, ready);

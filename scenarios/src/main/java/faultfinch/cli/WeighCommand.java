@@ -53,7 +53,6 @@ final class WeighCommand implements Command {
   public int run(Given given, Terminal terminal) {
     Words words = terminal.words();
     given.nothingElse();
-    Noted.getReady(given);
     Board board = new BoardChoice(words).board(given, Noted.boardOfFiles(given, words));
     List<Fault> suspects = suspects(given, board, words);
     Known known = knowledge.apply(board, terminal);

@@ -90,23 +90,6 @@ public final class Desk {
                 parts, new Stand(looks, new Phrases(board, looks, vocabulary), suffix(parts))));
   }
 
-  /**
-   * Begins, on a thread of its own, to set up what reads words whatever the board: whoever reads a
-   * board and its dictionary meanwhile waits less for the first word.
-   */
-  public static void getReady() {
-    Thread thread = new Thread(Desk::readAhead, "words");
-    thread.setDaemon(true);
-    thread.start();
-  }
-
-  private static void readAhead() {
-    Plain plain = new Plain(Vocabulary.shipped());
-    Sentences.of(Turns.whole("No picture, no sound.")).stream()
-        .flatMap(sentence -> Pieces.of(sentence).stream())
-        .forEach(plain::of);
-  }
-
   /** What stands behind a look of a board with parts out. */
   public static String suffix(List<String> out) {
     return " with " + String.join(", ", out) + " out";

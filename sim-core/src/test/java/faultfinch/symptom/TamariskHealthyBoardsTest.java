@@ -12,8 +12,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * Healthy boards differ in thresholds, in what their memories wake up with and in how long
- * cells keep it. Their owners see and hear the same.
+ * Healthy boards differ in thresholds, in what their memories wake up with and in how long cells
+ * keep it. Their owners see and hear the same.
  */
 class TamariskHealthyBoardsTest {
   private static final int BOARDS = Boolean.getBoolean("faultfinch.sweep") ? 16 : 8;
