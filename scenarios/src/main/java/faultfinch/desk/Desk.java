@@ -250,9 +250,10 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.FOR_A_MOMENT, piece, List.of()));
       return;
     }
-    Optional<Phrases.Trouble> stranger = complete.phrases().strangers().part(piece);
-    if (stranger.isPresent()) {
-      keep(piece, stranger.get());
+    // Of the whole, which still has its quotes: what stands on a screen is no part.
+    Strangers strangers = complete.phrases().strangers();
+    if (strangers.part(entry.says()).isPresent() && strangers.part(piece).isPresent()) {
+      keep(piece, strangers.part(piece).get());
       return;
     }
     if (history(piece) || tries.one(piece, conditions, this::saysNothing)) {

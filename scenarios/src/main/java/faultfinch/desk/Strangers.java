@@ -14,7 +14,10 @@ import java.util.stream.Stream;
 /** Parts and pins that somebody names and the board does not have. */
 final class Strangers {
   private static final Pattern PART =
-      Pattern.compile("(?<![\\w.'\"-])([A-Z]{1,3}|u)(\\d{1,3})(?![\\w'\"])");
+      Pattern.compile("(?<![\\w.-])([A-Z]{1,3}|u)(\\d{1,3})(?!\\w)");
+
+  /** What stands on a screen. */
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|(?<= |^)'[^']*'(?=[ ,.;:]|$)");
 
   /** "C3" and "D800" are bytes and addresses too. */
   private static final Pattern HEXADECIMAL = Pattern.compile("[A-F](?:\\d|\\d{3})");
@@ -36,7 +39,7 @@ final class Strangers {
 
   /** The first part that the board does not have. */
   Optional<Phrases.Trouble> part(String text) {
-    Matcher m = PART.matcher(text);
+    Matcher m = PART.matcher(QUOTED.matcher(text).replaceAll(""));
     while (m.find()) {
       String letters = m.group(1).toUpperCase(Locale.ROOT);
       String ref = letters + m.group(2);

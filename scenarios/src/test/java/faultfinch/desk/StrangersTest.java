@@ -59,7 +59,7 @@ class StrangersTest {
         "D7 is stuck low",
         "U29.Q2 is low",
         "changed the LS32",
-        "it prints 'R99 HOT'"
+        "it prints 'a R99 HOT'"
       })
   void otherNames_areNoStrangers(String says) {
     assertEquals(
