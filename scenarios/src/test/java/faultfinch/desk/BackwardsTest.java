@@ -21,6 +21,7 @@ class BackwardsTest {
         "U30 pins 4, 7 and 9 still; U30.4 and U30.7 and U30.9 still",
         "pins 3 and 6 of U30 high; U30.3 and U30.6 high",
         "U27 low, its output too; U27 low, U27 output too",
+        "U30 low, pin 6 of that chip high; U30 low, U30 pin 6 high",
         "U1 hot but pin 7 pulses; U1 hot but U1 pin 7 pulses",
         // Of other parts, with a unit behind it, or no pin of the part.
         "pin 4 of the memories pulses; pin 4 of the memories pulses",

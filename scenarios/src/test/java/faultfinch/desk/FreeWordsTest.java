@@ -165,6 +165,7 @@ class FreeWordsTest {
         "meter shows practically zero on pin 16 of U32 | meter U32.LV1 | RV1.2: open pin | K44: open",
         "the refresh counter counts            | probe refresh counter outputs | K44: open           | U14: dead",
         "the words 'Memory does not hold these lines' among ticks | screen | U10: dead | K44: open",
+        "COL3 dips low for some microseconds each time | probe U31.1A4 at the pin | K20: stuck closed | F1: open",
         "the chord is flat                     | listen | X1: off frequency at 900 per mille | K44: open",
         "R/W is stuck high and the clock runs  | probe r/w | U1.RW: drives high | F1: open",
         "Thin vertical line down the middle of every character place | screen | U25.D3: open pin | K44: open",
@@ -207,6 +208,17 @@ class FreeWordsTest {
     Desk desk = noted(says);
     assertEquals(List.of(), desk.evidence().seen());
     assertEquals(1, desk.statements().size());
+  }
+
+  /** What a short does not depend on; of levels nothing is known with the part out. */
+  @Test
+  void shortThatStays_withAPartOut_isThatOfTheBoard() {
+    List<Observation> seen =
+        noted("with U7 out MD3 still reads about an ohm to ground").evidence().seen();
+    assertEquals(1, seen.size(), seen::toString);
+    assertTrue(shows(seen.get(0), "U20.A4: clamps to ground through 1 ohm"));
+    assertFalse(shows(seen.get(0), "K44: open"));
+    assertEquals(List.of(), noted("with U7 out MD3 reads 50 k to ground").evidence().seen());
   }
 
   /** A pin is measured on the board as it is, whatever the bench ROM said before. */
