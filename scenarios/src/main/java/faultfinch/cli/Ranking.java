@@ -66,10 +66,15 @@ final class Ranking {
       return parts.get(0).what();
     }
 
-    /** All the parts by name. */
+    /** The parts by name, the likeliest of them where there are many. */
     String called(Words words) {
-      List<String> refs = parts.stream().map(Share::what).toList();
-      return refs.size() == 1 ? part() : words.say("rank.one-of", String.join(", ", refs));
+      if (parts.size() == 1) {
+        return part();
+      }
+      List<String> refs = parts.stream().map(Share::what).limit(NAMED).toList();
+      int more = parts.size() - refs.size();
+      String rest = more > 0 ? words.say("rank.and-more", more) : "";
+      return words.say("rank.one-of", String.join(", ", refs) + rest);
     }
 
     double belief() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import faultfinch.board.BoardReader;
 import faultfinch.diagnosis.Share;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Parts of one type that are about as likely are one row of a ranking. */
@@ -52,5 +53,17 @@ class AlikeTest {
     assertEquals(
         List.of("brick", "lead", "F1"),
         gathered(row("brick", 0.2), row("lead", 0.2), row("F1", 0.2)));
+  }
+
+  /** Sixty keys are not sixty names. */
+  @Test
+  void manyAlike_areNamedInPart() {
+    List<Ranking.Row> keys =
+        IntStream.rangeClosed(10, 19).mapToObj(i -> row("K" + i, 0.05)).toList();
+    assertEquals(
+        "one of K10, K11, K12, K13, K14, K15, K16, K17 and 2 more",
+        TAMARISK.gathered(keys).get(0).called(new Words()));
+    assertEquals(
+        "one of K10, K11, K12", TAMARISK.gathered(keys.subList(0, 3)).get(0).called(new Words()));
   }
 }
