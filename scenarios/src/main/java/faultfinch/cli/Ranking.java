@@ -72,9 +72,13 @@ final class Ranking {
         return part();
       }
       List<String> refs = parts.stream().map(Share::what).limit(NAMED).toList();
-      int more = parts.size() - refs.size();
-      String rest = more > 0 ? words.say("rank.and-more", more) : "";
-      return words.say("rank.one-of", String.join(", ", refs) + rest);
+      return words.say("rank.one-of", named(refs, words));
+    }
+
+    /** The first of the parts, and how many more there are. */
+    private String named(List<String> some, Words words) {
+      int more = parts.size() - some.size();
+      return String.join(", ", some) + (more > 0 ? words.say("rank.and-more", more) : "");
     }
 
     double belief() {
@@ -168,9 +172,7 @@ final class Ranking {
             part ->
                 each.add(
                     words.say("rank.share", part.what(), Figures.perCent(part.belief(), words))));
-    int more = row.parts().size() - each.size();
-    String named = String.join(", ", each) + (more > 0 ? words.say("rank.and-more", more) : "");
-    return words.say("rank.alike", named, row.repairs().get(0).what());
+    return words.say("rank.alike", row.named(each, words), row.repairs().get(0).what());
   }
 
   private void besides(Terminal terminal) {

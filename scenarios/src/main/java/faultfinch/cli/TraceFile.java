@@ -7,7 +7,6 @@ import faultfinch.machine.PhaseTap;
 import faultfinch.signal.Phase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.OptionalInt;
 
 /**
  * Levels of some pins as a VCD file, one time step a nanosecond since power-on. A pin between low
@@ -91,21 +90,13 @@ final class TraceFile implements PhaseTap {
   }
 
   private char level(Pad pad) {
-    boolean asPad = legs.asPad(pad);
-    OptionalInt supply = machine.power().millivolts(pad, asPad);
-    if (supply.isPresent()) {
-      return level(supply.getAsInt());
-    }
-    if (machine.floating(pad, asPad)) {
+    if (legs.floats(machine, pad)) {
       return 'z';
     }
-    if (machine.oscillating(pad, asPad)) {
+    if (legs.oscillates(machine, pad)) {
       return 'x';
     }
-    return level(machine.millivolts(pad, asPad));
-  }
-
-  private static char level(int millivolts) {
+    int millivolts = legs.millivolts(machine, pad);
     return millivolts < LOW_BELOW_MV ? '0' : millivolts > HIGH_ABOVE_MV ? '1' : 'x';
   }
 

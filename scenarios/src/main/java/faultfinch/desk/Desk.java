@@ -250,10 +250,11 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.FOR_A_MOMENT, piece, List.of()));
       return;
     }
-    // Of the whole, which still has its quotes: what stands on a screen is no part.
     Strangers strangers = complete.phrases().strangers();
-    if (strangers.part(entry.says()).isPresent() && strangers.part(piece).isPresent()) {
-      keep(piece, strangers.part(piece).get());
+    Optional<Phrases.Trouble> stranger = strangers.part(piece);
+    // The whole still has its quotes: what stands on a screen is no part.
+    if (stranger.isPresent() && strangers.part(entry.says()).isPresent()) {
+      keep(piece, stranger.get());
       return;
     }
     if (history(piece) || tries.one(piece, conditions, this::saysNothing)) {
@@ -350,7 +351,7 @@ public final class Desk {
     }
     saidBefore.told(text, read.findings());
     Optional<Phrases.Trouble> noPin =
-        read.findings().isEmpty() ? complete.phrases().strangers().pin(text) : Optional.empty();
+        read.findings().isEmpty() ? strangers.pin(text) : Optional.empty();
     Optional<Phrases.Trouble> trouble = noPin.isPresent() ? noPin : read.trouble();
     if (trouble.isPresent()) {
       keep(piece, trouble.get());

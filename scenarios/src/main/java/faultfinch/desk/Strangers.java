@@ -43,9 +43,11 @@ final class Strangers {
     while (m.find()) {
       String letters = m.group(1).toUpperCase(Locale.ROOT);
       String ref = letters + m.group(2);
-      List<String> alike = alike(letters, Integer.parseInt(m.group(2)));
-      if (!alike.isEmpty() && !HEXADECIMAL.matcher(ref).matches() && !isCalled(ref)) {
-        return Optional.of(new Phrases.Trouble(Statement.Why.NO_SUCH_PART, ref, alike));
+      if (!places.isPart(ref) && !HEXADECIMAL.matcher(ref).matches() && !isCalled(ref)) {
+        List<String> alike = alike(letters, Integer.parseInt(m.group(2)));
+        if (!alike.isEmpty()) {
+          return Optional.of(new Phrases.Trouble(Statement.Why.NO_SUCH_PART, ref, alike));
+        }
       }
     }
     return Optional.empty();
@@ -77,8 +79,8 @@ final class Strangers {
   }
 
   /**
-   * Parts with these letters, the nearest number first. None if there is the part itself, or but
-   * one with them: the letters of the only speaker are those of a family of chips too.
+   * Parts with these letters, the nearest number first. None if there is but one with them: the
+   * letters of the only speaker are those of a family of chips too.
    */
   private List<String> alike(String letters, int number) {
     List<String> refs =
@@ -89,9 +91,7 @@ final class Strangers {
                 Comparator.comparingInt(
                     ref -> Math.abs(Integer.parseInt(ref.substring(letters.length())) - number)))
             .toList();
-    return refs.size() < 2 || places.isPart(letters + number)
-        ? List.of()
-        : refs.stream().limit(NEAREST).toList();
+    return refs.size() < 2 ? List.of() : refs.stream().limit(NEAREST).toList();
   }
 
   /** Whether a line or a pin has this name. */

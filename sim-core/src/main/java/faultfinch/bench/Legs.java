@@ -26,8 +26,27 @@ public record Legs(Set<Pad> brokenInside) {
   }
 
   /** Whether a leg carries what its pad carries, whatever the die does. */
-  public boolean asPad(Pad leg) {
+  boolean asPad(Pad leg) {
     return brokenInside.contains(leg);
+  }
+
+  /** Millivolts at a leg in the phase now settled; of the supply what its network gives. */
+  public int millivolts(Machine machine, Pad leg) {
+    return machine
+        .power()
+        .millivolts(leg, asPad(leg))
+        .orElseGet(() -> machine.millivolts(leg, asPad(leg)));
+  }
+
+  /** Whether nothing drives a leg, which none of the supply is said of. */
+  public boolean floats(Machine machine, Pad leg) {
+    return machine.power().millivolts(leg, asPad(leg)).isEmpty()
+        && machine.floating(leg, asPad(leg));
+  }
+
+  /** Whether a leg does not come to rest within a phase. */
+  public boolean oscillates(Machine machine, Pad leg) {
+    return machine.oscillating(leg, asPad(leg));
   }
 
   /** The machine's number of the net a leg is on. */

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -67,7 +66,7 @@ final class Scope implements Act {
     if (patient.powered) {
       Consumer<Machine> look =
           machine -> {
-            pads.forEach(p -> tracks.add(new Track(p, legs.point(machine, p), legs.asPad(p))));
+            pads.forEach(p -> tracks.add(new Track(p, legs)));
             machine.play(
                 CYCLES,
                 (phase, ns) ->
@@ -75,7 +74,7 @@ final class Scope implements Act {
           };
       Watching.of(patient.setup(), Map.of(at * MILLISECOND, look));
     } else {
-      pads.forEach(p -> tracks.add(new Track(p, 0, false)));
+      pads.forEach(p -> tracks.add(new Track(p, legs)));
     }
     List<Line> lines = tracks.stream().map(Track::line).toList();
     String text =
@@ -103,22 +102,18 @@ final class Scope implements Act {
   /** What one pin did. */
   private static final class Track {
     private final Pad pad;
-    private final int point;
-    private final boolean asPad;
+    private final Legs legs;
     private final List<Long> since = new ArrayList<>();
     private final StringBuilder levels = new StringBuilder();
 
-    Track(Pad pad, int point, boolean asPad) {
+    Track(Pad pad, Legs legs) {
       this.pad = pad;
-      this.point = point;
-      this.asPad = asPad;
+      this.legs = legs;
     }
 
     void add(long nanoseconds, Machine machine) {
-      OptionalInt supply = machine.power().millivolts(pad, asPad);
-      int mv = supply.orElseGet(() -> machine.millivolts(point));
-      boolean floats = supply.isEmpty() && machine.floating(point);
-      char level = floats ? 'Z' : mv < MID_FROM ? 'L' : mv > MID_TO ? 'H' : 'M';
+      int mv = legs.millivolts(machine, pad);
+      char level = legs.floats(machine, pad) ? 'Z' : mv < MID_FROM ? 'L' : mv > MID_TO ? 'H' : 'M';
       if (levels.length() == 0 || levels.charAt(levels.length() - 1) != level) {
         levels.append(level);
         since.add(nanoseconds);

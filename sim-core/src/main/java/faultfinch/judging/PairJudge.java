@@ -131,7 +131,7 @@ public final class PairJudge {
     ExecutorService workers =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
-      Deque<Future<UnaryOperator<String>>> runs = new ArrayDeque<>();
+      Deque<Future<Ailing>> runs = new ArrayDeque<>();
       Iterator<PairJob> ahead = jobs.iterator();
       List<Followed> all = new ArrayList<>();
       boolean goesOn = true;
@@ -140,7 +140,7 @@ public final class PairJudge {
           PairJob next = ahead.next();
           runs.add(workers.submit(() -> begun(next)));
         }
-        all.add(followed(jobs.get(i), shown(runs.remove())));
+        all.add(followed(jobs.get(i), begun(runs.remove())));
         goesOn = progress.goOn(judged(all), jobs.size());
       }
       return judged(all);
@@ -155,15 +155,14 @@ public final class PairJudge {
         .toList();
   }
 
-  /** What both show: the run of the first looks is made here, others when they are asked for. */
-  private UnaryOperator<String> begun(PairJob job) {
-    UnaryOperator<String> shown = rows.get().shown(faults(job), THE_BOARD);
-    signs.complaint(
-        look -> dictionary.named(dictionary.look(look).orElseThrow(), shown.apply(look)));
-    return shown;
+  /** With both faults: the run of the first looks is made here, others when they are asked for. */
+  private Ailing begun(PairJob job) {
+    Ailing board = new Ailing(rows.get().shown(faults(job), THE_BOARD), job.one(), job.other());
+    signs.complaint(board::shows);
+    return board;
   }
 
-  private static UnaryOperator<String> shown(Future<UnaryOperator<String>> run) {
+  private static Ailing begun(Future<Ailing> run) {
     try {
       return run.get();
     } catch (InterruptedException e) {
@@ -174,16 +173,15 @@ public final class PairJudge {
     }
   }
 
-  private Followed followed(PairJob job, UnaryOperator<String> both) {
-    Ailing board = new Ailing(both, job.one(), job.other());
+  private Followed followed(PairJob job, Ailing board) {
     Optional<Complaint> complaint = signs.complaint(board::shows);
     boolean masked =
         List.of(job.one(), job.other()).stream()
             .allMatch(s -> signs.complaint(dictionary.row(s.fault())).equals(complaint));
     DeskJob.Ended ended = desk.follow(board);
     double two =
-        desk.follow(new Ailing(both, job.one())).price().total()
-            + desk.follow(new Ailing(both, job.other())).price().total();
+        desk.follow(new Ailing(board.both, job.one())).price().total()
+            + desk.follow(new Ailing(board.both, job.other())).price().total();
     return new Followed(masked, ended.passed() && board.left.isEmpty(), ended, two);
   }
 
