@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.bench.CurrentPaths;
+import faultfinch.bench.RailPaths;
 import faultfinch.diagnosis.CurrentRows;
 import faultfinch.diagnosis.Sight;
 import java.util.ArrayList;
@@ -63,14 +64,18 @@ final class CurrentWords {
     if (looks.isEmpty() || Vocabulary.in(rest, vocabulary.words("flow.none")).isEmpty()) {
       return Optional.empty();
     }
-    List<Sight> sights =
-        looks.stream()
-            .map(look -> new Sight(List.of(look), List.of(CurrentPaths.NOTHING)))
-            .toList();
+    List<Sight> sights = looks.stream().map(look -> new Sight(List.of(look), quiet(look))).toList();
     String called =
         CurrentRows.look(
             looks.stream().map(CurrentWords::net).collect(Collectors.joining(" and ")));
     return Optional.of(new Phrases.Finding(called, text, sights, true));
+  }
+
+  /** On a net of the supply something flows on every board. */
+  private List<String> quiet(String look) {
+    return lookbook.outcomes(look).stream()
+        .filter(o -> o.equals(CurrentPaths.NOTHING) || o.equals(RailPaths.AS_IT_SHOULD))
+        .toList();
   }
 
   private static String net(String look) {

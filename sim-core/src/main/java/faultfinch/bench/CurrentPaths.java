@@ -16,7 +16,8 @@ import java.util.TreeMap;
  * Between which two pins of a net most current flows, pin by pin along it, when a healthy board is
  * ready and no key is pressed: what parts the chips on a line that is held, or fought over. Where
  * nothing flows it is joined to the supply or to ground through a thousand ohms, and that current
- * is followed to what holds the line, or pulls at it most of the time.
+ * is followed to what holds the line, or pulls at it most of the time. Nets of the supply are
+ * followed as {@link RailPaths} does.
  */
 public final class CurrentPaths {
   /** Of a net along which nothing flows that a signal would not need. */
@@ -41,11 +42,10 @@ public final class CurrentPaths {
 
   private CurrentPaths() {}
 
-  /** Nets that can be followed: all but those of the supply. */
+  /** Nets that can be followed: all but the ground. */
   public static List<String> nets(Board board) {
     return board.nets().stream()
         .map(Net::name)
-        .filter(name -> !board.supply().feeds(name))
         .filter(name -> !name.equals(board.supply().groundNet()))
         .sorted()
         .toList();
@@ -72,8 +72,11 @@ public final class CurrentPaths {
       machine.rest();
       currents.sample(1);
     }
-    SortedMap<String, String> found = new TreeMap<>();
+    SortedMap<String, String> found = new TreeMap<>(RailPaths.of(machine.setup()));
     for (String name : nets(board)) {
+      if (found.containsKey(name)) {
+        continue;
+      }
       Net net = board.net(name).orElseThrow();
       String flows = says(currents.into(net, Way.AS_IT_IS));
       found.put(name, flows.equals(NOTHING) ? held(net, currents) : flows);

@@ -15,6 +15,10 @@ final class FollowCurrent implements Act {
 
   @Override
   public Reading perform(Patient patient, String net) {
+    String rail = RailPaths.of(patient.setup()).get(net);
+    if (rail != null) {
+      return new Words(rail, rail);
+    }
     if (!patient.powered) {
       return new Words(CurrentPaths.NOTHING, CurrentPaths.NOTHING);
     }

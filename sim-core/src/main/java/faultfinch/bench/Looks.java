@@ -6,6 +6,7 @@ import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.board.Supply;
+import faultfinch.machine.Power;
 import faultfinch.part.Element;
 import faultfinch.part.PartCatalog;
 import faultfinch.signal.Pin;
@@ -36,9 +37,7 @@ public final class Looks {
       looks.add(new Look(Instruments.TYPED, ""));
     }
     looks.add(new Look(Instruments.CURRENT, ""));
-    board.parts().stream()
-        .filter(Looks::warms)
-        .forEach(p -> looks.add(new Look(Instruments.FINGER, p.ref())));
+    warm(board).forEach(p -> looks.add(new Look(Instruments.FINGER, p.ref())));
     List<Pad> wired = wired(board);
     wired.forEach(p -> looks.add(new Look(Instruments.METER, p.text())));
     List<Pad> chips = wired.stream().filter(p -> chip(board.part(p.ref()).orElseThrow())).toList();
@@ -109,9 +108,25 @@ public final class Looks {
     return !(part.type().part() instanceof Element);
   }
 
-  private static boolean warms(PlacedPart part) {
-    return chip(part)
-        || (part.type().part() instanceof Element e && e.kind() == Element.Kind.REGULATOR);
+  /** Chips, and what the current of a supply goes through, or would if it were shorted. */
+  private static List<PlacedPart> warm(Board board) {
+    Set<Pad> signals = new HashSet<>(board.netOfPad().keySet());
+    Power.nets(board).forEach(net -> signals.removeAll(net.pads()));
+    board.net(board.supply().groundNet()).ifPresent(net -> signals.removeAll(net.pads()));
+    return board.parts().stream().filter(part -> warms(part, signals)).toList();
+  }
+
+  private static boolean warms(PlacedPart part, Set<Pad> signals) {
+    if (!(part.type().part() instanceof Element element)) {
+      return true;
+    }
+    return switch (element.kind()) {
+      case REGULATOR -> true;
+      case FUSE, DIODE, CAPACITOR ->
+          part.type().part().pinout().pins().stream()
+              .noneMatch(pin -> signals.contains(new Pad(part.ref(), pin.name())));
+      default -> false;
+    };
   }
 
   /** Clock inputs, and whatever is joined to one, to the oscillator or to a processor's clock. */

@@ -1,6 +1,7 @@
 package faultfinch.machine;
 
 import faultfinch.board.Board;
+import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.PlacedPart;
 import faultfinch.board.Supply;
@@ -356,7 +357,7 @@ public final class Power {
     Feed meter = new Feed.Brick(drives, PowerFigures.figure("ohmmeter.milliohms"));
     List<Branch> branches = new ArrayList<>();
     branches.add(new Branch.Source("", other.getAsInt(), one.getAsInt(), meter));
-    for (Branch branch : SupplyChain.of(board, harm, nodes, new Feed.Nothing(), trips, seed)) {
+    for (Branch branch : unplugged()) {
       boolean conducts =
           branch instanceof Branch.Resistor
               || branch instanceof Branch.OneWay way && way.dropMillivolts() < drives;
@@ -370,6 +371,41 @@ public final class Power {
     double across = solved.volts[one.getAsInt()] - solved.volts[other.getAsInt()];
     double ohms = across / solved.currents[0];
     return ohms < MOST_OHMS ? OptionalInt.of(whole(ohms)) : OptionalInt.empty();
+  }
+
+  private List<Branch> unplugged() {
+    return SupplyChain.of(board, harm, nodes, new Feed.Nothing(), trips, seed);
+  }
+
+  /**
+   * Milliamperes that each pin and each bridge takes out of a net of the supply while nothing is
+   * plugged in and a bench supply is joined to one of its pads; what it gives counts negative.
+   *
+   * @param at pad of that net
+   * @throws IllegalArgumentException if the pad is no part of the supply
+   */
+  public Map<Pad, Double> taken(Pad at, Feed.Bench bench) {
+    OptionalInt node = nodes.node(at, true);
+    if (node.isEmpty()) {
+      throw new IllegalArgumentException(
+          "found " + at.text() + ", right would be a pad of the supply, such as its jack's");
+    }
+    List<Branch> branches = new ArrayList<>();
+    branches.add(new Branch.Source("", 0, node.getAsInt(), bench));
+    branches.addAll(unplugged());
+    return RailCurrents.of(board.netOfPad().get(at), nodes, harm, branches);
+  }
+
+  /** Whether current finds the same ways through both, whatever is plugged in. */
+  public boolean wiredLike(Power other) {
+    return nodes.count() == other.nodes.count() && unplugged().equals(other.unplugged());
+  }
+
+  /** The nets that carry a board's supply: all between its jacks and its chips, ground left out. */
+  public static List<Net> nets(Board board) {
+    return SupplyNodes.nets(board).stream()
+        .filter(net -> !net.name().equals(board.supply().groundNet()))
+        .toList();
   }
 
   /** Ohms that an ohmmeter finds in a part without power, between its supply and ground. */

@@ -45,7 +45,7 @@ final class SupplyNodes {
     this.harm = harm;
     broken.forEach(b -> breaks.add(b.spot()));
     netOf = board.netOfPad();
-    List<Net> nets = supplyNets();
+    List<Net> nets = nets(board);
     for (Net net : nets) {
       for (Pad pad : net.pads()) {
         places.put(pad, places.size());
@@ -68,7 +68,9 @@ final class SupplyNodes {
     }
   }
 
-  private List<Net> supplyNets() {
+  /** The nets that carry the supply of a board, and its ground. */
+  static List<Net> nets(Board board) {
+    Map<Pad, Net> netOf = board.netOfPad();
     Set<Net> nets = new LinkedHashSet<>();
     for (PlacedPart part : board.parts()) {
       for (Pin pin : part.type().part().pinout().pins()) {
@@ -85,7 +87,7 @@ final class SupplyNodes {
       more = false;
       for (PlacedPart part : board.parts()) {
         if (inSeries(part)) {
-          List<Net> ends = ends(part);
+          List<Net> ends = ends(part, netOf);
           if (ends.stream().anyMatch(nets::contains)) {
             more |= nets.addAll(ends);
           }
@@ -99,7 +101,7 @@ final class SupplyNodes {
     return part.type() == PartCatalog.FUSE || part.type() == PartCatalog.DIODE;
   }
 
-  private List<Net> ends(PlacedPart part) {
+  private static List<Net> ends(PlacedPart part, Map<Pad, Net> netOf) {
     return part.type().part().pinout().pins().stream()
         .map(p -> Optional.ofNullable(netOf.get(new Pad(part.ref(), p.name()))))
         .flatMap(Optional::stream)

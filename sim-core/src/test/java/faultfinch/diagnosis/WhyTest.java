@@ -56,8 +56,6 @@ class WhyTest {
       value = {
         "U31.1Y3: drives low | D2 | U1.D2 | M_STACK | M_STACK | M_SIZING",
         "U9.Q: open pin | MD5 | U22.D5 | M_SIZING | M_SIZING | M_STACK_GOOD",
-        "U44.Y3/: drives high | Y3/ | U21.CS/ | M_VIDEO | M_VIDEO | M_FRAME",
-        "U28.CS/: clamps to supply through 1 ohm | PA5 | U33.4A | M_PORTS | M_PORTS | M_TICK",
         "U28.IRQ/: clamps to ground through 1 ohm | IRQ/ | U1.IRQ/ | M_CHORD | M_CHORD | M_TICK",
         "U21.IRQ/: open pin | IRQ/ | U1.IRQ/ | get_key | M_TICK | M_FRAME"
       })
@@ -175,7 +173,9 @@ class WhyTest {
       delimiter = '|',
       value = {
         "U33.1Y: open pin | STB/ | DRV1.STB/ | await_link | M_FILES | M_LISTED",
-        "U16.S: reads high | MA5 | U4.A5 | M_SIZING | M_SIZING | M_STACK_GOOD"
+        "U16.S: reads high | MA5 | U4.A5 | M_SIZING | M_SIZING | M_STACK_GOOD",
+        "U44.Y3/: drives high | Y3/ | U21.CS/ | M_VIDEO | M_VIDEO | M_FRAME",
+        "U28.CS/: clamps to supply through 1 ohm | PA5 | U33.4A | M_PORTS | M_PORTS | M_TICK"
       })
   void laterFault_why_namesPinRoutineAndStep(
       String fault, String net, String reader, String routine, String last, String missed) {

@@ -45,8 +45,8 @@ class JudgeTest {
     Judged first =
         JUDGE
             .jobs(
-                8,
                 4,
+                2,
                 2,
                 (done, all) -> {
                   assertTrue(done <= all);
@@ -54,7 +54,7 @@ class JudgeTest {
                   return true;
                 })
             .orElseThrow();
-    assertEquals(first.toString(), JUDGE.jobs(8, 4, 2, (d, a) -> true).orElseThrow().toString());
-    assertEquals(8 + 5 * 4, told.get());
+    assertEquals(first.toString(), JUDGE.jobs(4, 2, 2, (d, a) -> true).orElseThrow().toString());
+    assertEquals(4 + 5 * 2, told.get());
   }
 }
