@@ -18,7 +18,8 @@ final class CurrentWords {
   private static final Pattern PART =
       Pattern.compile("(?<= |^)([a-z]+\\d+)(?:[. ](?:pin )?([^ ]+))?");
 
-  private static final Pattern ON = Pattern.compile("\\b(?:on|at) ([a-z]+\\d+\\.[^ ]+)");
+  private static final Pattern ON =
+      Pattern.compile("\\b(?:on|(?<!points )at) ([a-z]+\\d+\\.[^ ]+)");
 
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;

@@ -317,7 +317,10 @@ public final class Desk {
     String text = goingOn(bared.text().replace(Written.BETWEEN, " "));
     Phrases.Read read = stand().phrases().read(text);
     boolean alone = read.findings().isEmpty() || read.trouble().isPresent();
-    boolean bench = conditions.onlyBenchRom() || saidBefore.isOfARound();
+    if (Vocabulary.in(text.toLowerCase(Locale.ROOT), vocabulary.subjects("bench")).isPresent()) {
+      saidBefore.ofARound();
+    }
+    boolean bench = conditions.onlyBenchRom() || saidBefore.goesOnOfARound();
     if (conditions.onlyBenchRom() || bench && stand().phrases().isOfPulses(text)) {
       // "with the bench ROM in it runs through": of what the bench ROM says.
       Phrases.Read round = stand().phrases().read(vocabulary.subjects("bench").get(0) + " " + text);

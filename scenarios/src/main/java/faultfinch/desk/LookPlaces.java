@@ -39,7 +39,8 @@ final class LookPlaces {
         return List.of();
       }
       for (List<Pad> line : lines) {
-        List<String> at = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
+        List<String> pins = line.stream().map(p -> at(kind, p, atPad)).filter(this::known).toList();
+        List<String> at = pins.isEmpty() && kind.equals("ohms") ? onTheRail(line) : pins;
         if (apart) {
           at.forEach(look -> looks.add(List.of(look)));
         } else {
@@ -59,6 +60,15 @@ final class LookPlaces {
     return looks.stream()
         .map(line -> line.stream().filter(this::known).toList())
         .filter(line -> !line.isEmpty())
+        .toList();
+  }
+
+  /** Ohms of a rail are read where it is fed, and the same at every pin of it. */
+  private List<String> onTheRail(List<Pad> line) {
+    return lookbook.looks().stream()
+        .filter(look -> look.startsWith("ohms "))
+        .filter(
+            look -> line.stream().anyMatch(pad -> places.onOneRail(pad, padOf(look).orElseThrow())))
         .toList();
   }
 

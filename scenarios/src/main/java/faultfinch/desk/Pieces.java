@@ -73,7 +73,7 @@ final class Pieces {
   /** What was measured, and a figure behind the colon. */
   private static final Pattern VALUE =
       Pattern.compile(
-          "(?i)^((?!.*\").*(?:ohms|ohmmeter|resistance|volts|voltage|current|frequency|beep test|beeper test|continuity).*): (?=(?:under |over |about |less than |more than |only )*-?\\d|(?:practically |nearly |almost |dead |a )*(?:open|short|shorted|nothing|zero)\\b)");
+          "(?i)^((?!.*\").*(?:ohms|ohmmeter|resistance|volts|voltage|current|frequency|beep test|beeper test|continuity|\\d ?v (?:at|on) ).*): (?=(?:under |over |about |less than |more than |only )*-?\\d|(?:practically |nearly |almost |dead |a )*(?:open|short|shorted|nothing|zero)\\b)");
 
   /** What was looked at with an instrument, or a pin, and what it showed behind the colon. */
   private static final Pattern SHOWN =

@@ -258,6 +258,11 @@ final class Places {
     return net != null && board.supply().feeds(net.name());
   }
 
+  /** Whether two pads are on the same supply net. */
+  boolean onOneRail(Pad one, Pad other) {
+    return onRail(one) && netOfPad.get(one).equals(netOfPad.get(other));
+  }
+
   /** Parts of one letter with numbers from the first to the last. */
   private List<PlacedPart> between(MatchResult range) {
     int from = Integer.parseInt(range.group(2));

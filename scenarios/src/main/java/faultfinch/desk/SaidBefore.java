@@ -71,6 +71,9 @@ final class SaidBefore {
   /** The piece before, if it names pins and tells nothing of them. */
   private String place = "";
 
+  /** Whether a piece before was of a round of the bench ROM. */
+  private boolean round;
+
   /** The part that was named last, in whichever entry. */
   private String part = "";
 
@@ -80,6 +83,7 @@ final class SaidBefore {
     ofPins = "";
     said = "";
     place = "";
+    round = false;
   }
 
   /** A piece of which something was read, or nothing. */
@@ -110,6 +114,16 @@ final class SaidBefore {
 
   String subject() {
     return subject;
+  }
+
+  /** A piece that speaks of the bench ROM, whatever was read out of it. */
+  void ofARound() {
+    round = true;
+  }
+
+  /** Whether pulses of the lamp that are told now are those at the end of a round. */
+  boolean goesOnOfARound() {
+    return round || isOfARound();
   }
 
   boolean isOfARound() {

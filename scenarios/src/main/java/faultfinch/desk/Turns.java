@@ -104,6 +104,20 @@ final class Turns {
           new Turn("\\b(?:half an?|half-an?) v(?:olt)?\\b", "0.5 V"),
           new Turn("\\b(?:maybe |perhaps )(?:an? |one )v(?:olt)?\\b", "1 V"),
           new Turn(
+              "\\b(ohms|ohmmeter|resistance)\\b(.{1,60}?)(?: is|:| reads)?,? (?:practically |virtually |almost |nearly |next to )?(?:zero|nothing|nil|a dead short)(?: ohms?)?(?= |$|,)",
+              "$1$2 0 ohms"),
+          // "Resistance from the rail to ground, power off, under an ohm".
+          new Turn(
+              "\\b((?:ohms|resistance) .{3,60}?), (?:with )?(?:the )?power off,? (?=(?:under|over|about|only|less|more|\\d))",
+              "$1 "),
+          // "5 V at the processor: nothing".
+          new Turn(
+              "(?<=^|[,;] )(\\d+ ?V) (at|on) ([^,:;]{2,30}?):? (?:nothing|none|nil|missing|gone|not there)(?=$|[,.])",
+              "no $1 $2 $3"),
+          new Turn(
+              "\\breads? (?:next to|almost|nearly) nothing(?: v(?:olts?)?)?(?=$|[,.;])",
+              "reads under 1 V"),
+          new Turn(
               "\\b(?:practically|virtually|next to|almost|nearly) (?:zero|nothing|nil)(?: v(?:olts?)?)?(?= |$|,)(?! (?:on (?!(?:the )?(?:pin|leg|(?-i:[A-Z]+\\d)))|ohms?))",
               "0 V"),
           // A rail by what it feeds: "from the 5 V of the memories to ground".

@@ -769,7 +769,7 @@ final class FastBus extends CycleBus {
     }
     long to = Math.min(cycle, nextShown()) - FRESH;
     to = Math.min(to, takenFrom(to));
-    if (orbit != null && to > core.cycle && rowsRepeat(to)) {
+    if (orbit != null && !orbit.stores() && to > core.cycle && rowsRepeat(to)) {
       orbit.standAt(core.cycle);
       orbit.bringTo(to);
       orbit.noteRows(to, true);

@@ -632,6 +632,17 @@ final class Influence {
     }
   }
 
+  /** Whether some memory stores what its data pins read, or would if it were selected. */
+  boolean memoryStores() {
+    for (int p = 0; p < c.parts.length; p++) {
+      boolean memory = c.parts[p] instanceof Memory && !aside[p] || c.parts[p] instanceof RowMemory;
+      if (c.alive[p] && (memory && stores(p) || clockwork.dualPort[p] && armed(p))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private boolean stores(int p) {
     return (writeHigh[p] | writeLow[p]) != 0 && writes(p);
   }

@@ -49,6 +49,9 @@ final class Orbit {
   /** Per memory that forgets, the rows strobed in each round whatever the processor does. */
   private boolean[][] strobed;
 
+  /** Whether a memory stored something in the round that was played, whoever wanted it to. */
+  private boolean stores;
+
   /** When those rows are strobed. */
   private StrobeTimes strobes;
 
@@ -102,6 +105,7 @@ final class Orbit {
     this.moves = like.moves;
     this.shows = like.shows;
     this.strobed = like.strobed;
+    this.stores = like.stores;
     this.strobes = like.strobes;
     this.schedule = like.schedule == null ? null : like.schedule.again();
     this.at = like.at;
@@ -170,6 +174,7 @@ final class Orbit {
     understudy.watchPhases(
         (phase, ns) -> {
           moving[0] |= moved(seen, levels, visible);
+          stores |= eyes.memoryStores();
           if (phase == Phase.V_ROW) {
             surely.add(strobes(levels, eyes, swayed));
           }
@@ -273,6 +278,11 @@ final class Orbit {
   /** Notes in the memories when rows were last strobed for which no clock is kept. */
   void noteStrobed(long cycle) {
     strobes.note(plain, start, takenUp, cycle);
+  }
+
+  /** Whether memory is not what it was after a round in which the processor did nothing. */
+  boolean stores() {
+    return stores;
   }
 
   /** Whether every row of every memory is strobed in every round. */

@@ -55,6 +55,16 @@ class FoundInTheSweepTest {
     assertAgrees(Setup.healthy(board, 79).with(List.of(bridge)), 60 * MS);
   }
 
+  /** The picture's strobes make a memory store, bit by bit, that is always told to. */
+  @Test
+  void memoryThatStoresWhileTheProcessorIsHeld_isNotLeftOut() {
+    Setup setup =
+        Setup.healthy(TAMARISK, 1).with(List.of(FaultKinds.parse("U8.WE/: open joint", TAMARISK)));
+    assertEquals(
+        Optional.empty(),
+        Agreement.fromMarks(setup, List.of(), List.of(30 * MS), 500).difference());
+  }
+
   /** Nothing drives the reset line but a key; let go, it holds its level for a millisecond. */
   @Test
   void lineThatOnlyAKeyDrove_losesItsLevelAfterItIsLetGo() {
