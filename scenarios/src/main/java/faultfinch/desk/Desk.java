@@ -237,8 +237,13 @@ public final class Desk {
                 .colours(subjects.apart(PINS_IN_A_ROW.matcher(sentence).replaceAll("$1 and "))));
   }
 
-  /** Whether a sentence speaks of pins for as long as another line has a level. */
+  /** Whether a sentence speaks of pins at times, or for as long as another line has a level. */
   private boolean isOfAMoment(String sentence) {
+    String small = sentence.toLowerCase(Locale.ROOT);
+    if (Vocabulary.in(small, vocabulary.words("moment")).isPresent()
+        && complete.phrases().isAtPins(sentence)) {
+      return true;
+    }
     Matcher m = WHILE.matcher(sentence);
     return m.find()
         && complete.phrases().isAtPins(m.group(1))

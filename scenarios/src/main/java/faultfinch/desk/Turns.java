@@ -106,10 +106,6 @@ final class Turns {
           new Turn(
               "\\b(ohms|ohmmeter|resistance)\\b(.{1,60}?)(?: is|:| reads)?,? (?:practically |virtually |almost |nearly |next to )?(?:zero|nothing|nil|a dead short)(?: ohms?)?(?= |$|,)",
               "$1$2 0 ohms"),
-          // "Resistance from the rail to ground, power off, under an ohm".
-          new Turn(
-              "\\b((?:ohms|resistance) .{3,60}?), (?:with )?(?:the )?power off,? (?=(?:under|over|about|only|less|more|\\d))",
-              "$1 "),
           // "5 V at the processor: nothing".
           new Turn(
               "(?<=^|[,;] )(\\d+ ?V) (at|on) ([^,:;]{2,30}?):? (?:nothing|none|nil|missing|gone|not there)(?=$|[,.])",
@@ -506,6 +502,10 @@ final class Turns {
               "\\b([0-9a-f]{2}) (?:sent|written|put out|went out),? (?:and |but )?([0-9a-f]{2})"
                   + " (?:came back|comes back|read back|returned|received|came)\\b",
               "wrote $1 read $2"),
+          // "Resistance from the rail to ground, power off, under an ohm".
+          new Turn(
+              "\\b((?:ohms|resistance) .{3,60}?), (?:with )?(?:the )?power off,? (?=(?:under|over|about|only|less|more|\\d))",
+              "$1 "),
           // How the board stood when ohms were read, which is so for all ohms.
           new Turn(
               "(?<=^|[.;:] )(?:unpowered|powered (?:down|off)|switched off|with (?:the |its )?(?:mains|power|supply|board|plug|machine) (?:off|out|unplugged|pulled|disconnected|down|removed)),? (?=.*\\b(?:ohm|ohms|kohms|ohmmeter|resistance|kiloohms|kilohms|k)\\b)",

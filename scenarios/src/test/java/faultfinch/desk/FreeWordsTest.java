@@ -171,6 +171,16 @@ class FreeWordsTest {
         "Thin vertical line down the middle of every character place | screen | U25.D3: open pin | K44: open",
         "Everything normal until I ask for files | screen | F2: open | F1: open",
         "as soon as it is plugged in the brick collapses | meter brick | brick: sags | K44: open",
+        "ohms from U21 pin 40 to ground: practically zero | ohms VR2.OUT | C27: short | K44: open",
+        "Resistance from the 5 V of the RAMs to ground, power off, under an ohm | ohms 5 v rail | C13: short | K44: open",
+        "5 V at the processor: nothing         | meter processor rail | C13: short | K44: open",
+        "pin 40 of U21 reads next to nothing   | meter U21.VCC | C27: short | K44: open",
+        "C13 is scorching hot                  | finger C13 | C13: short | C14: short",
+        "current tracer on 5VA points at C13.1 | flow 5VA | C13: short | C14: short",
+        "current tracer on 5VP does not react    | flow 5vp | C13: short | C27: short",
+        "pin 3 of U14 just sits there          | probe U14.1Q0 at the pin | U14.1Q0: drives low | K44: open",
+        "HS and VS of U21 never move           | probe U21.HS and U21.VS | U21.RES/: reads low | K44: open",
+        "the lamp stays quiet                  | lamp | K44: open | U9.Q: drives high",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(
@@ -185,6 +195,9 @@ class FreeWordsTest {
   @ValueSource(
       strings = {
         "it used to play a chord",
+        "between cycles D4 lies at the bottom",
+        "In the empty part of the screen all eight data pins of U24 are low",
+        "the bench ROM makes a low 165 Hz tone near the middle",
         "the printer is dead",
         "is the screen normal?",
         "black on my other machine",
