@@ -22,6 +22,7 @@ final class Inks {
   private final Pattern none;
   private final Pattern joint;
   private final Pattern turns;
+  private final Pattern all;
 
   Inks(Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
@@ -38,6 +39,17 @@ final class Inks {
                 + "(?: [a-z]+)?? )("
                 + ink
                 + ")(?=[ ,]|$)");
+    all =
+        Pattern.compile(
+            "(?<= |^)(?:"
+                + String.join("|", vocabulary.words("inks.ground"))
+                + ")(?: (?:is|are|all|just|solid|turned|comes|stays|in|a|bright))* ("
+                + ink
+                + ")(?=[ ,.]|$)|(?<= |^)("
+                + ink
+                + ") (?:"
+                + String.join("|", vocabulary.words("inks.ground-behind"))
+                + ")(?=[ ,.]|$)");
     joint = Pattern.compile(ink + "(?:,(?= " + ink + "))");
   }
 
@@ -65,12 +77,31 @@ final class Inks {
       return finding(text, shown -> shown.equals(said))
           .or(() -> finding(text, shown -> !shown.isEmpty() && said.containsAll(shown)));
     }
+    Matcher ground = all.matcher(small);
+    if (ground.find()) {
+      String said = names.get(ground.group(1) == null ? ground.group(2) : ground.group(1));
+      Optional<Phrases.Finding> found = grounded(text, said);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
     Matcher gone = none.matcher(small);
     if (gone.find()) {
       Set<String> said = inks(gone.group(1));
       return finding(text, shown -> !shown.isEmpty() && shown.stream().noneMatch(said::contains));
     }
     return turned(text, small);
+  }
+
+  /** "Whole screen green": a colour that is in all there is, and there by itself. */
+  private Optional<Phrases.Finding> grounded(String text, String said) {
+    return Phrases.Finding.of(
+        Phrases.SCREEN,
+        text,
+        lookbook.outcomes(Phrases.SCREEN).stream()
+            .filter(o -> PictureText.of(o).isAllOf(said))
+            .filter(o -> PictureText.of(o).inks().contains(said))
+            .toList());
   }
 
   /** "White is magenta, yellow is red": what a colour became, and that it is gone. */

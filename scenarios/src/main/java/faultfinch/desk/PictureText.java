@@ -63,6 +63,14 @@ record PictureText(List<String> rows, List<String> inks) {
     return bits > 0 && inks.stream().anyMatch(ink -> (MIXED.indexOf(ink) & bits) == bits);
   }
 
+  /** Whether every colour on the glass has this one in it, as where that is always on. */
+  boolean isAllOf(String mixed) {
+    int bits = MIXED.indexOf(mixed);
+    return bits > 0
+        && !inks.isEmpty()
+        && inks.stream().allMatch(ink -> (MIXED.indexOf(ink) & bits) == bits);
+  }
+
   /** Whether some word of another picture stands here too. */
   boolean hasWordOf(PictureText other) {
     String all = String.join(" ", rows);

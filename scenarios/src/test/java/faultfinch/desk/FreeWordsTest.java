@@ -181,6 +181,9 @@ class FreeWordsTest {
         "pin 3 of U14 just sits there          | probe U14.1Q0 at the pin | U14.1Q0: drives low | K44: open",
         "HS and VS of U21 never move           | probe U21.HS and U21.VS | U21.RES/: reads low | K44: open",
         "the lamp stays quiet                  | lamp | K44: open | U9.Q: drives high",
+        "Whole screen green, even the border   | screen | U27.2Y: drives high | U27.1Y: drives high",
+        "blue background                       | screen | U27.3Y: drives high | U27.1Y: drives high",
+        "white screen                          | screen | U25.DOT: drives high | K44: open",
         "dead as a doornail but for the lamp   | screen | U1.RES/: open pin | U34: defect voice-a-dead"
       })
   void sentence_isTakenAsALook_thatOneFaultShowsAndAnotherDoesNot(

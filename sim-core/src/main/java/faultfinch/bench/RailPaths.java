@@ -56,7 +56,7 @@ public final class RailPaths {
     return says;
   }
 
-  /** Where the net gets its current from on the board, if it is from a regulator or a jack. */
+  /** Where it is joined: at a regulator's output, a plus, or else at the first pad of the net. */
   private static Pad joined(Net net) {
     List<Pad> pads = net.pads();
     return pads.stream()

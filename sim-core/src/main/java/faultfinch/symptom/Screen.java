@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * What the set at the end of a picture lead shows: a frame of dots, if its syncs can be followed.
@@ -235,8 +236,9 @@ public final class Screen {
 
   /**
    * What can be read, row by row from the first row with something on it to the last; a cell that
-   * is lit and no letter is a hash, but for the gaps in a ribbon of the eight data lines, which are
-   * points. Rows and columns are taken where most letters are found.
+   * stands out from the {@link #ground} and is no letter is a hash, but for the gaps in a ribbon of
+   * the eight data lines, which are points. Rows and columns are taken where most letters are
+   * found.
    */
   public List<String> rows() {
     return rows(Map.of(RIBBON, (char) RIBBON, GAP, (char) GAP)).stream()
@@ -247,7 +249,11 @@ public final class Screen {
 
   /** The same with glyphs that are no letters, by their code, as a character of one's own. */
   public List<String> rows(Map<Integer, Character> shapes) {
-    char[][] cells = cells(shapes);
+    int ground = ground();
+    char[][] cells = cells(shapes, ground);
+    if (ground != 0 && Arrays.stream(cells).noneMatch(Screen::hasLetter)) {
+      cells = cells(shapes, 0);
+    }
     int[] found = new int[WIDE * HIGH];
     for (int y = 0; y < cells.length; y++) {
       for (int x = 0; x < cells[y].length; x++) {
@@ -280,7 +286,7 @@ public final class Screen {
   }
 
   /** What stands in the cell that begins at each dot, by line and place in it. */
-  private char[][] cells(Map<Integer, Character> shapes) {
+  private char[][] cells(Map<Integer, Character> shapes, int ground) {
     long first = 1;
     for (int line = 1; line < HIGH; line++) {
       first *= BASE;
@@ -288,29 +294,51 @@ public final class Screen {
     char[][] cells = new char[HEIGHT - HIGH + 1][WIDTH - WIDE + 1];
     int[] lines = new int[HEIGHT];
     for (int x = 0; x + WIDE <= WIDTH; x++) {
-      int dark = 0;
+      int blank = 0;
       long hash = 0;
       for (int y = 0; y < HEIGHT; y++) {
-        lines[y] = line(x, y);
+        lines[y] = line(x, y, ground);
         if (y >= HIGH) {
           hash -= (lines[y - HIGH] + 1) * first;
         }
         hash = add(hash, lines[y]);
-        dark = lines[y] == 0 ? dark + 1 : 0;
+        blank = lines[y] == 0 ? blank + 1 : 0;
         if (y + 1 >= HIGH) {
-          cells[y + 1 - HIGH][x] = dark >= HIGH ? ' ' : shape(hash, shapes);
+          cells[y + 1 - HIGH][x] = blank >= HIGH ? ' ' : shape(hash, shapes);
         }
       }
     }
     return cells;
   }
 
-  private int line(int left, int y) {
+  private static boolean hasLetter(char[] row) {
+    return IntStream.range(0, row.length).anyMatch(x -> row[x] > ' ' && row[x] != '#');
+  }
+
+  private int line(int left, int y, int ground) {
     int line = 0;
     for (int x = left; x < left + WIDE; x++) {
-      line = line << 1 | (dot(x, y) != 0 ? 1 : 0);
+      line = line << 1 | (dot(x, y) != ground ? 1 : 0);
     }
     return line;
+  }
+
+  /**
+   * What the eye takes for the ground that text stands on: the colour of seven eighths of the
+   * glass, such as green where that colour is always on. Black where there is none, or nothing
+   * stands out; and where no letter is found on it, lit cells are blocks.
+   */
+  private int ground() {
+    int[] count = new int[INKS.size()];
+    for (byte dot : dots) {
+      count[dot]++;
+    }
+    for (int ink = 0; ink < count.length; ink++) {
+      if (8 * count[ink] > 7 * dots.length && count[ink] < dots.length) {
+        return ink;
+      }
+    }
+    return 0;
   }
 
   private char shape(long hash, Map<Integer, Character> shapes) {

@@ -62,6 +62,18 @@ class TamariskPicturePhenomenaTest {
   }
 
   /**
+   * The green gun is always on, beside the text too: what lacks green is gone into the ground, and
+   * the text is read against it, red in yellow.
+   */
+  @ParameterizedTest
+  @EnumSource(names = "FAST")
+  void oneColourAlwaysOn_text_isReadOnThatGround(Machine.Kind kind) {
+    Screen screen = Screen.look(toThePrompt(kind, "U27.2Y: drives high"));
+    assertEquals(List.of(NAME, ALL), screen.rows().subList(0, 2));
+    assertEquals(Set.of("green", "yellow", "cyan", "white"), screen.inks());
+  }
+
+  /**
    * The pin of attribute memory is cut off from the bus and from its TTL inputs: nothing but a MOS
    * input hangs on it, it falls low, and every ink is stored without its red.
    */
