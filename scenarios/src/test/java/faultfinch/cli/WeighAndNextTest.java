@@ -175,7 +175,7 @@ class WeighAndNextTest {
   void entry_thatCannotBeWeighed_isKeptWithTheReasonAndTheNearest() {
     assertKept("no look, place and outcome", "--saw", "smells of fish");
     assertKept("'probe U9.D0 at the pin' cannot show that", "--saw", "probe U9.D0: stare");
-    assertKept("there is no look of the kind 'finger' there", "--saw", "D1 hot");
+    assertKept("there is no look of the kind 'finger' there", "--saw", "R1 hot");
     assertKept("noted before", "--saw", "screen: dark", "--told", "screen: reads 'SORREL'");
     assertKept("with U8 out", "--saw", "with U8 out the display is blank");
     assertKept("could not say", "--saw", "looked at U9 with the probe, could not say");
