@@ -100,7 +100,6 @@ final class Inks {
         text,
         lookbook.outcomes(Phrases.SCREEN).stream()
             .filter(o -> PictureText.of(o).isAllOf(said))
-            .filter(o -> PictureText.of(o).inks().contains(said))
             .toList());
   }
 

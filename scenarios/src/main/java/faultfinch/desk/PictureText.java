@@ -60,15 +60,16 @@ record PictureText(List<String> rows, List<String> inks) {
   /** Whether a colour is on the glass, by itself or in another. */
   boolean hasIn(String primary) {
     int bits = MIXED.indexOf(primary);
-    return bits > 0 && inks.stream().anyMatch(ink -> (MIXED.indexOf(ink) & bits) == bits);
+    return bits > 0 && inks.stream().anyMatch(ink -> has(ink, bits));
   }
 
-  /** Whether every colour on the glass has this one in it, as where that is always on. */
+  /** Whether a colour is on the glass, and in every other one there: it is always on. */
   boolean isAllOf(String mixed) {
-    int bits = MIXED.indexOf(mixed);
-    return bits > 0
-        && !inks.isEmpty()
-        && inks.stream().allMatch(ink -> (MIXED.indexOf(ink) & bits) == bits);
+    return inks.contains(mixed) && inks.stream().allMatch(ink -> has(ink, MIXED.indexOf(mixed)));
+  }
+
+  private static boolean has(String ink, int bits) {
+    return (MIXED.indexOf(ink) & bits) == bits;
   }
 
   /** Whether some word of another picture stands here too. */

@@ -72,7 +72,8 @@ public final class CurrentPaths {
       machine.rest();
       currents.sample(1);
     }
-    SortedMap<String, String> found = new TreeMap<>(RailPaths.of(machine.setup()));
+    SortedMap<String, String> found =
+        new TreeMap<>(RailPaths.of(machine.setup(), machine.power(), RailPaths.nets(board)));
     for (String name : nets(board)) {
       if (found.containsKey(name)) {
         continue;

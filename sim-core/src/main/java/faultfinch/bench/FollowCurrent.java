@@ -2,6 +2,8 @@ package faultfinch.bench;
 
 import faultfinch.bench.Reading.Words;
 import faultfinch.machine.Machine;
+import faultfinch.machine.Power;
+import faultfinch.machine.Setup;
 import faultfinch.symptom.Watching;
 import java.util.List;
 
@@ -15,8 +17,9 @@ final class FollowCurrent implements Act {
 
   @Override
   public Reading perform(Patient patient, String net) {
-    String rail = RailPaths.of(patient.setup()).get(net);
-    if (rail != null) {
+    if (RailPaths.nets(patient.board).contains(net)) {
+      Setup setup = patient.setup();
+      String rail = RailPaths.of(setup, Power.of(setup), List.of(net)).get(net);
       return new Words(rail, rail);
     }
     if (!patient.powered) {

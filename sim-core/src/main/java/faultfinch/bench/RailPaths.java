@@ -1,5 +1,6 @@
 package faultfinch.bench;
 
+import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.machine.Feed;
@@ -28,14 +29,20 @@ public final class RailPaths {
 
   private RailPaths() {}
 
-  /** What is found, by the names of the nets. */
-  static SortedMap<String, String> of(Setup setup) {
-    Power sick = Power.of(setup);
-    Power good = Power.of(Setup.healthy(setup.board(), setup.seed()));
-    SortedMap<String, String> found = new TreeMap<>();
+  /** The names of the nets that are followed so. */
+  static List<String> nets(Board board) {
+    return Power.nets(board).stream().map(Net::name).toList();
+  }
+
+  /** What is found on some of them, by their names. */
+  static SortedMap<String, String> of(Setup setup, Power sick, List<String> nets) {
+    Board board = setup.board();
+    Power good = Power.of(Setup.healthy(board, setup.seed()));
     boolean alike = sick.wiredLike(good);
-    for (Net net : Power.nets(setup.board())) {
-      found.put(net.name(), alike ? AS_IT_SHOULD : says(net, sick, good));
+    SortedMap<String, String> found = new TreeMap<>();
+    for (String name : nets) {
+      Net net = board.net(name).orElseThrow();
+      found.put(name, alike ? AS_IT_SHOULD : says(net, sick, good));
     }
     return found;
   }

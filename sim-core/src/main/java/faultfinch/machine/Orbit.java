@@ -174,7 +174,7 @@ final class Orbit {
     understudy.watchPhases(
         (phase, ns) -> {
           moving[0] |= moved(seen, levels, visible);
-          stores |= eyes.memoryStores();
+          stores = stores || eyes.memoryStores();
           if (phase == Phase.V_ROW) {
             surely.add(strobes(levels, eyes, swayed));
           }

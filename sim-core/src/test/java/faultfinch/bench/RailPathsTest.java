@@ -1,6 +1,7 @@
 package faultfinch.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
@@ -18,7 +19,6 @@ import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A short on a rail is followed to the very part, with the board dead and its fuse whole or not.
@@ -30,12 +30,16 @@ class RailPathsTest {
     return Setup.healthy(BOARD, 1).with(List.of(FaultKinds.parse(fault, BOARD)));
   }
 
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3})
-  void healthyBoard_takesWhatItShould_atEveryPin(long seed) {
-    SortedMap<String, String> found = RailPaths.of(Setup.healthy(BOARD, seed));
-    assertEquals(Set.of("5VA", "5VP", "5VS", "12V", "9V", "RAW", "RAWS", "LK5"), found.keySet());
-    assertEquals(Set.of(RailPaths.AS_IT_SHOULD), Set.copyOf(found.values()));
+  private static SortedMap<String, String> found(String fault) {
+    Setup setup = with(fault);
+    return RailPaths.of(setup, Power.of(setup), RailPaths.nets(BOARD));
+  }
+
+  @Test
+  void nets_areAllBetweenJacksAndChips() {
+    assertEquals(
+        Set.of("5VA", "5VP", "5VS", "12V", "9V", "RAW", "RAWS", "LK5"),
+        Set.copyOf(RailPaths.nets(BOARD)));
   }
 
   @ParameterizedTest
@@ -47,30 +51,31 @@ class RailPathsTest {
     "C29: short, 12V, C29.+",
   })
   void shortedCapacitor_isWhereTheCurrentGoes(String fault, String net, String pin) {
-    assertEquals("too much goes to " + pin, RailPaths.of(with(fault)).get(net));
+    assertEquals("too much goes to " + pin, found(fault).get(net));
   }
 
   @Test
   void railBesideTheShortedOne_takesWhatItShould() {
     // VR1 is too hot to let more into the short than it gives to sound parts.
-    SortedMap<String, String> found = RailPaths.of(with("C12: short"));
+    SortedMap<String, String> found = found("C12: short");
     assertEquals(RailPaths.AS_IT_SHOULD, found.get("RAW"));
     assertEquals(RailPaths.AS_IT_SHOULD, found.get("5VP"));
   }
 
+  /** Another way for the current, and nothing that takes more. */
   @Test
-  void part_thatIsOpen_takesNoMore() {
-    assertEquals(
-        Set.of(RailPaths.AS_IT_SHOULD), Set.copyOf(RailPaths.of(with("C12: open")).values()));
+  void chipWithoutSupply_takesNoMore() {
+    assertEquals(Set.of(RailPaths.AS_IT_SHOULD), Set.copyOf(found("U9.VCC: open pin").values()));
   }
 
   @Test
   void taken_ofAShort_isWhatTheSupplyGives() {
-    // 2 A at most; nothing of the rest of the board gets more than a share of what is left.
+    // 2 A at most, the least part of which goes to what is sound.
     Pad at = new Pad("VR1", "OUT");
     Map<Pad, Double> taken = Power.of(with("C12: short")).taken(at, new Feed.Bench(5000, 2000));
     double all = taken.values().stream().mapToDouble(Double::doubleValue).sum();
     assertEquals(2000, all, 1);
+    assertTrue(taken.get(new Pad("C12", "1")) > 1500, taken::toString);
   }
 
   @Test
@@ -78,6 +83,17 @@ class RailPathsTest {
     List<Fault> wrong = List.of(FaultKinds.parse("C12: short", BOARD));
     Bench bench = new Bench(new Job(BOARD, wrong, 1, Intake.none(), Prices.shipped()));
     assertEquals("too much goes to C12.1", bench.perform(Move.parse("flow: 5VA")).reading().text());
+  }
+
+  /** 0.6 W at 60 K a watt, on a board that is 25 degrees warm. */
+  @Test
+  void shortedCapacitor_burnsAFinger_andNoneBesideIt() {
+    List<Fault> wrong = List.of(FaultKinds.parse("C12: short", BOARD));
+    Bench bench = new Bench(new Job(BOARD, wrong, 1, Intake.none(), Prices.shipped()));
+    bench.perform(Move.parse("power on"));
+    assertEquals(
+        "hot, and it burns", bench.perform(Move.parse("look: finger C12")).reading().text());
+    assertEquals("normal", bench.perform(Move.parse("look: finger C11")).reading().text());
   }
 
   @Test

@@ -65,8 +65,7 @@ class TamariskPicturePhenomenaTest {
    * The green gun is always on, beside the text too: what lacks green is gone into the ground, and
    * the text is read against it, red in yellow.
    */
-  @ParameterizedTest
-  @EnumSource(names = "FAST")
+  @EachMachine
   void oneColourAlwaysOn_text_isReadOnThatGround(Machine.Kind kind) {
     Screen screen = Screen.look(toThePrompt(kind, "U27.2Y: drives high"));
     assertEquals(List.of(NAME, ALL), screen.rows().subList(0, 2));
