@@ -46,7 +46,7 @@ final class Backwards {
   private static final Pattern BRACKETED =
       Pattern.compile(
           "(?i)\\b(?:(?:both|all|the) )*(?:[a-z/]+ )?(?:pins|inputs?|outputs?|enables?|selects?|clocks?|gates?|legs|strobes?|lines?)"
-              + " of (?:the )?([A-Z]{1,3}\\d{1,2}|(?:74)?[A-Z]{1,3}\\d{2,3}) \\((?:pins? )?(\\d{1,2}|"
+              + " (?:of|on|at) (?:the )?([A-Z]{1,3}\\d{1,2}|(?:74)?[A-Z]{1,3}\\d{2,3})(?: (?:that )?(?:i|you|we) (?:can|could) (?:get at|get to|reach|see))? \\((?:pins? )?(\\d{1,2}|"
               + LIST
               + ")\\)");
 
@@ -78,12 +78,16 @@ final class Backwards {
   /** "New U37 fitted, pin 8 of it still high". */
   private static final Pattern OF_IT =
       Pattern.compile(
-          "(?i)\\b(pin|leg) (\\d{1,2}) (?:of|on) (?:it|(?:that|this) (?:chip|ic|part))\\b");
+          "(?i)\\b(pin|leg) (\\d{1,2}) (?:of|on) (?:it|(?:that|this|the same) (?:chip|ic|part|socket))\\b");
 
   private static final Pattern ITS =
       Pattern.compile(
           "(?i)\\bits (?=(?:own )?(?:outputs?|inputs?|pins?|legs?|supply|select|enables?|clock|data|address|reset|interrupt|"
               + "(?-i:[A-Z]+\\d*/?))\\b)");
+
+  private static final Pattern BESIDE_IT =
+      Pattern.compile(
+          "(?i)\\b(?:in front of|behind|before|after|ahead of|next to|that feeds|that drives|driving|feeding) (?:it|that|this)\\b[^.;,]*$");
 
   /** The pin of that name of other parts: "at U5 and U4 the same line reads 1.8". */
   private static final Pattern SAME_LINE =
@@ -141,7 +145,14 @@ final class Backwards {
     String same = replaced(SAME_LINE, here, m -> ofOthers(m, here.substring(0, m.start())));
     String that = replaced(THAT, same, m -> lastPin(same.substring(0, m.start())));
     String those = replaced(THERE, that, m -> lastPin(here).map(pin -> m.group(1) + " at " + pin));
-    String text = replaced(ITS, those, m -> whose(those, m.start()).map(r -> r + " "));
+    String text =
+        replaced(
+            ITS,
+            those,
+            m ->
+                isOfAnother(those, m.start())
+                    ? Optional.empty()
+                    : whose(those, m.start()).map(r -> r + " "));
     String ofIts = text;
     text = replaced(SAME, text, m -> called(ofIts, m.start(), last));
     text = replaced(OF_THE, text, m -> places.theOne(m.group(2)).map(ref -> m.group(1) + ref));
@@ -183,13 +194,17 @@ final class Backwards {
     return text;
   }
 
-  private static String bracketed(String sentence) {
+  private String bracketed(String sentence) {
     return sentence.indexOf('(') < 0
         ? sentence
         : BRACKETED
             .matcher(sentence)
             .replaceAll(
-                m -> (m.group(3) == null ? "pin " : "pins ") + m.group(2) + " of " + m.group(1));
+                m ->
+                    (m.group(3) == null ? "pin " : "pins ")
+                        + m.group(2)
+                        + " of "
+                        + places.theOneOfType(m.group(1)).orElse(m.group(1)));
   }
 
   /** Whether a part stands right before a place in a text. */
@@ -205,6 +220,11 @@ final class Backwards {
       last = places.isPart(m.group()) ? m.group() : last;
     }
     return Optional.of(last).filter(ref -> !ref.isEmpty());
+  }
+
+  /** "The gate in front of it has its input high": nobody knows which that is. */
+  private static boolean isOfAnother(String text, int end) {
+    return BESIDE_IT.matcher(text.substring(0, end)).find();
   }
 
   /** What "its" is of: the part that was called by its reference or by what it is. */

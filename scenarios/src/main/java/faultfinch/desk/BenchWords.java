@@ -64,9 +64,6 @@ final class BenchWords {
               + "|(?<= |^)lamp(?: (?:flashes|pulses|blinks|winks|gives|goes|does))? (\\d{1,2})(?= |$)"
               + "(?! (?:times )?(?:a|per) )");
 
-  /** How a round begins of which nothing is to be seen. */
-  private static final List<String> NO_PICTURE = List.of(Screen.NO_PICTURE, Screen.DARK);
-
   /** Before what the lamp says of a round. */
   private static final String LAMP = "; lamp";
 
@@ -276,7 +273,7 @@ final class BenchWords {
   }
 
   private static boolean isDark(String outcome) {
-    return NO_PICTURE.stream().anyMatch(outcome::startsWith);
+    return Screen.NOTHING.stream().anyMatch(outcome::startsWith);
   }
 
   private static long gaps(Stations stations) {

@@ -21,8 +21,20 @@ import java.util.stream.Collectors;
 final class Circumstances {
   private static final Pattern OUT =
       Pattern.compile(
-          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:(?!(?-i:OUT))out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b:?"
-              + "|\\b(?:without|removed|unplugged|pulled|pulling|took out) (?:the )?([a-z]+\\d+)(?: out)?\\b(?! and )(?:, )?:?");
+          "(?i)\\b(?:with (?:the )?)?([a-z]+\\d+)(?: (?:is|was))? (?:(?!(?-i:OUT))out(?!:? ?(?:is |at |reads |only |about |= ?)?-?\\d)|removed|pulled|unplugged|taken out)\\b(?: of (?:its|the) socket\\b)?:?"
+              + "|\\b(?:without|removed|removing|unplugged|pulled|pulling|took out) (?:the )?([a-z]+\\d+)(?: out)?\\b(?! and )(?: of (?:its|the) socket\\b)?(?:, )?:?");
+
+  /** Words behind which a part is named that is taken out: "with the sound chip out". */
+  private static final Pattern TAKES_OUT =
+      Pattern.compile(
+          "(?i)(?:(?:as soon as|when|once|after|if) (?:i|you|we) )?(?<= |^)(without|removing|pulling|with|taking|take|took|lift|pull|remove|unplug) (?:the )?");
+
+  private static final Pattern GONE =
+      Pattern.compile("(?i)^ (?:(?:is|was) )?(?:out|removed|pulled|unplugged|taken out)(?= |$)");
+
+  /** Words of the longest name of a part. */
+  private static final int NAME_WORDS = 4;
+
   private static final Pattern VOLTS =
       Pattern.compile(
           "(?i)\\b(?:at|on|with) (?:a )?(\\d+(?:\\.\\d+)?) ?v (?:supply|from the bench supply|bench supply)\\b");
@@ -42,6 +54,7 @@ final class Circumstances {
   private final Vocabulary vocabulary;
   private final Plain plain;
   private final Pattern times;
+  private Optional<Places> places = Optional.empty();
 
   Circumstances(Board board, Vocabulary vocabulary) {
     this.board = board;
@@ -89,6 +102,7 @@ final class Circumstances {
       text = without(text, "usual");
     }
     List<String> out = new ArrayList<>();
+    text = byReference(text);
     Matcher m = OUT.matcher(text);
     StringBuilder rest = new StringBuilder();
     while (m.find()) {
@@ -167,6 +181,36 @@ final class Circumstances {
     }
     text = text.replaceAll("\\s+", " ").replaceAll("^[ :,;]+|[ :,;]+$", "");
     return new Bared(text, when, text.isEmpty(), tally, sure, undecided, miscounted, owner);
+  }
+
+  /** With the reference of a part that is taken out, where it is called by what it is. */
+  private String byReference(String text) {
+    Matcher m = TAKES_OUT.matcher(text);
+    while (m.find()) {
+      List<String> words = List.of(text.substring(m.end()).split(" "));
+      for (int n = Math.min(NAME_WORDS, words.size()); n > 0; n--) {
+        String name = String.join(" ", words.subList(0, n));
+        String rest = text.substring(m.end() + name.length());
+        Matcher gone = GONE.matcher(rest);
+        boolean out = gone.find();
+        boolean enough = out || m.group(1).matches("(?i)without|removing|pulling");
+        Optional<String> ref =
+            enough ? part(name).or(() -> places().theOne(name)) : Optional.empty();
+        if (ref.isPresent()) {
+          String behind = out ? rest.substring(gone.end()) : rest;
+          return text.substring(0, m.start()) + "with " + ref.get() + " out" + behind;
+        }
+      }
+    }
+    return text;
+  }
+
+  /** Put together when it is first asked for: few entries speak of parts that are out. */
+  private Places places() {
+    if (places.isEmpty()) {
+      places = Optional.of(new Places(board, vocabulary));
+    }
+    return places.get();
   }
 
   private Optional<String> part(String ref) {

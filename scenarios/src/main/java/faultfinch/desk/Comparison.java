@@ -35,7 +35,8 @@ enum Comparison {
     @Override
     boolean holds(String outcome, Normal normal) {
       PictureText is = PictureText.of(outcome);
-      return is.hasRowsOf(PictureText.of(normal.same())) || isSpeltAlike(outcome, normal);
+      PictureText right = PictureText.of(normal.same());
+      return is.hasRowsOf(right) || is.endsAsButForOneRow(right) || isSpeltAlike(outcome, normal);
     }
   },
   SAME_TEXT("same-text") {
@@ -166,13 +167,13 @@ enum Comparison {
   HIGHER("higher") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return first(outcome) > first(normal.same());
+      return moved(outcome, normal.same()) > 0;
     }
   },
   LOWER("lower") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return first(outcome) < first(normal.same());
+      return moved(outcome, normal.same()) < 0;
     }
   },
   /** As much memory is counted. */
@@ -244,10 +245,18 @@ enum Comparison {
     return String.join("\n", PictureText.of(outcome).rows());
   }
 
-  /** The first number of an outcome; an outcome without one is neither higher nor lower. */
-  private static double first(String outcome) {
-    Matcher m = NUMBER.matcher(outcome);
-    return m.find() ? Double.parseDouble(m.group()) : Double.NaN;
+  /**
+   * Above 0 if the first number that differs is higher than on a good board, below 0 if it is
+   * lower; 0 if none differs, or an outcome has none: of a chord one tone may stay.
+   */
+  private static int moved(String outcome, String good) {
+    Matcher is = NUMBER.matcher(outcome);
+    Matcher was = NUMBER.matcher(good);
+    int moved = 0;
+    while (moved == 0 && is.find() && was.find()) {
+      moved = Double.compare(Double.parseDouble(is.group()), Double.parseDouble(was.group()));
+    }
+    return moved;
   }
 
   private static long notes(String outcome) {

@@ -276,7 +276,8 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
       return;
     }
-    if (Vocabulary.in(piece.toLowerCase(Locale.ROOT), vocabulary.words("aside")).isPresent()) {
+    String bare = piece.toLowerCase(Locale.ROOT).replace(":", "");
+    if (Vocabulary.in(bare, vocabulary.words("aside")).isPresent()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, piece, List.of()));
       return;
     }
@@ -380,7 +381,12 @@ public final class Desk {
           stand().phrases().isAsUsual(finding, text) ? Observation.Doubt.HARDLY : bared.doubt();
       weigh(
           piece,
-          Phrases.observation(finding, source, doubt, bared.tally(), notes.repairs()),
+          Phrases.observation(
+              stand().phrases().asWellAsItCanBeRead(finding),
+              source,
+              doubt,
+              bared.tally(),
+              notes.repairs()),
           stand().phrases().unheard(finding)
               ? stand().lookbook().examples(finding.sights().get(0).looks().get(0))
               : List.of());
@@ -498,6 +504,10 @@ public final class Desk {
   private void weigh(String said, Observation seenThen, List<String> unheard) {
     Observation observation = standing(seenThen);
     String look = observation.look();
+    if (conditions.complete() && typedBlind(observation)) {
+      keep(said, new Phrases.Trouble(Statement.Why.TYPED_BLIND, look, List.of()));
+      return;
+    }
     boolean known =
         conditions.onlyBenchRom()
             ? seenThen.look().equals(BenchWords.LOOK) && conditions.onlyLeads() == stand().isLeads()
@@ -507,6 +517,11 @@ public final class Desk {
       return;
     }
     notes.see(said, conditions, observation, unheard);
+  }
+
+  /** "Screen black, but the keyboard works": heard by the drive or the clicks, and not read. */
+  private boolean typedBlind(Observation seen) {
+    return LookPlaces.ON_THE_SET.contains(seen.look()) && notes.isWell(seen) && notes.isDark();
   }
 
   /** A short that is there with parts out is there with them in. */

@@ -318,7 +318,8 @@ final class Findings {
     }
     if (sights.isEmpty()) {
       elsewhere(kind, covers, figure, text)
-          .ifPresent(o -> looks.forEach(line -> sights.add(new Sight(line, o))));
+          .ifPresent(
+              o -> looks.forEach(line -> sights.add(probedLater.of(new Sight(line, o), small))));
     }
     if (sights.isEmpty()) {
       String look = looks.get(0).get(0);

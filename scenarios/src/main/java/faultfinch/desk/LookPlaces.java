@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.board.Pad;
+import faultfinch.symptom.EveryKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,9 @@ import java.util.Optional;
 /** Which looks of a kind are meant by a place in words. */
 final class LookPlaces {
   /** Looks at the whole board. */
+  /** What is typed is read off the set. */
+  static final List<String> ON_THE_SET = List.of(Phrases.TYPED, EveryKey.NAME);
+
   static final List<String> OWNERS =
       List.of("screen", "listen", "lamp", "typed", "bench", "current");
 

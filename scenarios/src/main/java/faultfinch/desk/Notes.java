@@ -7,6 +7,7 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
+import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -88,6 +89,14 @@ final class Notes {
 
   boolean hasSeen(String look) {
     return seen.stream().anyMatch(o -> o.look().equals(look));
+  }
+
+  /** Whether it was said that the set stays dark. */
+  boolean isDark() {
+    return seen.stream()
+        .filter(o -> o.look().equals(Phrases.SCREEN))
+        .flatMap(o -> o.reach().sights().stream())
+        .anyMatch(sight -> Screen.NOTHING.containsAll(sight.outcomes()));
   }
 
   /** What cannot be weighed. */
@@ -251,8 +260,12 @@ final class Notes {
     }
   }
 
+  /** Whether it is of one look, or of a probe and of the meter that is put on later. */
   private static boolean exact(Observation o) {
-    return o.reach().sights().size() == 1 && o.reach().sights().get(0).looks().size() == 1;
+    List<String> looks = o.reach().sights().get(0).looks();
+    boolean later =
+        looks.size() == 2 && looks.get(0).startsWith("probe ") && looks.get(1).startsWith("meter ");
+    return o.reach().sights().size() == 1 && (looks.size() == 1 || later);
   }
 
   /**
@@ -308,7 +321,8 @@ final class Notes {
     }
   }
 
-  private boolean isWell(Observation o) {
+  /** Whether a good board shows it too. */
+  boolean isWell(Observation o) {
     Sight sight = o.reach().sights().get(0);
     String look = sight.looks().get(0);
     return complete.looks().contains(look)

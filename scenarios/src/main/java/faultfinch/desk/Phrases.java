@@ -355,6 +355,34 @@ final class Phrases {
             .allMatch(look -> thermometer.isUsually(look, least));
   }
 
+  /**
+   * What is meant by keys that work on a set that shows something odd from the start: that what is
+   * typed comes, and what should come of it, as well as it can be read there.
+   */
+  Finding asWellAsItCanBeRead(Finding finding) {
+    if (!LookPlaces.ON_THE_SET.contains(finding.look) || !lookPlaces.known(SCREEN)) {
+      return finding;
+    }
+    List<String> all = lookbook.outcomes(finding.look);
+    Sight sight = finding.sights.get(0);
+    if (!sight.outcomes().contains(all.get(0))) {
+      return finding;
+    }
+    List<String> atStart = lookbook.outcomes(SCREEN);
+    PictureText right = PictureText.of(atStart.get(0));
+    Set<String> meant = new LinkedHashSet<>(sight.outcomes());
+    all.stream()
+        .filter(shown -> PictureText.of(shown).isShown())
+        .filter(shown -> !atStart.contains(shown) || PictureText.of(shown).isAllLit())
+        .filter(shown -> !PictureText.of(shown).hasRowsOf(right))
+        .forEach(meant::add);
+    return new Finding(
+        finding.look,
+        finding.seen,
+        List.of(new Sight(sight.looks(), List.copyOf(meant))),
+        finding.every);
+  }
+
   /** What goes without saying beside something that was said. */
   Optional<OtherLines.Bus> unsaid(Finding finding) {
     return otherLines.beside(finding);

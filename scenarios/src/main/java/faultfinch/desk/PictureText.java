@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * What a look at a set shows, taken apart again: what can be read, row by row, and the colours.
@@ -97,6 +98,17 @@ record PictureText(List<String> rows, List<String> inks) {
         && rows.containsAll(other.rows.stream().filter(r -> WORD.matcher(r).find()).toList());
   }
 
+  /** Whether all rows but one stand as in another picture, the first and the last among them. */
+  boolean endsAsButForOneRow(PictureText other) {
+    int last = rows.size() - 1;
+    return isShown()
+        && last > 1
+        && last == other.rows.size() - 1
+        && rows.get(0).equals(other.rows.get(0))
+        && rows.get(last).equals(other.rows.get(last))
+        && IntStream.range(1, last).filter(i -> !rows.get(i).equals(other.rows.get(i))).count() < 2;
+  }
+
   /** Whether, row by row, most is lit where words stand in another picture, and dark between. */
   boolean isLaidOutAs(PictureText other) {
     int at = 0;
@@ -181,7 +193,7 @@ record PictureText(List<String> rows, List<String> inks) {
     return isFilled() && isAllLit();
   }
 
-  private boolean isAllLit() {
+  boolean isAllLit() {
     long lit = rows.stream().flatMapToInt(String::chars).filter(c -> c != ' ').count();
     long hashes = rows.stream().flatMapToInt(String::chars).filter(c -> c == LIT).count();
     return hashes >= MOST * lit;

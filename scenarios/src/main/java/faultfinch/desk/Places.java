@@ -101,6 +101,16 @@ final class Places {
                 .findFirst());
   }
 
+  /**
+   * The one part of a type that is named by its number, or by the end of it, if there is but one.
+   */
+  Optional<String> theOneOfType(String number) {
+    String end = number.toUpperCase(Locale.ROOT);
+    List<PlacedPart> parts =
+        board.parts().stream().filter(p -> p.type().type().endsWith(end)).toList();
+    return parts.size() == 1 ? Optional.of(parts.get(0).ref()) : Optional.empty();
+  }
+
   /** The net at a pin such as {@code u10.a3}, in small letters; empty if there is none. */
   Optional<String> netAt(String pin) {
     int dot = pin.indexOf('.');

@@ -10,8 +10,10 @@ import java.util.Set;
 /**
  * What somebody means who puts a probe on after the board was switched on, or holds it there for
  * long. The looks of the list are had from the moment of switching on, for short times: reset
- * pulses there on every good board, and the sync of a frame stands still. Nor do they show the
- * strobes that are taken for granted in each half of a cycle.
+ * pulses there on every good board, and the sync of a frame stands still. A processor that has run
+ * into a wall has moved its lines before, and the list shows them pulsing: that they have come to
+ * rest is to be read off the meter, which is put on late. Nor do the looks show the strobes that
+ * are taken for granted in each half of a cycle.
  */
 final class ProbedLater {
   private static final String PROBE = "probe ";
@@ -19,6 +21,11 @@ final class ProbedLater {
 
   /** Volts below which a meter shows what a probe calls low; above twice as many it is high. */
   private static final double LOW_BELOW = 0.9;
+
+  /** Volts of a line that does not leave its level: no output of a board gives more, or less. */
+  private static final double RESTS_LOW = 0.3;
+
+  private static final double RESTS_HIGH = 3.3;
 
   private final Places places;
   private final Lookbook lookbook;
@@ -53,11 +60,40 @@ final class ProbedLater {
                   outcomes.add(volts);
                 });
       }
+      if (pad.isPresent() && good.equals(PULSING)) {
+        String meter = "meter " + pad.get().text();
+        List<String> rests = cameToRest(meter, sight.outcomes());
+        if (!rests.isEmpty()) {
+          looks.add(meter);
+          outcomes.addAll(rests);
+        }
+      }
       if (pad.filter(seldom::contains).isPresent() && outcomes.contains(PULSING)) {
         outcomes.add(good);
       }
     }
     return new Sight(looks.stream().distinct().toList(), outcomes.stream().distinct().toList());
+  }
+
+  /**
+   * What a meter shows of a line that has come to rest at a level that was seen. The level at which
+   * a good board is found there too, such as that of a select that is seldom low, tells nothing.
+   */
+  private List<String> cameToRest(String meter, List<String> seen) {
+    if (seen.contains(PULSING) || !lookbook.looks().contains(meter)) {
+      return List.of();
+    }
+    List<String> all = lookbook.outcomes(meter);
+    String good = level(all.get(0));
+    return all.stream()
+        .filter(shown -> seen.contains(level(shown)) && !level(shown).equals(good))
+        .toList();
+  }
+
+  /** The level at which a line with this reading stands; none if it may leave it. */
+  private static String level(String shown) {
+    double volts = Double.parseDouble(shown.split(" ")[0]);
+    return volts <= RESTS_LOW ? "low" : volts >= RESTS_HIGH ? "high" : "";
   }
 
   /** What a meter shows of a good board there, if that is the one level that was seen. */

@@ -84,6 +84,8 @@ public sealed interface Statement {
     OTHER_CONDITIONS,
     /** It is a level for as long as another line has one. */
     FOR_A_MOMENT,
+    /** Keys that work are not to be seen on a set that is dark. */
+    TYPED_BLIND,
     /** No fault of the list shows it. */
     NOBODY_SHOWS_IT,
     /** Every fault of the list shows it. */

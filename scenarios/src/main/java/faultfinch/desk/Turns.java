@@ -171,6 +171,13 @@ final class Turns {
           new Turn(
               "(?<=[a-z])'s (?=(?:completely |totally |stone |quite |all |also |still |just )?(?:dead|mute|silent|fine|ok|okay|gone|hot|warm|cold|dark|blank|black|stuck|open|missing|normal|good|wrong|high|low)\\b)",
               " is "),
+          new Turn(
+              "\\b(?:black|dark) (?:text|letters|lettering|characters|writing|print) on (?:a )?(?:white|cream|bright|light|lit)(?: ground| background| paper| screen)?\\b",
+              "everything is inverted"),
+          // Both levels, one after the other.
+          new Turn(
+              "\\b(?:goes|is|starts|pulled) (low|high),? (?:and )?then (?:(?:goes|comes|is|back) )*(?!\\1)(?:low|high|up|down)\\b(?: again)?(?: (?:with)?in (?:a|an|no) [a-z]+| after a [a-z]+)?",
+              "is pulsing"),
           // What else is black is no dark screen: "a black box behind", "a little black cursor".
           new Turn(
               "\\bblack (?=(?:little |small |thin |thick |narrow |wide |vertical |horizontal )*"
@@ -249,9 +256,18 @@ final class Turns {
               "fewer pages"),
           // Amperes, and no commands.
           new Turn(
-              "\\b(?:takes|pulls) (?=(?:about |only |just |nearly |over |around |some |far |almost |way )*(?:too (?:much|little)|nothing|hardly any(?:thing)?|(?:very |next to )(?:little|nothing)|a lot|\\d+(?:\\.\\d+)? ?m?a(?:mps?)?\\b))",
+              "(?<!\\b(?:keyboard|keys) )\\b(?:takes|pulls) (?=(?:about |only |just |nearly |over |around |some |far |almost |way )*(?:too (?:much|little)|nothing|hardly any(?:thing)?|(?:very |next to )(?:little|nothing)|a lot|\\d+(?:\\.\\d+)? ?m?a(?:mps?)?\\b))",
               "draws "),
           new Turn("(?<=\\b(?:pin|leg|pad) \\d{1,2}) a (?=[a-z])", " is "),
+          new Turn(
+              ",? ?\\bwith (?:no|none of the) (?:keys?|switch|switches) (?:touched|pressed|down|held|pushed)\\b",
+              ""),
+          new Turn("\\breset (?:timing )?(capacitor|resistor)\\b", "reset time $1"),
+          new Turn("\\breset (?:timing )?cap\\b", "reset time capacitor"),
+          new Turn(
+              "\\b(?:all )?(?:10|ten) (?:stations(?: all)?|times) (?:zeros?|0|fine|ok|good|clean|well)\\b",
+              "all stations ok"),
+          new Turn("\\ball stations (?:zeros?|0)(?= |,|;|$)", "all stations ok"),
           // Each rail by its volts, in one row: "5.01/4.99/12.1".
           new Turn(
               "(?<![\\d.])(?:"
@@ -425,6 +441,14 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          // "'Station' comes out as 'Cdadion', 'page' as 'qwe'".
+          new Turn("(\"[^\"]{1,20}\") as (?=\"[^\"]{1,20}\")", "$1 comes out as "),
+          // What is quoted and missing is not to be read there.
+          new Turn("\"([^\"]{1,20})\" (?=(?:is|are) (?:missing|gone|not there))", "the word $1 "),
+          // A logic chip by the end of its number.
+          new Turn(
+              "\\b(the|a|new|another) (?=(?:125|138|139|153|157|244|245|257|259|273|374|393)\\b(?! ?(?:bytes?|pages?|of|in|m?v|m?a|[km]?hz|k?ohms?)\\b)(?![.:]\\d))",
+              "$1 74LS"),
           // What a good board is held against is not what was seen.
           new Turn(
               "\\b(flatter|sharper|lower|higher|deeper|louder|quieter|fainter|dimmer|brighter|slower|faster) than (?:(?:on|with|at|in) )?(?:my|the|an?|our) (?:other|good|second|working|known-good|spare) [\\w-]+(?: [Bb]oard)?",

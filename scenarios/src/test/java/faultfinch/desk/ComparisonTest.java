@@ -41,6 +41,9 @@ class ComparisonTest {
         "started; 'Good morning | 32 pages | > #' in white; true",
         "started; 'Good | # pages are bad' in white; false",
         "started; '#### ####### | ## #####' in white; false",
+        // One row spoilt, and the prompt is reached.
+        "started; 'Good morning | 64 ## | > #' in white; true",
+        "started; 'Good ####### | 64 pages | > #' in white; false",
         "started; no picture; false",
         "legible; 'Good xxxxxx' in white; true",
         // An l has lost the one column it has.

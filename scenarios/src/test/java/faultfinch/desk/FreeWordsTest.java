@@ -342,7 +342,7 @@ class FreeWordsTest {
             "U1 pin A4 stuck high",
             "pin A4 on the processor U1 stuck high")) {
       List<Sight> sights = noted(says).evidence().seen().get(0).reach().sights();
-      assertEquals(List.of("probe U1.A4 at the pin"), sights.get(0).looks(), says);
+      assertEquals(List.of("probe U1.A4 at the pin", "meter U1.A4"), sights.get(0).looks(), says);
     }
   }
 
@@ -356,7 +356,8 @@ class FreeWordsTest {
   void pieceWithoutAPlace_goesOnOfThePinBefore() {
     List<Observation> seen = noted("U3.CE/ does not move, stuck high").evidence().seen();
     assertEquals(1, seen.size());
-    assertEquals(List.of("high"), seen.get(0).reach().sights().get(0).outcomes());
+    List<String> outcomes = seen.get(0).reach().sights().get(0).outcomes();
+    assertTrue(outcomes.contains("high") && !outcomes.contains("low"), outcomes.toString());
   }
 
   @Test

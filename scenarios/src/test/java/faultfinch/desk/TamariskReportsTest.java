@@ -13,6 +13,7 @@ import faultfinch.diagnosis.Sight;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -90,6 +91,65 @@ class TamariskReportsTest {
             .toList());
   }
 
+  /** Parts that are out, by what they are called, and what is said of the board without them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "with the sound chip out of its socket it starts at once | U34",
+        "without the tone chip it boots            | U34",
+        "it starts when I take the sound chip out  | U34",
+        "it comes alive as soon as I pull the link chip out | U32",
+        "with U34 out of its socket it boots       | U34",
+        "removing U28 brings the picture back      | U28",
+      })
+  void partThatIsOut_mayBeCalledByWhatItIs(String says, String ref) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(List.of(List.of(ref)), desk.partsOut());
+  }
+
+  /** Who pulls a chip that is not there, or changes one, has taken none out. */
+  @ParameterizedTest
+  @ValueSource(strings = {"with the sound chip swapped it boots", "with the drive out it boots"})
+  void whatIsNoPartTakenOut_isNone(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(List.of(), desk.partsOut());
+  }
+
+  /** On a dark set nobody reads what is typed. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Black screen, chord is right, keyboard works | true",
+        "Colours are wrong, keyboard works            | false",
+        "Black screen, keyboard is dead               | false",
+      })
+  void keysThatWork_onADarkSet_areNotWeighed(String says, boolean blind) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertEquals(
+        blind,
+        desk.statements().stream()
+            .anyMatch(s -> s instanceof Statement.Kept k && k.why() == Statement.Why.TYPED_BLIND));
+  }
+
+  /**
+   * A multiplexer's line open: all stands twice on the set, and so does the list of files. Keys of
+   * which nothing comes are none that work, whatever the set shows.
+   */
+  @Test
+  void keysThatWork_onAnOddSet_workAsWellAsItCanBeRead() {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw("takes keys, even lists the disc"));
+    Observation works = desk.evidence().seen().get(0);
+    assertTrue(shows(works, "U18.2A: open leg"));
+    assertFalse(shows(works, "U31.2A3: reads low"));
+    assertFalse(shows(works, "F2: open"));
+  }
+
   /** A processor is warm on every board, a gate is not. */
   @ParameterizedTest
   @CsvSource({"CPU is warm, HARDLY", "CPU is very hot, SURE", "U44 is warm, SURE"})
@@ -138,6 +198,21 @@ class TamariskReportsTest {
         "keys E, I and A do nothing            | every  | U30.Y1/: open pin     | K11: open",
         "ENTER key dead                        | every  | K4: open              | K11: open",
         "CAS/ missing                          | probe  | U42.2Y: open pin      | K11: open",
+        // The processor has run into a wall: its lines moved before, and stand high when a probe
+        // is put on. On a board that runs no address line stands high.
+        "the address lines all sit high and do not move any more | probe | U44.Y2/: open pin | K11: open",
+        "the address lines stand still         | probe  | U2.A11: open contact  | K11: open",
+        // Of the chord one tone of two is lower.
+        "the start tune is flat                | listen | X1: off frequency at 970 per mille | U34: defect voice-a-dead",
+        "keyboard takes nothing                | typed  | U31.2A3: reads low    | K11: open",
+        "the reset cap sits at 4.9 V           | meter  | U36.THR: reads low    | F1: open",
+        "all eight columns at 5 V on the meter with no key touched | meter | U31.2A3: reads low | F1: open",
+        "outputs on the 138 I could get at (15, 14, 13, 12, 11) stay high | probe | U39.2Y: drives high | K11: open",
+        "bench ROM ten stations all zero       | bench  | K11: open             | U9: dead",
+        "bench ROM ten times zero              | bench  | K11: open             | U9: dead",
+        "black text on cream                   | screen | U26.INV: drives high  | U26: dead",
+        "U25.DOT carries a healthy signal      | probe  | K11: open             | U25.DOT: drives low",
+        "it starts, second line is odd         | screen | U2: mis-programmed at 049E as 27 | U9: dead",
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",
         "no 12 V                               | meter  | lead: open            | U27.1Y: open pin",

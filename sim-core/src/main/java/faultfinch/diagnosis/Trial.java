@@ -15,11 +15,17 @@ import java.util.Set;
  * @param look a text of its own, such as {@code screen with U8 out}
  * @param usual the look of the dictionary that it is, made of a board that stands so
  * @param out references of the parts that are out; what is wrong with them is out with them
+ * @param idle faults that do nothing with them out, such as of tracks that lead to nothing then
  * @param healthy what a healthy board shows that stands so
  * @param byRow what is shown with the faults of a row of the dictionary, for those that were run
  */
 public record Trial(
-    String look, String usual, Set<String> out, String healthy, Map<Integer, String> byRow) {
+    String look,
+    String usual,
+    Set<String> out,
+    Set<String> idle,
+    String healthy,
+    Map<Integer, String> byRow) {
   /** Least repairs of what leaves the board with the part that is taken out. */
   private static final Set<RepairAction.Kind> OF_THE_PART =
       Set.of(
@@ -32,6 +38,7 @@ public record Trial(
 
   public Trial {
     out = Set.copyOf(out);
+    idle = Set.copyOf(idle);
     byRow = Map.copyOf(byRow);
   }
 
@@ -53,7 +60,8 @@ public record Trial(
 
   /** Whether a fault is out with the parts, so that the board is a healthy one without them. */
   public boolean takesAway(Suspect suspect) {
-    return out.contains(suspect.place()) && OF_THE_PART.contains(suspect.repair().kind());
+    return idle.contains(suspect.fault())
+        || out.contains(suspect.place()) && OF_THE_PART.contains(suspect.repair().kind());
   }
 
   /** What a healthy board shows in these, by look, beside what the dictionary says of it. */

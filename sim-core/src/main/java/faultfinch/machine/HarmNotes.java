@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Writes down what the faults do to a board, for {@link Wiring} to carry out. */
 final class HarmNotes implements Harm {
@@ -54,6 +55,19 @@ final class HarmNotes implements Harm {
   HarmNotes(Board board, List<Fault> faults) {
     faults.forEach(f -> f.applyTo(this));
     absent.removeIf(ref -> board.part(ref).isEmpty());
+  }
+
+  /** Whether something is wrong inside a part that is on the board. */
+  boolean inside() {
+    return Stream.of(
+            cells.stream().map(Cell::ref),
+            programmed.stream().map(Programmed::ref),
+            cellDefects.stream().map(CellDefect::ref),
+            defects.keySet().stream(),
+            slow.keySet().stream(),
+            races.keySet().stream())
+        .flatMap(refs -> refs)
+        .anyMatch(ref -> !absent.contains(ref));
   }
 
   @Override

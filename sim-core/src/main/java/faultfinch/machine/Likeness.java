@@ -123,10 +123,7 @@ final class Likeness {
     private final NetSolver solvedWas;
     private final NetSolver solvedIs;
 
-    /** By net of the other wiring the net that its pins were on, or -1 if on several. */
-    private final int[] netWas;
-
-    private final byte[] same;
+    private final SameWiring wiring;
 
     Pair(DriveNotes notes, Circuit is) {
       this.notes = notes;
@@ -134,48 +131,15 @@ final class Likeness {
       this.is = is;
       solvedWas = new NetSolver(was);
       solvedIs = new NetSolver(is);
-      netWas = new int[is.netCount];
-      same = new byte[is.netCount];
-      Arrays.fill(netWas, -2);
-      for (int g = 0; g < is.netOf.length; g++) {
-        int net = is.netOf[g];
-        netWas[net] = netWas[net] == -2 || netWas[net] == was.netOf[g] ? was.netOf[g] : -1;
-      }
+      wiring = new SameWiring(was, is);
     }
 
     boolean alike() {
-      return partsAlike() && orderAlike() && forcedAlike() && pinsAlike() && heldAlike();
-    }
-
-    private boolean partsAlike() {
-      return Arrays.equals(was.alive, is.alive)
-          && Arrays.equals(was.powered, is.powered)
-          && Arrays.equals(was.groundOpen, is.groundOpen)
-          && Arrays.equals(was.caseTenths, is.caseTenths)
-          && Arrays.equals(was.lowMv, is.lowMv)
-          && Arrays.equals(was.lowOhm, is.lowOhm)
-          && Arrays.equals(was.highMv, is.highMv)
-          && Arrays.equals(was.highOhm, is.highOhm)
-          && Arrays.equals(was.collector, is.collector)
-          && Arrays.equals(was.threshold, is.threshold)
-          && Arrays.equals(was.railSwitches, is.railSwitches)
-          && was.harm.absent.equals(is.harm.absent)
-          && was.harm.dead.equals(is.harm.dead)
-          && was.railUp == is.railUp;
-    }
-
-    private boolean orderAlike() {
-      return Arrays.equals(was.nodePart, is.nodePart)
-          && Arrays.equals(was.nodePins, is.nodePins)
-          && Arrays.equals(was.nodeFollows, is.nodeFollows)
-          && Arrays.equals(was.nodeEnables, is.nodeEnables)
-          && Arrays.equals(was.islandFrom, is.islandFrom)
-          && Arrays.equals(was.islandTo, is.islandTo)
-          && Arrays.equals(was.sweepTo, is.sweepTo)
-          && Arrays.equals(was.looped, is.looped)
-          && Arrays.deepEquals(was.followers, is.followers)
-          && Arrays.stream(was.nodeGroup).allMatch(g -> g < 0)
-          && Arrays.stream(is.nodeGroup).allMatch(g -> g < 0);
+      return wiring.partsAlike()
+          && wiring.orderAlike()
+          && forcedAlike()
+          && pinsAlike()
+          && heldAlike();
     }
 
     /** Outputs that are held drove so all the time. */
@@ -224,7 +188,7 @@ final class Likeness {
       Set<Integer> still = new TreeSet<>();
       for (int pin = 0; pin < is.netOf.length; pin++) {
         int net = is.netOf[pin];
-        if (!same(net) && is.source[net] == Circuit.NO_SOURCE) {
+        if (!wiring.same(net) && is.source[net] == Circuit.NO_SOURCE) {
           if (is.groupOf[net] < 0 && is.drivers[net].length == 0 && !pulled(is, net)) {
             still.add(pin);
           } else if (!heldAlike(net)) {
@@ -242,7 +206,7 @@ final class Likeness {
     }
 
     private boolean heldAlike(int net) {
-      int before = netWas[net];
+      int before = wiring.netWas(net);
       if (is.groupOf[net] >= 0 || Arrays.stream(is.loadSwitch[net]).anyMatch(gate -> gate >= 0)) {
         return false;
       }
@@ -286,7 +250,7 @@ final class Likeness {
     private boolean eyedAlike(Pad pad) {
       boolean open = was.harm.elementsOpen.contains(pad.ref());
       return open == is.harm.elementsOpen.contains(pad.ref())
-          && same(is.netOf[is.pin(pad.ref(), pad.pin())]);
+          && wiring.same(is.netOf[is.pin(pad.ref(), pad.pin())]);
     }
 
     private boolean pinAlike(int pin, int net) {
@@ -297,7 +261,7 @@ final class Likeness {
       if (wasTold) {
         return told && ((is.readBits[p] ^ was.readBits[p]) & bit) == 0;
       }
-      if (!told && same(net)) {
+      if (!told && wiring.same(net)) {
         return true;
       }
       // A timer takes how long its net charges, not only what it reads there.
@@ -305,71 +269,10 @@ final class Likeness {
       return !exact && readsAlike(pin, net, told, (is.readBits[p] & bit) != 0);
     }
 
-    /** Whether all that makes the volts of a net is as it was. */
-    private boolean same(int net) {
-      if (same[net] == 0) {
-        same[net] = (byte) (compare(net) ? 1 : 2);
-      }
-      return same[net] == 1;
-    }
-
-    private boolean compare(int net) {
-      int before = netWas[net];
-      if (before < 0 || !alone(before, net)) {
-        return false;
-      }
-      boolean coupled = is.groupOf[net] >= 0;
-      if (coupled != was.groupOf[before] >= 0) {
-        return false;
-      }
-      return !coupled || coupled(was.groups[was.groupOf[before]], is.groups[is.groupOf[net]]);
-    }
-
-    /** The same of a net by itself, whatever is coupled to it. */
-    private boolean alone(int before, int net) {
-      return was.source[before] == is.source[net]
-          && was.sourceMv[before] == is.sourceMv[net]
-          && Arrays.equals(was.drivers[before], is.drivers[net])
-          && Arrays.equals(was.loadMv[before], is.loadMv[net])
-          && Arrays.equals(was.loadOhm[before], is.loadOhm[net])
-          && Arrays.equals(was.loadSwitch[before], is.loadSwitch[net])
-          && was.lsInputs[before] == is.lsInputs[net]
-          && was.deadLs[before] == is.deadLs[net]
-          && (is.source[net] != Circuit.NO_SOURCE
-              || Ramp.farads(was, before) == Ramp.farads(is, net));
-    }
-
-    private boolean coupled(Coupling before, Coupling now) {
-      boolean alike =
-          before.nets().length == now.nets().length
-              && Arrays.equals(before.ohms(), now.ohms())
-              && Arrays.equals(before.diode(), now.diode())
-              && Arrays.equals(before.control(), now.control())
-              && Arrays.stream(now.control()).allMatch(pin -> pin < 0);
-      for (int i = 0; alike && i < now.nets().length; i++) {
-        alike = netWas[now.nets()[i]] == before.nets()[i] && alone(before.nets()[i], now.nets()[i]);
-      }
-      return alike && endsAlike(before.from(), now.from()) && endsAlike(before.to(), now.to());
-    }
-
-    private boolean endsAlike(int[] before, int[] now) {
-      boolean alike = before.length == now.length;
-      for (int e = 0; alike && e < now.length; e++) {
-        if (before[e] >= 0 || now[e] >= 0) {
-          alike = before[e] == now[e];
-        } else {
-          int one = -1 - before[e];
-          int other = -1 - now[e];
-          alike = was.source[one] == is.source[other] && was.sourceMv[one] == is.sourceMv[other];
-        }
-      }
-      return alike;
-    }
-
     /** Whether a pin reads from a net, or is told, what it read from the net it was on. */
     private boolean readsAlike(int pin, int net, boolean told, boolean high) {
       int before = was.netOf[pin];
-      if (netWas[net] < 0 || coupledOrFixed(was, before) || coupledOrFixed(is, net)) {
+      if (wiring.netWas(net) < 0 || coupledOrFixed(was, before) || coupledOrFixed(is, net)) {
         return false;
       }
       Optional<int[]> at = drivers(before, net);

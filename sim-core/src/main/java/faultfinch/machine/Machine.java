@@ -174,6 +174,18 @@ public final class Machine {
   }
 
   /**
+   * Whether this board, just switched on, can do nothing else than another just switched on: of the
+   * wiring nothing differs but what hangs on parts that are out of both.
+   */
+  public boolean wiredAs(Machine other) {
+    return doublesFor(other)
+        && suppliedAs(other)
+        && !circuit.harm.inside()
+        && !other.circuit.harm.inside()
+        && new SameWiring(other.circuit, circuit).wholly();
+  }
+
+  /**
    * Stands where another machine of the same parts stands: what is stored, the processor and what
    * nets hold are the other's; what is driven settles anew on the wiring of this board. Of the two
    * only a plain machine can.

@@ -31,6 +31,9 @@ public final class Screen {
   /** What it says of a picture in which no dot is lit. */
   public static final String DARK = "dark";
 
+  /** What a set says on which nothing is to be seen. */
+  public static final List<String> NOTHING = List.of(NO_PICTURE, DARK);
+
   /** Dots across and down that the set keeps. */
   public static final int WIDTH = 2 * Monitor.WIDTH;
 

@@ -22,7 +22,7 @@ class TrialTest {
   }
 
   private static Belief withU1Out(String seen, Map<Integer, String> run) {
-    Trial trial = new Trial("screen with U1 out", "screen", Set.of("U1"), "normal", run);
+    Trial trial = new Trial("screen with U1 out", "screen", Set.of("U1"), Set.of(), "normal", run);
     Observation observation = Observation.bench(trial.look(), seen);
     return alike().diagnosis().belief(Evidence.of(observation).tried(List.of(trial)));
   }
@@ -47,5 +47,17 @@ class TrialTest {
     // was run.
     double inU1 = 0.55 * 0.99 + 0.45 * notRun;
     assertEquals(notRun / inU1, belief.of("in U3") / belief.of("in U1"), EXACT);
+  }
+
+  @Test
+  void partOut_whatOnlyLeadsToIt_isAsIfItWereOutToo() {
+    int row = alike().dictionary().row("in U1");
+    Map<Integer, String> run = Map.of(row, "dark");
+    Observation works = Observation.bench("screen with U1 out", "normal");
+    Trial idle =
+        new Trial("screen with U1 out", "screen", Set.of("U1"), Set.of("in U2"), "normal", run);
+    Belief belief = alike().diagnosis().belief(Evidence.of(works).tried(List.of(idle)));
+    // As likely before as that of the part itself, and as well explained.
+    assertEquals(belief.of("in U1"), belief.of("in U2"), EXACT);
   }
 }
