@@ -303,6 +303,10 @@ public final class Desk {
     if (canonical(entry, bared.text(), bared.doubt())) {
       return;
     }
+    if (conditions.onlyOut() && tries.isInVain(bared.text()) && !notes.asItCame().isEmpty()) {
+      notes.asItCame().forEach(before -> weigh(piece, before, List.of()));
+      return;
+    }
     Optional<Pieces.Except> except = Pieces.except(bared.text());
     if (except.isPresent()) {
       Optional<String> round = roundBut(except.get());

@@ -91,6 +91,14 @@ final class Notes {
     return seen.stream().anyMatch(o -> o.look().equals(look));
   }
 
+  /** What an owner sees and hears of the board as it came, since the last repair. */
+  List<Observation> asItCame() {
+    return seen.stream()
+        .filter(o -> o.after() == done.size() && LookPlaces.AT_A_GLANCE.contains(o.look()))
+        .filter(o -> o.reach().climate() == Observation.Climate.USUAL)
+        .toList();
+  }
+
   /** Whether it was said that the set stays dark. */
   boolean isDark() {
     return seen.stream()

@@ -53,6 +53,11 @@ final class Tries {
     return true;
   }
 
+  /** Whether words say that all is as it was before something was done. */
+  boolean isInVain(String words) {
+    return deeds.isResult(words) && deeds.result(words) == Deeds.Result.NOTHING;
+  }
+
   /**
    * Whether a piece is something done to a part, or what came of the piece before.
    *

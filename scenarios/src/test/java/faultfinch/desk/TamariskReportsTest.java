@@ -102,6 +102,7 @@ class TamariskReportsTest {
         "it comes alive as soon as I pull the link chip out | U32",
         "with U34 out of its socket it boots       | U34",
         "removing U28 brings the picture back      | U28",
+        "Black screen. With U28 out it is the same | U28",
       })
   void partThatIsOut_mayBeCalledByWhatItIs(String says, String ref) {
     Desk desk = new Desk(board, Lookbook.of(dictionary));
@@ -116,6 +117,19 @@ class TamariskReportsTest {
     Desk desk = new Desk(board, Lookbook.of(dictionary));
     desk.note(Entry.saw(says));
     assertEquals(List.of(), desk.partsOut());
+  }
+
+  /** The board is to be run without it, and to show what it showed with it. */
+  @Test
+  void partOutInVain_isWhatWasSeenBeforeOnceMore() {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw("Black screen, silent, 5 V fine. Pulling U34 makes no difference."));
+    List<String> looks =
+        desk.statements().stream()
+            .filter(s -> s.when().out().equals(List.of("U34")))
+            .map(s -> s instanceof Statement.Kept k ? k.about() : "weighed")
+            .toList();
+    assertEquals(List.of("screen", "listen"), looks);
   }
 
   /** On a dark set nobody reads what is typed. */
