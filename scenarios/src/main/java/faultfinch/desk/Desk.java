@@ -266,6 +266,11 @@ public final class Desk {
       return;
     }
     tries.settle(conditions);
+    if (!conditions.onlyOut() && tries.isInVain(piece)) {
+      // What came of something that is no repair of the list.
+      keep(piece, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, piece, List.of()));
+      return;
+    }
     if (piece.endsWith("?")) {
       keep(piece, new Phrases.Trouble(Statement.Why.UNDECIDED, piece, List.of()));
       return;

@@ -79,7 +79,10 @@ final class LetterSwaps {
         : Phrases.Finding.of(look, text, meant);
   }
 
-  /** Keys that print other letters than theirs, on a board whose letters are right on the set. */
+  /**
+   * Keys that print other letters than theirs, on a board whose letters are right on the set. The
+   * key of the other letter may be dead besides, so that it comes no more often than it should.
+   */
   private List<String> ofKeys(Map<Character, Character> swaps) {
     if (!lookbook.looks().contains(EveryKey.NAME)) {
       return List.of();
@@ -96,7 +99,7 @@ final class LetterSwaps {
                       .allMatch(
                           swap ->
                               typed(is, swap.getKey()) < typed(right, swap.getKey())
-                                  && typed(is, swap.getValue()) > typed(right, swap.getValue()));
+                                  && typed(is, swap.getValue()) > 0);
             })
         .toList();
   }

@@ -178,6 +178,16 @@ final class Turns {
           new Turn(
               "\\b(?:goes|is|starts|pulled) (low|high),? (?:and )?then (?:(?:goes|comes|is|back) )*(?!\\1)(?:low|high|up|down)\\b(?: again)?(?: (?:with)?in (?:a|an|no) [a-z]+| after a [a-z]+)?",
               "is pulsing"),
+          new Turn(
+              "\\b(?:every|each|all(?: the)?) (?:blank|space)s? (?:(?:is|are|gets?|being) )?(?:replaced by|shown as|turned into|comes? out as|turns? into) (?:an? )?([a-z]+?)s?(?= |,|$)",
+              "blanks are shown as $1s"),
+          new Turn(
+              "(?<![a-z])((?-i:[A-Z])) (?:types|gives|prints) (?:a |only a )?(?:blank|space)(?= |,|$)",
+              "$1 prints nothing"),
+          new Turn("\\bgame (?=paddle)", ""),
+          new Turn(
+              "\\b((?:paddle|joystick|stick)(?: \\d)?) (?:is|are) (?:useless|no use|good for nothing)\\b",
+              "$1 does nothing"),
           // What else is black is no dark screen: "a black box behind", "a little black cursor".
           new Turn(
               "\\bblack (?=(?:little |small |thin |thick |narrow |wide |vertical |horizontal )*"
@@ -441,6 +451,9 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          // Keys in a row, of which some have no letter.
+          new Turn("(?<=\\b(?-i:[A-Z]), )the zero\\b", "0"),
+          new Turn("(?<=\\b[0-9A-Z](?:,)? )(?:and )?the star\\b", "and *"),
           // "'Station' comes out as 'Cdadion', 'page' as 'qwe'".
           new Turn("(\"[^\"]{1,20}\") as (?=\"[^\"]{1,20}\")", "$1 comes out as "),
           // What is quoted and missing is not to be read there.
