@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What was noted of a board, and what of it can be weighed. A look made twice is one look. */
 final class Notes {
@@ -36,12 +37,18 @@ final class Notes {
    */
   private record Unsaid(int statement, int first, int actions) {}
 
+  /** From so many looks on it is a report, and not the beginning of one. */
+  private static final int MANY = 3;
+
   Notes(Lookbook complete) {
     this.complete = complete;
   }
 
   List<Statement> statements() {
     List<Statement> all = new ArrayList<>(statements);
+    unsaidSet()
+        .ifPresent(
+            set -> all.add(new Statement.Weighed(set.seen(), Conditions.USUAL, set, List.of())));
     for (Unsaid repair : inVain()) {
       Statement.Tried told = (Statement.Tried) all.get(repair.statement);
       all.set(
@@ -50,6 +57,39 @@ final class Notes {
               told.said(), told.when(), Statement.Came.REPAIR_MISSED, told.parts()));
     }
     return List.copyOf(all);
+  }
+
+  /**
+   * What goes without saying: who tells what is wrong to hear, to type or to load, and has not one
+   * word for the set, sees on it what he should.
+   */
+  private Optional<Observation> unsaidSet() {
+    boolean told =
+        seen.stream().anyMatch(o -> LookPlaces.BESIDE_THE_SET.contains(o.look()) && !isWell(o));
+    boolean spokenOf =
+        Stream.concat(
+                seen.stream().map(Observation::look),
+                statements.stream()
+                    .flatMap(
+                        s -> s instanceof Statement.Kept k ? Stream.of(k.about()) : Stream.empty()))
+            .anyMatch(LookPlaces.OF_THE_SET::contains);
+    if (seen.size() < MANY || !told || spokenOf || !complete.looks().contains(Phrases.SCREEN)) {
+      return Optional.empty();
+    }
+    List<String> all = complete.outcomes(Phrases.SCREEN);
+    Comparison.Normal normal = new Comparison.Normal(all.get(0), all.get(0));
+    List<String> started = all.stream().filter(o -> Comparison.STARTED.holds(o, normal)).toList();
+    Observation.Reach reach =
+        new Observation.Reach(
+            List.of(new Sight(List.of(Phrases.SCREEN), started)), true, Tally.ONCE);
+    return Optional.of(
+        new Observation(
+            Phrases.SCREEN + ", not spoken of",
+            "not a word of the set",
+            Observation.Source.WORDS,
+            Observation.Doubt.HARDLY,
+            reach,
+            0));
   }
 
   Evidence evidence() {
@@ -63,7 +103,10 @@ final class Notes {
       (missed ? vain : made).add(done.get(i));
       before[i + 1] = made.size();
     }
-    List<Observation> then = seen.stream().map(o -> o.afterRepairs(before[o.after()])).toList();
+    List<Observation> then =
+        Stream.concat(
+                seen.stream().map(o -> o.afterRepairs(before[o.after()])), unsaidSet().stream())
+            .toList();
     return new Evidence(then, vain, made, List.of(), hints, histories);
   }
 

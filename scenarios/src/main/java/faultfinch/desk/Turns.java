@@ -451,6 +451,10 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          // One key of all.
+          new Turn(
+              "\\b(?:keyboard|machine|computer) (?:takes|accepts) (?:nothing|no keys?) (?:except|but|apart from|other than)(?: for)? (?:the )?enter\\b(?: key)?",
+              "only enter works"),
           // Keys in a row, of which some have no letter.
           new Turn("(?<=\\b(?-i:[A-Z]), )the zero\\b", "0"),
           new Turn("(?<=\\b[0-9A-Z](?:,)? )(?:and )?the star\\b", "and *"),

@@ -132,6 +132,33 @@ class TamariskReportsTest {
     assertEquals(List.of("screen", "listen"), looks);
   }
 
+  /** The amplifier's input to the port open; a line of the picture's addresses open. */
+  @Test
+  void setThatNobodySpeaksOf_isHardlyOdd() {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw("Loading from tape fails every time. The start tune is right. 5 V fine."));
+    Observation set = desk.evidence().seen().get(3);
+    assertEquals("screen, not spoken of", set.look());
+    assertEquals(Observation.Doubt.HARDLY, set.doubt());
+    assertTrue(shows(set, "R13: open"));
+    assertFalse(shows(set, "U21.VA8: open pin"));
+  }
+
+  /** Who speaks of the set, or has told little yet, leaves nothing unsaid. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Loading from tape fails every time. The start tune is right. 5 V fine. Screen is odd.",
+        "Loading from tape fails every time. The start tune is right. 5 V fine. Keys work.",
+        "Loading from tape fails every time. 5 V fine.",
+        "No clock at pin 37 of the CPU. 5 V fine. Lamp lit. Reset is low.",
+      })
+  void setThatIsSpokenOf_goesNotWithoutSaying(String says) {
+    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    desk.note(Entry.saw(says));
+    assertTrue(desk.evidence().seen().stream().noneMatch(o -> o.look().endsWith("not spoken of")));
+  }
+
   /** On a dark set nobody reads what is typed. */
   @ParameterizedTest
   @CsvSource(
@@ -219,6 +246,7 @@ class TamariskReportsTest {
         // Of the chord one tone of two is lower.
         "the start tune is flat                | listen | X1: off frequency at 970 per mille | U34: defect voice-a-dead",
         "keyboard takes nothing                | typed  | U31.2A3: reads low    | K11: open",
+        "keyboard takes nothing but enter      | typed  | U31.2A3: reads low    | U28: defect timer-dead",
         "the reset cap sits at 4.9 V           | meter  | U36.THR: reads low    | F1: open",
         "all eight columns at 5 V on the meter with no key touched | meter | U31.2A3: reads low | F1: open",
         "outputs on the 138 I could get at (15, 14, 13, 12, 11) stay high | probe | U39.2Y: drives high | K11: open",
