@@ -12,12 +12,6 @@ final class LookPlaces {
   /** What nobody needs to do anything for. */
   static final List<String> AT_A_GLANCE = List.of("screen", "listen", "lamp");
 
-  /** What an owner finds out without looking at the set, or besides. */
-  static final List<String> BESIDE_THE_SET = List.of("listen", "tape", "sticks");
-
-  /** Looks of which who made one has spoken of the set. */
-  static final List<String> OF_THE_SET = List.of("screen", Phrases.TYPED, EveryKey.NAME);
-
   /** What is typed is read off the set. */
   static final List<String> ON_THE_SET = List.of(Phrases.TYPED, EveryKey.NAME);
 

@@ -37,7 +37,7 @@ final class Notes {
    */
   private record Unsaid(int statement, int first, int actions) {}
 
-  /** From so many looks on it is a report, and not the beginning of one. */
+  /** From so many looks on it is a report. */
   private static final int MANY = 3;
 
   Notes(Lookbook complete) {
@@ -46,9 +46,9 @@ final class Notes {
 
   List<Statement> statements() {
     List<Statement> all = new ArrayList<>(statements);
-    unsaidSet()
-        .ifPresent(
-            set -> all.add(new Statement.Weighed(set.seen(), Conditions.USUAL, set, List.of())));
+    for (Observation set : unspoken().stream().toList()) {
+      all.add(new Statement.Weighed(set.seen(), Conditions.USUAL, set, List.of()));
+    }
     for (Unsaid repair : inVain()) {
       Statement.Tried told = (Statement.Tried) all.get(repair.statement);
       all.set(
@@ -59,37 +59,9 @@ final class Notes {
     return List.copyOf(all);
   }
 
-  /**
-   * What goes without saying: who tells what is wrong to hear, to type or to load, and has not one
-   * word for the set, sees on it what he should.
-   */
-  private Optional<Observation> unsaidSet() {
-    boolean told =
-        seen.stream().anyMatch(o -> LookPlaces.BESIDE_THE_SET.contains(o.look()) && !isWell(o));
-    boolean spokenOf =
-        Stream.concat(
-                seen.stream().map(Observation::look),
-                statements.stream()
-                    .flatMap(
-                        s -> s instanceof Statement.Kept k ? Stream.of(k.about()) : Stream.empty()))
-            .anyMatch(LookPlaces.OF_THE_SET::contains);
-    if (seen.size() < MANY || !told || spokenOf || !complete.looks().contains(Phrases.SCREEN)) {
-      return Optional.empty();
-    }
-    List<String> all = complete.outcomes(Phrases.SCREEN);
-    Comparison.Normal normal = new Comparison.Normal(all.get(0), all.get(0));
-    List<String> started = all.stream().filter(o -> Comparison.STARTED.holds(o, normal)).toList();
-    Observation.Reach reach =
-        new Observation.Reach(
-            List.of(new Sight(List.of(Phrases.SCREEN), started)), true, Tally.ONCE);
-    return Optional.of(
-        new Observation(
-            Phrases.SCREEN + ", not spoken of",
-            "not a word of the set",
-            Observation.Source.WORDS,
-            Observation.Doubt.HARDLY,
-            reach,
-            0));
+  /** What goes without saying, once it is a report and not the beginning of one. */
+  private Optional<Observation> unspoken() {
+    return seen.size() < MANY ? Optional.empty() : UnspokenSet.of(complete, seen, statements);
   }
 
   Evidence evidence() {
@@ -104,8 +76,7 @@ final class Notes {
       before[i + 1] = made.size();
     }
     List<Observation> then =
-        Stream.concat(
-                seen.stream().map(o -> o.afterRepairs(before[o.after()])), unsaidSet().stream())
+        Stream.concat(seen.stream().map(o -> o.afterRepairs(before[o.after()])), unspoken().stream())
             .toList();
     return new Evidence(then, vain, made, List.of(), hints, histories);
   }
