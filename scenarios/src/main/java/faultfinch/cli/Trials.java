@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import faultfinch.bench.Look;
 import faultfinch.bench.Survey;
+import faultfinch.board.Board;
 import faultfinch.board.Net;
 import faultfinch.board.Pad;
 import faultfinch.board.Supply;
@@ -84,7 +85,7 @@ final class Trials {
       }
     }
     double rest = belief.faults().stream().mapToDouble(Share::belief).sum() * SHARE;
-    for (Share share : trials.inTheirOrder(belief.faults())) {
+    for (Share share : inTheirOrder(belief.faults(), out, known.board())) {
       int row = dictionary.row(share.what());
       if (faults.size() <= MOST && rest > 0 && !trials.takesAway(share.what())) {
         faults.putIfAbsent(row, List.of(FaultKinds.parse(share.what(), known.board())));
@@ -137,9 +138,9 @@ final class Trials {
   }
 
   /** The likeliest first; without the parts most is otherwise for what is on their lines. */
-  private List<Share> inTheirOrder(List<Share> shares) {
-    Map<Pad, Net> nets = known.board().netOfPad();
-    Supply supply = known.board().supply();
+  static List<Share> inTheirOrder(List<Share> shares, List<String> out, Board board) {
+    Map<Pad, Net> nets = board.netOfPad();
+    Supply supply = board.supply();
     Set<Net> lines = new LinkedHashSet<>();
     nets.forEach(
         (pad, net) -> {

@@ -76,7 +76,8 @@ final class Notes {
       before[i + 1] = made.size();
     }
     List<Observation> then =
-        Stream.concat(seen.stream().map(o -> o.afterRepairs(before[o.after()])), unspoken().stream())
+        Stream.concat(
+                seen.stream().map(o -> o.afterRepairs(before[o.after()])), unspoken().stream())
             .toList();
     return new Evidence(then, vain, made, List.of(), hints, histories);
   }

@@ -23,6 +23,10 @@ class BackwardsTest {
         "U27 low, its output too; U27 low, U27 output too",
         "U30 low, pin 6 of that chip high; U30 low, U30 pin 6 high",
         "U1 hot but pin 7 pulses; U1 hot but U1 pin 7 pulses",
+        "U34 out, pin 14 of that socket dead; U34 out, U34 pin 14 dead",
+        "outputs on the 74LS138 I can reach (15, 14 and 13) high; U44.15 and U44.14 and U44.13 high",
+        // What stands beside the part that was spoken of is not that part.
+        "U1 low, the gate in front of it has its input high; U1 low, the gate in front of it has its input high",
         // Of other parts, with a unit behind it, or no pin of the part.
         "pin 4 of the memories pulses; pin 4 of the memories pulses",
         "U30 between 1 and 2 V; U30 between 1 and 2 V",

@@ -206,6 +206,8 @@ class TamariskReportsTest {
         "cold spray on U9 brings it back",
         "A3 and A4 shorted together",
         "supply gets hot",
+        "no good",
+        "One can type blind: the list comes",
         "swapped U32"
       })
   void report_thatIsNoLook_isKept(String says) {
@@ -254,6 +256,11 @@ class TamariskReportsTest {
         "bench ROM ten times zero              | bench  | K11: open             | U9: dead",
         "black text on cream                   | screen | U26.INV: drives high  | U26: dead",
         "U25.DOT carries a healthy signal      | probe  | K11: open             | U25.DOT: drives low",
+        "S types R                             | every  | U30.A: reads high     | K11: open",
+        "every blank replaced by a backquote   | screen | U20.A7: open pin      | U9: dead",
+        "M, N, O, P, the zero and the star do nothing | every | track K69.2-K44.2 and R21.1-R20.1: bridge | K11: open",
+        // It is high once the board was switched on, on every board that starts.
+        "reset goes high as it should          | probe  | K11: open             | U36.OUT: open pin",
         "it starts, second line is odd         | screen | U2: mis-programmed at 049E as 27 | U9: dead",
         "drive did not answer                  | typed  | F2: open              | K11: open",
         "5 V fine                              | meter  | U27.1Y: open pin      | VR2: dead",

@@ -19,6 +19,8 @@ class TurnsTest {
         "with the power off, 3 ohms across C1 | 3 ohms across C1",
         "switched off, nothing more  | switched off, nothing more",
         "flatter than on my other board | flatter than usual",
+        "'A' comes out as 'C', \"page\" as \"qwe\" | 'A' comes out as 'C', typed reads 'qwe'",
+        "\"Works\" is missing         | the word Works is missing",
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
       })
   void whole_figureWithAComma_hasAPoint(String typed, String whole) {
