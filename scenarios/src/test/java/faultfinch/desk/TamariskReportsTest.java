@@ -25,11 +25,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TamariskReportsTest {
   private static Board board;
   private static FaultDictionary dictionary;
+  private static Lookbook lookbook;
 
   @BeforeAll
   static void read() {
     board = BoardReader.shipped("tamarisk");
     dictionary = ShippedDictionaries.of(board).orElseThrow();
+    lookbook = Lookbook.of(dictionary);
   }
 
   private static boolean shows(Observation said, String fault) {
@@ -54,7 +56,7 @@ class TamariskReportsTest {
         "MD3 is always low. All MD lines make pulses."
       })
   void oneLine_thatIsNotAsAllAre_isNoneOfThem(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     Observation all =
         desk.evidence().seen().stream()
@@ -82,7 +84,7 @@ class TamariskReportsTest {
         "removed U4 and U5 and fitted new ones | REPAIR_MISSED"
       })
   void whatWasTried_cameTo(String says, Statement.Came came) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(
         List.of(came),
@@ -105,7 +107,7 @@ class TamariskReportsTest {
         "Black screen. With U28 out it is the same | U28",
       })
   void partThatIsOut_mayBeCalledByWhatItIs(String says, String ref) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(List.of(List.of(ref)), desk.partsOut());
   }
@@ -114,7 +116,7 @@ class TamariskReportsTest {
   @ParameterizedTest
   @ValueSource(strings = {"with the sound chip swapped it boots", "with the drive out it boots"})
   void whatIsNoPartTakenOut_isNone(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(List.of(), desk.partsOut());
   }
@@ -122,7 +124,7 @@ class TamariskReportsTest {
   /** The board is to be run without it, and to show what it showed with it. */
   @Test
   void partOutInVain_isWhatWasSeenBeforeOnceMore() {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw("Black screen, silent, 5 V fine. Pulling U34 makes no difference."));
     List<String> looks =
         desk.statements().stream()
@@ -135,7 +137,7 @@ class TamariskReportsTest {
   /** The amplifier's input to the port open; a line of the picture's addresses open. */
   @Test
   void setThatNobodySpeaksOf_isHardlyOdd() {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw("Loading from tape fails every time. The start tune is right. 5 V fine."));
     Observation set = desk.evidence().seen().get(3);
     assertEquals("screen, not spoken of", set.look());
@@ -154,7 +156,7 @@ class TamariskReportsTest {
         "No clock at pin 37 of the CPU. 5 V fine. Lamp lit. Reset is low.",
       })
   void setThatIsSpokenOf_goesNotWithoutSaying(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertTrue(desk.evidence().seen().stream().noneMatch(o -> o.look().endsWith("not spoken of")));
   }
@@ -169,7 +171,7 @@ class TamariskReportsTest {
         "Black screen, keyboard is dead               | false",
       })
   void keysThatWork_onADarkSet_areNotWeighed(String says, boolean blind) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(
         blind,
@@ -183,7 +185,7 @@ class TamariskReportsTest {
    */
   @Test
   void keysThatWork_onAnOddSet_workAsWellAsItCanBeRead() {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw("takes keys, even lists the disc"));
     Observation works = desk.evidence().seen().get(0);
     assertTrue(shows(works, "U18.2A: open leg"));
@@ -195,7 +197,7 @@ class TamariskReportsTest {
   @ParameterizedTest
   @CsvSource({"CPU is warm, HARDLY", "CPU is very hot, SURE", "U44 is warm, SURE"})
   void part_thatIsUsuallyWarm_calledWarm_hardlyCounts(String says, Observation.Doubt doubt) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(List.of(doubt), desk.evidence().seen().stream().map(o -> o.doubt()).toList());
   }
@@ -211,7 +213,7 @@ class TamariskReportsTest {
         "swapped U32"
       })
   void report_thatIsNoLook_isKept(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertEquals(List.of(), desk.evidence().seen());
     assertEquals(1, desk.statements().size());
@@ -383,7 +385,7 @@ class TamariskReportsTest {
       })
   void report_ofAFault_coversWhatThatFaultShows(
       String says, String look, String fault, String other) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     List<Observation> seen = desk.evidence().seen();
     assertEquals(1, seen.size(), () -> desk.statements().toString());
@@ -402,7 +404,7 @@ class TamariskReportsTest {
         "fifth from the left of the blue letters is different"
       })
   void placeInARowOfSomethingElse_isNoLineOfMemory(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertTrue(
         desk.evidence().seen().stream().noneMatch(o -> shows(o, "U7.Q: drives low")),
@@ -416,7 +418,7 @@ class TamariskReportsTest {
     "G4 at U25 pin 5 has no valid level, U24.D4: open contact"
   })
   void levelOfOneLine_betweenHighAndLow_isWhatItsFaultShows(String says, String fault) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     Observation line = desk.evidence().seen().get(0);
     assertTrue(shows(line, fault), () -> desk.statements().toString());
@@ -431,7 +433,7 @@ class TamariskReportsTest {
         "new U37 fitted, pin 8 of it still high all the time"
       })
   void measuredBesideADeed_isNotedToo(String says) {
-    Desk desk = new Desk(board, Lookbook.of(dictionary));
+    Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     List<Statement> all = desk.statements();
     assertEquals(1, all.stream().filter(s -> s instanceof Statement.Tried).count(), all::toString);
