@@ -152,7 +152,7 @@ final class Noted {
   /** The same and one thing more, and how many statements there were before that. */
   int before(JobFile job, Entry more) {
     add(job);
-    int before = desk.statements().size();
+    int before = desk.noted();
     say(d -> d.note(more));
     return before;
   }

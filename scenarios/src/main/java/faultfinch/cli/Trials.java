@@ -21,6 +21,7 @@ import faultfinch.machine.Machine;
 import faultfinch.machine.Setup;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -149,11 +150,12 @@ final class Trials {
             lines.add(net);
           }
         });
+    Map<Share, Double> counts = new HashMap<>();
+    for (Share share : shares) {
+      counts.put(share, share.belief() * (isOn(lines, nets, share.what()) ? ON_THEIR_LINES : 1));
+    }
     return shares.stream()
-        .sorted(
-            Comparator.comparingDouble(
-                (Share share) ->
-                    -share.belief() * (isOn(lines, nets, share.what()) ? ON_THEIR_LINES : 1)))
+        .sorted(Comparator.comparingDouble((Share share) -> -counts.get(share)))
         .toList();
   }
 

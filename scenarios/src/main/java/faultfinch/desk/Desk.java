@@ -204,6 +204,12 @@ public final class Desk {
     return notes.statements();
   }
 
+  /** How many of them were noted; behind those stands what goes without saying. */
+  public int noted() {
+    tries.settle(conditions);
+    return notes.noted();
+  }
+
   /** What of it can be weighed. */
   public Evidence evidence() {
     tries.settle(conditions);
@@ -266,7 +272,7 @@ public final class Desk {
       return;
     }
     tries.settle(conditions);
-    if (!conditions.onlyOut() && tries.isInVain(piece)) {
+    if (conditions.complete() && tries.isInVain(piece)) {
       // What came of something that is no repair of the list.
       keep(piece, new Phrases.Trouble(Statement.Why.NOT_UNDERSTOOD, piece, List.of()));
       return;
@@ -281,8 +287,8 @@ public final class Desk {
       keep(piece, new Phrases.Trouble(Statement.Why.OF_A_GOOD_BOARD, piece, List.of()));
       return;
     }
-    String bare = piece.toLowerCase(Locale.ROOT).replace(":", "");
-    if (Vocabulary.in(bare, vocabulary.words("aside")).isPresent()) {
+    String words = piece.toLowerCase(Locale.ROOT).replace(":", "");
+    if (Vocabulary.in(words, vocabulary.words("aside")).isPresent()) {
       keep(piece, new Phrases.Trouble(Statement.Why.OTHER_CONDITIONS, piece, List.of()));
       return;
     }

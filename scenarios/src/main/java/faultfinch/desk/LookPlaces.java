@@ -8,13 +8,13 @@ import java.util.Optional;
 
 /** Which looks of a kind are meant by a place in words. */
 final class LookPlaces {
-  /** Looks at the whole board. */
   /** What nobody needs to do anything for. */
   static final List<String> AT_A_GLANCE = List.of("screen", "listen", "lamp");
 
   /** What is typed is read off the set. */
   static final List<String> ON_THE_SET = List.of(Phrases.TYPED, EveryKey.NAME);
 
+  /** Looks at the whole board. */
   static final List<String> OWNERS =
       List.of("screen", "listen", "lamp", "typed", "bench", "current");
 

@@ -44,6 +44,11 @@ final class Notes {
     this.complete = complete;
   }
 
+  /** How many statements there are, what goes without saying left out. */
+  int noted() {
+    return statements.size();
+  }
+
   List<Statement> statements() {
     List<Statement> all = new ArrayList<>(statements);
     for (Observation set : unspoken().stream().toList()) {
@@ -114,10 +119,10 @@ final class Notes {
         .toList();
   }
 
-  /** Whether it was said that the set stays dark. */
+  /** Whether it was said that the set stays dark, since the last repair. */
   boolean isDark() {
     return seen.stream()
-        .filter(o -> o.look().equals(Phrases.SCREEN))
+        .filter(o -> o.after() == done.size() && o.look().equals(Phrases.SCREEN))
         .flatMap(o -> o.reach().sights().stream())
         .anyMatch(sight -> Screen.NOTHING.containsAll(sight.outcomes()));
   }

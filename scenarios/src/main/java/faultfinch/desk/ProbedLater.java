@@ -22,9 +22,10 @@ final class ProbedLater {
   /** Volts below which a meter shows what a probe calls low; above twice as many it is high. */
   private static final double LOW_BELOW = 0.9;
 
-  /** Volts of a line that does not leave its level: no output of a board gives more, or less. */
+  /** A line that stays low reads so many volts at most: one that also pulses reads more. */
   private static final double RESTS_LOW = 0.3;
 
+  /** One that stays high reads so many at least. */
   private static final double RESTS_HIGH = 3.3;
 
   private final Places places;

@@ -464,7 +464,7 @@ final class Turns {
           new Turn("\"([^\"]{1,20})\" (?=(?:is|are) (?:missing|gone|not there))", "the word $1 "),
           // A logic chip by the end of its number.
           new Turn(
-              "\\b(the|a|new|another) (?=(?:125|138|139|153|157|244|245|257|259|273|374|393)\\b(?! ?(?:bytes?|pages?|of|in|m?v|m?a|[km]?hz|k?ohms?)\\b)(?![.:]\\d))",
+              "\\b(the|a|new|another) (?=(?:125|138|139|153|157|244|245|257|259|273|374|393)\\b(?! ?(?:bytes?|pages?|of|in|m?v|m?a|[km]?hz|k?ohms?|deg|degrees?)\\b)(?![.:]\\d))",
               "$1 74LS"),
           // What a good board is held against is not what was seen.
           new Turn(

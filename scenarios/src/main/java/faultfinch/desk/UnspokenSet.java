@@ -50,7 +50,9 @@ final class UnspokenSet {
     return !o.reach().sights().get(0).outcomes().contains(good);
   }
 
+  /** Also of a board that stood otherwise: "screen with U34 out". */
   private static boolean isOfIt(String look) {
-    return look.equals(Phrases.SCREEN) || LookPlaces.ON_THE_SET.contains(look);
+    return look.startsWith(Phrases.SCREEN)
+        || LookPlaces.ON_THE_SET.stream().anyMatch(look::startsWith);
   }
 }

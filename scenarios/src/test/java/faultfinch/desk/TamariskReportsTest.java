@@ -11,6 +11,7 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.ShippedDictionaries;
 import faultfinch.diagnosis.Sight;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -142,6 +143,8 @@ class TamariskReportsTest {
     Observation set = desk.evidence().seen().get(3);
     assertEquals("screen, not spoken of", set.look());
     assertEquals(Observation.Doubt.HARDLY, set.doubt());
+    assertEquals(3, desk.noted());
+    assertEquals(4, desk.statements().size());
     assertTrue(shows(set, "R13: open"));
     assertFalse(shows(set, "U21.VA8: open pin"));
   }
@@ -153,12 +156,24 @@ class TamariskReportsTest {
         "Loading from tape fails every time. The start tune is right. 5 V fine. Screen is odd.",
         "Loading from tape fails every time. The start tune is right. 5 V fine. Keys work.",
         "Loading from tape fails every time. 5 V fine.",
+        "Loading from tape fails every time. The start tune is right. 5 V fine. With U34 out the screen is fine.",
         "No clock at pin 37 of the CPU. 5 V fine. Lamp lit. Reset is low.",
       })
   void setThatIsSpokenOf_goesNotWithoutSaying(String says) {
     Desk desk = new Desk(board, lookbook);
     desk.note(Entry.saw(says));
     assertTrue(desk.evidence().seen().stream().noneMatch(o -> o.look().endsWith("not spoken of")));
+  }
+
+  /** Also once the board was run so, and the look is one of its own. */
+  @Test
+  void setSeenWithAPartOut_isSpokenOf() {
+    Desk desk = new Desk(board, lookbook, Map.of(List.of("U34"), lookbook));
+    desk.note(Entry.saw("Loading from tape fails every time. The start tune is right. 5 V fine."));
+    desk.note(Entry.saw("With U34 out the screen is fine."));
+    assertEquals(
+        List.of("tape", "listen", "meter rail", "screen with U34 out"),
+        desk.evidence().seen().stream().map(Observation::look).toList());
   }
 
   /** On a dark set nobody reads what is typed. */
@@ -169,6 +184,7 @@ class TamariskReportsTest {
         "Black screen, chord is right, keyboard works | true",
         "Colours are wrong, keyboard works            | false",
         "Black screen, keyboard is dead               | false",
+        "Black screen. Exchanged U1. Keyboard works   | false",
       })
   void keysThatWork_onADarkSet_areNotWeighed(String says, boolean blind) {
     Desk desk = new Desk(board, lookbook);
@@ -255,6 +271,8 @@ class TamariskReportsTest {
         "all eight columns at 5 V on the meter with no key touched | meter | U31.2A3: reads low | F1: open",
         "outputs on the 138 I could get at (15, 14, 13, 12, 11) stay high | probe | U39.2Y: drives high | K11: open",
         "bench ROM ten stations all zero       | bench  | K11: open             | U9: dead",
+        // A line called 0 is not well.
+        "bench ROM: station 2 bad, line 0      | bench  | U37.5A: reads low     | K11: open",
         "bench ROM ten times zero              | bench  | K11: open             | U9: dead",
         "black text on cream                   | screen | U26.INV: drives high  | U26: dead",
         "U25.DOT carries a healthy signal      | probe  | K11: open             | U25.DOT: drives low",
