@@ -49,7 +49,12 @@ final class Showing {
 
   /** What the machine itself told when it was switched off. */
   private record End(
-      long nanoseconds, double hertz, boolean locked, Map<String, Long> milestones, Glass glass) {}
+      long nanoseconds,
+      boolean works,
+      double hertz,
+      boolean locked,
+      Map<String, Long> milestones,
+      Glass glass) {}
 
   /** What was seen as the board was switched off. */
   private record Seen(End end, Optional<Screen> screen) {}
@@ -138,10 +143,18 @@ final class Showing {
     Optional<String> display = m.board().firstOf(PartCatalog.CHAR_DISPLAY).map(PlacedPart::ref);
     return new End(
         m.nanoseconds(),
+        m.board().firstOf(PartCatalog.M6502).map(PlacedPart::ref).filter(m::works).isPresent(),
         m.processorHertz(),
         m.locked(),
         m.milestones(),
         display.map(ref -> glass(m, ref)).orElse(Glass.DARK));
+  }
+
+  private String clock() {
+    if (end.hertz() > 0) {
+      return words.say("run.clock", hertz());
+    }
+    return words.say(end.works() ? "run.no-clock" : "run.no-processor");
   }
 
   private static Glass glass(Machine m, String ref) {
@@ -205,7 +218,7 @@ final class Showing {
       lines.add(words.say("run.display-at-end", end.glass().says(font)));
     }
     screen.ifPresent(s -> lines.add(words.say("run.set-at-end", s.says())));
-    lines.add(end.hertz() > 0 ? words.say("run.clock", hertz()) : words.say("run.no-clock"));
+    lines.add(clock());
     if (end.locked()) {
       lines.add(words.say("run.locked"));
     }

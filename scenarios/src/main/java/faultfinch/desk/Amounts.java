@@ -44,6 +44,7 @@ final class Amounts {
       Pattern.compile("(?:(under|over) )?" + FIGURE + "(?: (k|ohms))?(?: to " + FIGURE + ")? (.+)");
   private static final double LOW_BELOW = 0.5;
   private static final double FINE_BELOW = 2;
+  private static final int QUARTERS = 4;
   private static final double HIGH_FROM = 2.9;
   private static final double HIGH_BELOW = 4.6;
   private static final double SUPPLY = 5;
@@ -133,7 +134,10 @@ final class Amounts {
     double value = value(single.group(1), single.group(2));
     String before = text.substring(0, single.start()).strip();
     if (ends(before, "under")) {
-      return Optional.of(new Amount(kind, Double.NEGATIVE_INFINITY, value, single.group()));
+      // Who says of a rail that it is below 4.7 V has not found next to nothing.
+      boolean rail = kind.equals("meter") && value >= HIGH_FROM;
+      double from = rail ? value / QUARTERS : Double.NEGATIVE_INFINITY;
+      return Optional.of(new Amount(kind, from, value, single.group()));
     }
     if (ends(before, "over")) {
       return Optional.of(new Amount(kind, value, Double.POSITIVE_INFINITY, single.group()));

@@ -158,8 +158,9 @@ final class BenchWords {
               well
                   ? stations.stream()
                       .allMatch(s -> StationWords.differing(outcome, s).filter(d -> !d).isPresent())
-                  : stations.stream()
-                      .anyMatch(s -> StationWords.differing(outcome, s).orElse(false)));
+                  : spoilt(outcome).isPresent()
+                      || stations.stream()
+                          .anyMatch(s -> StationWords.differing(outcome, s).orElse(false)));
       if (ill && only) {
         said.add(o -> StationWords.isAsUsualBut(stations, o, lookbook.outcomes(LOOK).get(0)));
       }
@@ -169,6 +170,7 @@ final class BenchWords {
       said.add(
           outcome ->
               stations(outcome)
+                  .or(() -> spoilt(outcome))
                   .filter(s -> bits.stream().allMatch(line -> s.hasGap(line) != well))
                   .filter(s -> well || !only || gaps(s) == bits.size())
                   .isPresent());
@@ -298,6 +300,10 @@ final class BenchWords {
   private Optional<Stations> stations(String round) {
     String healthy = lookbook.outcomes(LOOK).get(0);
     return rounds.computeIfAbsent(round, r -> Stations.of(r, healthy));
+  }
+
+  private Optional<Stations> spoilt(String outcome) {
+    return Stations.spoilt(outcome, lookbook.outcomes(LOOK).get(0));
   }
 
   private boolean allows(String outcome, List<Bytes> pairs) {

@@ -27,6 +27,9 @@ record Stations(int gaps, int low, int high) {
           "(?i)station (\\d\\d) wrote ([0-9a-f]{2}), read ([0-9a-f]{2}) at page[ ;]*[0-9a-f]{2}:"
               + " \\d{3} of \\d{3} differ\\.? +(\\S{8})(?=[; ]|$)");
 
+  /** What a round begins with, as far as one row of the picture goes. */
+  private static final Pattern SENTENCE = Pattern.compile("^Station .*? at page(?= )");
+
   /** One station: what it wrote and read, and its ribbon. */
   private record Station(int wrote, int read, String ribbon) {
     static Station of(MatchResult m) {
@@ -61,6 +64,33 @@ record Stations(int gaps, int low, int high) {
       }
     }
     return Optional.of(new Stations(gaps | low | high, low, high));
+  }
+
+  /**
+   * The lines of a round that cannot be read for being written into bad memory: those in which the
+   * letters of its first sentence are others than a healthy board's. A set that shows it so for a
+   * reason of its own is not told from that.
+   */
+  static Optional<Stations> spoilt(String round, String healthy) {
+    Matcher m = SENTENCE.matcher(healthy);
+    if (!m.find() || round.length() < m.end()) {
+      return Optional.empty();
+    }
+    int low = 0;
+    int high = 0;
+    for (int i = 0; i < m.end(); i++) {
+      char right = healthy.charAt(i);
+      char shown = round.charAt(i);
+      // What memory holds of a figure may be another figure.
+      if (Character.isLetter(right) && Character.isLowerCase(right) && shown != ' ') {
+        low |= right & ~shown;
+        high |= shown & ~right;
+      }
+    }
+    int lines = low | high;
+    return Integer.bitCount(lines) == 1
+        ? Optional.of(new Stations(lines, low, high))
+        : Optional.empty();
   }
 
   /** Whether a byte written and read so, wherever, goes with these lines. */

@@ -31,6 +31,8 @@ final class StickWords {
       Pattern.compile(
           "\\b(?:reads?|shows?|gives?|prints?|says?) (?:only )?([UDLRF](?:(?:,? and |, | |\\+)[UDLRF])*)(?=[ ,.]|$)");
 
+  private static final Pattern BESIDES = Pattern.compile("(?i)\\b(?:too|also|as well|besides)\\b");
+
   /** Of five ways of a stick, fewer than "the others". */
   private static final int FEW = 2;
 
@@ -162,15 +164,28 @@ final class StickWords {
     return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 
-  /** A stick of which just these ways do not come; failing that, these and others. */
+  /**
+   * A stick of which just these ways do not come; failing that, these and others. Where more is
+   * dead, "too", the word for it may be beyond typing: then they were tried in another way.
+   */
   private Optional<Phrases.Finding> lacking(String text, Set<String> sticks, Set<String> ways) {
-    return of(text, sticks, (s, pair) -> pair.pushed.lacks(s, pair.healthy).equals(ways))
+    List<String> meant = new ArrayList<>();
+    of(text, sticks, (s, pair) -> pair.pushed.lacks(s, pair.healthy).equals(ways))
         .or(
             () ->
-                of(
-                    text,
-                    sticks,
-                    (s, pair) -> pair.pushed.lacks(s, pair.healthy).containsAll(ways)));
+                of(text, sticks, (s, pair) -> pair.pushed.lacks(s, pair.healthy).containsAll(ways)))
+        .ifPresent(finding -> meant.addAll(finding.sights().get(0).outcomes()));
+    PushedSticks healthy = healthy();
+    boolean besides = !meant.isEmpty() && BESIDES.matcher(text).find();
+    outcomes()
+        .forEach(
+            (outcome, pushed) -> {
+              boolean untold = pushed.told().isEmpty() && pushed.title().equals(healthy.title());
+              if (besides && untold) {
+                meant.add(outcome);
+              }
+            });
+    return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 
   /** Of some ways it is said that they fail, and these are the others. */

@@ -41,6 +41,74 @@ final class Turns {
 
   private static final List<Turn> ALL =
       List.of(
+          new Turn(
+              "^(?:and |but )?(?:i )?(?:plugged|put|fitted|stuck) (?:in )?(?:the |a |my )?bench rom\\b.*\\b(?:wakes up|woke up|comes to life|came to life|runs|ran|starts|started|works|gets on|got on|gets going|does its tests)\\b.*$",
+              "bench ROM runs"),
+          // What a lamp of the keyboard does is not what the drive's does.
+          new Turn("^.*\\bcaps(?:[- ]?lock)? (?:lamp|led|light)\\b.*$", ""),
+          // Seen elsewhere, and so no look at this board.
+          new Turn(
+              "^(?:the )?(?:monitor|tv|set|screen|display|drive|recorder|brick|cable|lead)(?: and (?:the )?(?:monitor|cable|lead|drive|plug))?"
+                  + "(?: (?:is|are|was|were|works?|worked|tested|checked|proved|runs?|good|fine|ok|okay|well))*,?"
+                  + " (?:with|on|at|in|from) (?:another|a different|my other|the other|a second|a good|my own|the neighbour's) (?:computer|machine|board|one|set)\\b.*$",
+              ""),
+          // A connector by what goes into it.
+          new Turn(
+              "(?<=\\b(?:pin|leg) \\d{1,2} (?:of|on|at) the )(?:disc |disk )?drive (?:connector|socket|plug|port)\\b",
+              "disc drive"),
+          new Turn(
+              "(?<=\\b(?:pin|leg) \\d{1,2} (?:of|on|at) the )(monitor|side port|expansion) (?:connector|socket|plug)\\b",
+              "$1"),
+          // Warm and cold alike is no finger on anything.
+          new Turn(
+              "\\b(?:whether |both )?(?:when |in the |if )?(?:cold (?:and|or|as well as) (?:warm|hot)|(?:warm|hot) (?:and|or|as well as) cold)\\b",
+              ""),
+          // What lies between two pins is on neither.
+          new Turn("^.*\\b(?:difference|drop) (?:between|across|over|from)\\b.*$", ""),
+          // "VR2 out far too low" is no part that is out.
+          new Turn(
+              "(?-i:\\b(VR\\d+)) out(?= (?:is |at |reads |gives |only |just |far |much |way |very |well )*(?:too |low|high|\\d|nothing|zero|dead|under|below|about))",
+              "$1 output"),
+          new Turn(
+              "(?-i:\\b(VR\\d+)) (?:puts out|gives|delivers|produces|supplies|makes)(?: out)? (?:nothing|no volts?|no voltage|zero)(?: volts?| at all)*(?= |$|,)",
+              "$1 output 0 V"),
+          new Turn(
+              "\\b(?:on|at) (?:the )?(in|out)put (?:legs?|pins?|sides?) of (?-i:(VR\\d+)) and (?-i:(VR\\d+)):? (?:(?:i|we) (?:measure|get|find|read|see) |there is )?(?:nothing|no volts?|zero)(?: volts?)?(?= |$|,)",
+              "$2 $1put 0 V and $3 $1put 0 V"),
+          // A rail by its name, and what it reads at a part: "5 V at U1 measures under 4.75 V".
+          new Turn(
+              "\\b(?:5|12) ?v(?:olts?)? (at|on) ([^,;]{2,30}?) (?:measures?|is|reads|comes to|sits at|stands at)(?: only| just| well| far| clearly| a bit| about| around)* (?=(?:under |below |less than |over |above )?\\d+(?:\\.\\d+)? ?v\\b)",
+              "rail $1 $2 is "),
+          new Turn("\\b(?:an?|one) v(?:olt)? or (?:so|two|thereabouts)\\b", "1 V"),
+          new Turn(
+              "^(?:it )?(?:came|comes|was sent|sent|was brought|brought) in (?:as |with )", ""),
+          new Turn(
+              "\\bnot even (?:the |a )?((?:drive )?(?:lamp|led|light))(?: for an instant| for a moment| for a second| once| briefly)?(?: (?:when|at|after) [^,;]*)?(?=$|,)",
+              "$1 dark"),
+          // Who writes what stands there while it starts calls it by many names.
+          new Turn(
+              "\\b(?:start(?:-? ?up)?|welcome|opening|sign-on|boot|usual|greeting) (?:message|text|greeting|words|lines?)\\b",
+              "banner"),
+          new Turn(
+              "\\b(?:nothing (?:i|you|one) types? (?:appears|shows(?: up)?|comes up|is seen)|(?:what|whatever|anything) (?:i|you|one) types? (?:does not|doesn't|never|will not|won't) (?:show(?: up)?|appears?|come up|come out|shows)|no letters? (?:come|comes|appear|appears|shows?)(?: up| when (?:i|you) type)?)\\b",
+              "typed letters do not appear"),
+          new Turn("\\b(?:screen|picture|set|monitor) syncs\\b", "picture in sync"),
+          new Turn("\\bsyncs? (?:good|fine|ok|right|there)\\b", "picture in sync"),
+          new Turn("\\b(?:without|with no) (?:any )?effect\\b", "have no effect"),
+          new Turn(
+              "^none of the (?:[a-z]+ )?(outputs|inputs|pins|lines|selects) (of|at|on) ((?-i:[A-Z]+\\d+)) (?:does anything|do anything|moves?|pulses?|is active|are active|is alive|shows? anything|toggles?)\\b",
+              "all $1 $2 $3 are still"),
+          new Turn(
+              "\\bno (?:(?:column|dot|pixel|character|shift|master|system|bus|cpu|picture) )?clock (?=(?:at|on|reaching|arriving at) (?:the )?(?-i:[A-Z]+\\d+)(?: pin |\\.))",
+              "no pulses "),
+          new Turn("^no v(?:olts?|oltage)? (?:at|on) (?=(?:the )?(?:pin|leg) \\d)", "0 V at "),
+          new Turn(
+              "^(?:the )?5 ?v(?:olts?)? (?:of|on) the (address|picture) side (?:is |was |gets |are )?(?:pulled |dragged |held )?(?:right |all the way |well )?down\\b",
+              "rail of the $1 side low"),
+          new Turn(
+              "\\b(show|shows|have|has|with|at) (?:ugly |nasty |funny |strange |odd |typical )*half[- ]?levels?\\b(?: on the scope)?",
+              "$1 a half level"),
+          new Turn("\\bgreen(?:ish)?[- ]blue\\b|\\bblue[- ]green\\b|\\bgreenish blue\\b", "cyan"),
           // "5 V is 5.02", "supply is 5.1 V", "5 V rail: 4.9": the rail by its name, then what it
           // reads.
           new Turn(
@@ -451,6 +519,47 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          new Turn(
+              "\\b(?:switch|switched|power|powered|turn|turned) (?:it )?on and (?:there is )?nothing(?: at all| happens)?[:,]? ?(?= |$|[a-z.;])",
+              "dead, "),
+          // What is so as a rule is so, and no good board's.
+          new Turn(
+              "\\b(?:usually|mostly|as a rule),? (?=(?:there is |there are |i get |you get |it shows |it gives )?(?:no|nothing|never)\\b)",
+              ""),
+          new Turn(
+              "(?<=\\bVR\\d{1,2} (?:out|output)) (?:is )?(?:far |much |way |clearly |well )*too (?:low|high), (?=(?:below|under|above|over|only|just|about) \\d)",
+              " is "),
+          // As it should be, said behind what was seen.
+          new Turn(
+              ", as (?:it|they|one|that) (?:should|ought to|must)(?: be)?(?: (?:after|at|on|in|for) [^,;.]*)?(?=[,;.]|$)",
+              ""),
+          // What pins are for, between them and what they show.
+          new Turn(
+              "(\\bpins? \\d+(?:(?:, \\d+)* and \\d+)? (?:of|on|at) [^,;.]{2,20}), (?:the |its )?[a-z][a-z ]{3,25}, (?=(?:is|are|was|were|sits?|stays?)\\b)",
+              "$1 "),
+          new Turn(
+              "\\b(?:is |goes |starts |comes up |begins )?(low|high)(?: at)?(?: first)?,? (?:and )?(?:then|afterwards|later) (?:it )?(?:goes |comes |is |back |falls |rises )*(?!\\1)(?:low|high)(?: again)?(?: (?:about |some |around |after )*\\d+ ?(?:ms|s|milliseconds?|seconds?)(?: after [a-z -]+)?)?(?=[,;.]|$)",
+              "is pulsing"),
+          new Turn(
+              "\\bno [a-z ]{0,20}?(?:clock|signal|pulses?|strobes?) (?:at|on) (?:the )?((?-i:[A-Z]+\\d+)(?: pin |\\.)[\\w/]+)[,;:]? (?:and )?(?:it|which|that) (?:just |simply )?(?:is|stays|sits|remains)(?: stuck| always| permanently| constantly)? (low|high)(?: all the time| constantly| permanently| for good)?\\b",
+              "$1 is $2"),
+          // Of a fuse that goes again: a new one is no cure.
+          new Turn(
+              "(?-i:\\b(F\\d+)) (?:was|is|had|has) (?:blown|gone|dead)(?:, |\\. ?|; | and )+(?:i |we )?(?:put in|put|fitted|inserted|tried|a)(?: in)? ?(?:a |the )?(?:new|another|fresh|second)(?: one| fuse)?(?: in)?,?(?: and| but)? ?(?:that|it|this|which)?(?: one)? ?(?:blew|blows|went|goes|popped|died)(?: too| as well| at once| again| straight away| immediately| also| out)*",
+              "$1 blown; exchanged $1, no change"),
+          // Keys in a row behind what they are.
+          new Turn(
+              "\\b(?:a few|some|several|certain|these|the following|a number of|a handful of|two|three|four|five|six|seven|eight) keys (?:are|do|is) (dead|not work|not react|missing|mute|not type): ([^.;]+)",
+              "keys $2 are $1"),
+          new Turn("\\bthe semi-?colon\\b", "semicolon"),
+          new Turn("(?<=(?:\\b[0-9A-Z]|semicolon|comma),? (?:and )?)the (?=[0-9]\\b)", ""),
+          new Turn(
+              "(?<=colou?r bar[^.;]{1,80}), (?:then )?(?:an?|one) (?:gap|hole|blank|black one|dark one)\\b",
+              ""),
+          new Turn("(?<=colou?r bar[^.;]{1,80}[a-z],?) (?:again|then)\\b", ""),
+          new Turn(
+              "\\b(?:of|in|from) the colou?r bar(?: (?:i|you|we|one) (?:only )?(?:sees?|gets?))?:? ((?:[a-z]+,? )*[a-z]+)(?=[.;]|$)",
+              "only $1 in the picture"),
           // One key of all.
           new Turn(
               "\\b(?:keyboard|machine|computer) (?:takes|accepts) (?:nothing|no keys?) (?:except|but|apart from|other than)(?: for)? (?:the )?enter\\b(?: key)?",

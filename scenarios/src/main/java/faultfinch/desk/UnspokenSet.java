@@ -5,6 +5,7 @@ import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * What goes without saying: who tells in words what is wrong to hear or to load, and has not one
@@ -13,6 +14,11 @@ import java.util.Optional;
 final class UnspokenSet {
   /** What an owner finds out without looking at the set, or besides. */
   private static final List<String> BESIDE_IT = List.of("listen", "tape", "sticks");
+
+  /** What is on it, in words of which no more may have been read. */
+  private static final Pattern ITS =
+      Pattern.compile(
+          "(?i)\\b(?:screen|picture|display|monitor|raster|characters?|letters?|cursor|colou?rs?|banner)\\b");
 
   private UnspokenSet() {}
 
@@ -23,7 +29,10 @@ final class UnspokenSet {
     boolean spokenOf =
         seen.stream().anyMatch(o -> isOfIt(o.look()))
             || statements.stream()
-                .anyMatch(s -> s instanceof Statement.Kept k && isOfIt(k.about()));
+                .anyMatch(
+                    s ->
+                        s instanceof Statement.Kept k
+                            && (isOfIt(k.about()) || ITS.matcher(k.said()).find()));
     if (!told || spokenOf || !lookbook.looks().contains(Phrases.SCREEN)) {
       return Optional.empty();
     }

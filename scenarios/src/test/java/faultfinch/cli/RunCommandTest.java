@@ -74,6 +74,14 @@ class RunCommandTest {
     assertTrue(out.startsWith("Sorrel by Marrow Lane Works, U9.D0: open contact: "), out);
   }
 
+  /** Its clock is there, up to its pin. */
+  @Test
+  void deadProcessor_powered_isNotSaidToLackItsClock() {
+    String out = done("run", "--fault", "U1: dead").out();
+    assertTrue(out.contains("The processor does nothing: it is dead"), out);
+    assertFalse(out.contains("no clock"), out);
+  }
+
   @Test
   void deadOscillator_powered_hasNoClockAndNoStep() {
     String out = done("run", "--fault", "X1: dead").out();

@@ -40,6 +40,8 @@ class DrillWordsTest {
   private static final String NEVER = SILENT + ", the tape never runs";
   private static final String FROM_THE_START = SILENT + ", the tape runs from the start";
 
+  private static final String CANNOT_BE_ASKED =
+      "'HELLO | # stiks | Unknown. | # stiks | Unknown. | # #' in red";
   private static final String NOTHING_TYPED = "nothing comes of the first line";
 
   private static final Map<String, List<String>> SHOWN =
@@ -55,6 +57,7 @@ class DrillWordsTest {
               FIRST_ALWAYS_UP,
               FIRST_LEVEL_LOW,
               OTHER_KEYS,
+              CANNOT_BE_ASKED,
               NOTHING_TYPED),
           Drill.TAPE,
           List.of(BOTH, SILENT, SPOILT, NOT_WRITTEN, NEVER, FROM_THE_START, "no picture"));
@@ -89,6 +92,12 @@ class DrillWordsTest {
     assertEquals(List.of(), meant("neither joystick goes up"));
     assertEquals(List.of(NO_FIRST_UP, NO_SECOND_FIRE), meant("the other directions work"));
     assertEquals(List.of(NO_SECOND_FIRE), meant("no fire button"));
+  }
+
+  /** Who says that something else is dead may not be able to type the word. */
+  @Test
+  void way_thatDoesNotComeEither_isNotAgainstABoardThatCannotBeAsked() {
+    assertEquals(List.of(NO_FIRST_UP, CANNOT_BE_ASKED), meant("up on joystick 1 is dead too"));
   }
 
   /** Of these boards none lacks the way up of the second. */

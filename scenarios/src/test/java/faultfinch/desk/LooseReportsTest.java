@@ -62,7 +62,13 @@ class LooseReportsTest {
     @Override
     public List<String> outcomes(String look) {
       return switch (Look.parse(look).kind()) {
-        case SCREEN, TYPED -> List.of("'READY' in white", "dark", "no picture", "'#|#' in white");
+        case SCREEN, TYPED ->
+            List.of(
+                "'READY' in white",
+                "'READY' in white, rolls",
+                "dark",
+                "no picture",
+                "'#|#' in white");
         case LISTEN -> List.of("soft and clear short 880 Hz", "silent", "loud lasting noise");
         case LAMP -> List.of("dark", "lit", "blinks once a second");
         case KEY -> List.of("soft and dull short 1175 Hz", "no sound");

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Rounds drawn on paper: station 9 differs on a healthy board too, for no leads join its ports. */
@@ -49,6 +50,25 @@ class StationsTest {
     assertFalse(low.allow(0xFF, 0xFF), "5 came back");
     assertFalse(low.allow(0x00, 0x20), "5 gained");
     assertFalse(low.allow(0xFF, 0xBF), "6 lost");
+  }
+
+  /** Bit 0 high in all letters: t is u, n is o, r is s, and so is each blank an exclamation. */
+  @Test
+  void roundInBadMemory_lettersTellTheLine() {
+    String high = "Suauioo!11!wsoue!71-!seae!71!au!qage; C1;!111!og!111!eigges/";
+    assertEquals(Optional.of(new Stations(1, 0, 1)), Stations.spoilt(high, WELL));
+    String low = "Rt`thnn 00 vrntd 60, rd`d 60 `t p`fd; B0: 000 nf 000 dhffdr.";
+    assertEquals(Optional.of(new Stations(1, 1, 0)), Stations.spoilt(low, WELL));
+    assertTrue(Stations.of(high, WELL).isEmpty());
+  }
+
+  /** Two lines, or none, are no single bit of memory. */
+  @Test
+  void roundThatIsOtherwiseSpoilt_tellsOfNoLine() {
+    assertEquals(Optional.empty(), Stations.spoilt(WELL, WELL));
+    String two = "Wwcwkoo 37 wrowg 73/ rgcg 73 cw scgg C3: 333 og 333 fkggur.=";
+    assertEquals(Optional.empty(), Stations.spoilt(two, WELL));
+    assertEquals(Optional.empty(), Stations.spoilt("no picture", WELL));
   }
 
   @Test

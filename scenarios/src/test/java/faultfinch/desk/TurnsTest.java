@@ -22,6 +22,12 @@ class TurnsTest {
         "'A' comes out as 'C', \"page\" as \"qwe\" | 'A' comes out as 'C', typed reads 'qwe'",
         "\"Works\" is missing         | the word Works is missing",
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
+        "F2 was blown. Put in a new one and that blew at once. | F2 blown; exchanged F2, no change.",
+        "Usually there is no chord   | there is no chord",
+        "usually there is a chord    | usually there is a chord",
+        "RES/ is low first and then goes high, fine | RES/ is pulsing, fine",
+        "Pins 4 and 5 of U29, the page number, are both low, as they should be after a reset. | Pins 4 and 5 of U29 are both low.",
+        "Switched on and nothing: no chord | dead, no chord",
       })
   void whole_figureWithAComma_hasAPoint(String typed, String whole) {
     assertEquals(whole, Turns.whole(typed));
@@ -49,6 +55,11 @@ class TurnsTest {
         "ROM 0 is selected for good  | select of ROM 0 low",
         "dips low for some microseconds each time | pulses each time",
         "counter on X1.OUT: nothing  | counter X1.OUT no frequency",
+        "there cold and warm         | 'there '",
+        "the caps lamp stays lit     | ''",
+        "Monitor is good with another computer | ''",
+        "at VR1 the difference between input and output is 2 V | ''",
+        "I measure a volt or so      | I measure 1 V",
       })
   void plain_turnOfSpeech_isSaidPlainly(String typed, String plain) {
     assertEquals(plain, Turns.plain(typed));

@@ -74,6 +74,11 @@ final class Circuit {
 
   int netCount;
 
+  /**
+   * Nets whose level in all phases is another than between two halves, see {@link BetweenHalves}.
+   */
+  boolean[] betweenHalves;
+
   /** Farads from each net to the supply nets; 0 until somebody asks, see {@link Ramp}. */
   double[] farads;
 

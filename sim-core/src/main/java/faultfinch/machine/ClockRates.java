@@ -2,10 +2,12 @@ package faultfinch.machine;
 
 import faultfinch.part.M6502;
 import faultfinch.part.Oscillator;
+import faultfinch.signal.Electrical;
 
 /**
  * Rates of clock nets, found by turning the oscillators on the wired circuit and counting what
- * moves. An open, stuck or bridged divider so needs no code of its own.
+ * moves. An open, stuck or bridged divider so needs no code of its own. What moves only between two
+ * halves of a cycle has a rate too.
  */
 final class ClockRates {
   private static final int WARM_UP = 64;
@@ -47,6 +49,13 @@ final class ClockRates {
       }
     }
     processorChanges = atProcessor;
+    for (int net = 0; processorChanges > 0 && net < c.netCount; net++) {
+      if (c.betweenHalves[net]) {
+        // Up and down again in each half, of which a cycle has two.
+        changes[net] = 2 * processorChanges;
+        highs[net] = HALVES * Electrical.figure("between-halves.per-mille") / 1000;
+      }
+    }
   }
 
   private static final long PHI0 = new M6502().pinout().pin("PHI0");

@@ -512,6 +512,11 @@ public final class Machine {
         : Optional.of(store.words()[circuit.wordBase[p] + word.offset()]);
   }
 
+  /** A set that gets no frame sync begins a frame by itself. */
+  public void flyBack(String set) {
+    Monitor.flyBack(levels.pins[circuit.index(set)]);
+  }
+
   /** One of a part's stored cells, 0 to 255. */
   public int cell(String ref, State cells, int index) {
     int p = circuit.index(ref);

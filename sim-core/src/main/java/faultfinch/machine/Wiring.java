@@ -132,6 +132,7 @@ final class Wiring {
     loadsAndCouplings();
     drives();
     new NodeOrder(c).arrange();
+    BetweenHalves.note(c);
     return c;
   }
 

@@ -8,7 +8,9 @@ import faultfinch.signal.State;
 
 /**
  * A dynamic RAM of 65,536 bits. Its address pins carry the row in a row phase and the column after
- * it; a row that is not strobed in time forgets.
+ * it, which the fall of the column strobe takes: one that is low already when the row is strobed
+ * falls no more, so that the row is refreshed but no bit of it read or written. A row that is not
+ * strobed in time forgets.
  *
  * <p>A strobed row is refreshed, but what has run out by then is lost: its cells fall to the value
  * they rest at, low in the lower half of the rows, high in the upper.
@@ -30,10 +32,10 @@ public final class Dram4164 extends RowMemory {
           +---------+
   MOS memory; register A; data D Q; latch RAS/; write WE/; enable CAS/ WE/ of Q; unconnected NC;
   supply VCC; ground GND; Q drives MOS memory; Q follows A
-  Not modelled: access time of a sound part, a row strobe that stays low between two rows (the row
-  phases stand for its edges), the column latch, writes later than the column strobe, page mode, the
-  need of a few row strobes after power-on, which cells are
-  weak staying the same from one power-on to the next.""");
+  Not modelled: access time of a sound part, a column strobe that rises and falls again after one
+  row, what Q still drives while rows are refreshed behind it, writes later than the column strobe,
+  page mode, the need of a few row strobes after power-on, which cells are weak staying the same
+  from one power-on to the next.""");
 
   /** The stored bits; the row is the high half of the index. */
   public static final State CELLS = PINOUT.cells("cells", 1, 65_536);
@@ -138,7 +140,7 @@ public final class Dram4164 extends RowMemory {
 
   @Override
   public void takeRow(Pins pins) {
-    pins.hold(STROBED, pins.low(RAS) ? 1 : 0);
+    pins.hold(STROBED, pins.low(RAS) && pins.high(CAS) ? 1 : 0);
     if (pins.low(RAS)) {
       pins.hold(ROW, pins.read(A));
     }

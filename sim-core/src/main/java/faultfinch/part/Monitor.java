@@ -22,8 +22,8 @@ public final class Monitor extends Part {
   HS/  ->|4       5|<-  VS/
          +---------+
   NMOS; input R G B HS/ VS/; unconnected NC; supply PON; ground GND
-  Not modelled: a set that runs free without sync (it mutes: nothing is drawn), its own controls,
-  what stands in two sweeps of a line at once.""");
+  Not modelled: a set that runs free without line sync (it mutes: nothing is drawn), its own
+  controls, what stands in two sweeps of a line at once.""");
 
   /** Cells of a line: half cycles from the fall of HS/ on. */
   public static final int WIDTH = 176;
@@ -90,6 +90,14 @@ public final class Monitor extends Part {
         // The dot that began in the phase before still stands.
       }
     }
+  }
+
+  /**
+   * The beam begins a frame by itself, as that of a set does that gets no frame sync. When it does
+   * depends on the set alone, so whoever looks says so.
+   */
+  public static void flyBack(Pins pins) {
+    pins.hold(LINE, 0);
   }
 
   /** Where the beam did not come by in this frame, what it drew in one before has faded. */

@@ -6,8 +6,9 @@ import faultfinch.signal.State;
 
 /**
  * A memory of single bits with a row strobed first: in a row phase it takes the row from its
- * address pins and stores nothing else, in the phases after it drives or stores the one bit at that
- * row and the column now on the same pins. The contract test holds it to that.
+ * address pins, and whether a column can follow, and stores nothing else; in the phases after it
+ * drives or stores the one bit at that row and the column now on the same pins, or none. The
+ * contract test holds it to that.
  */
 public abstract class RowMemory extends Part {
 

@@ -23,7 +23,8 @@ public final class Strobes extends Part {
   LS; input EN; supply VCC; ground GND; RAS/ follows EN; VCAS/ follows EN; CCAS/ follows EN;
   MUX follows EN; PIC follows EN; RAS/ drives LS gate; VCAS/ drives LS gate; CCAS/ drives LS gate;
   MUX drives LS gate; PIC drives LS gate
-  Not modelled: the dot clock it counts (the phase stands for it), RAS/ high between two halves.""");
+  Not modelled: the dot clock it counts (the phase stands for it). What it drives between two
+  halves, where RAS/ is high, is on a page of its own.""");
 
   private static final long EN = PINOUT.pin("EN");
   private static final long RAS = PINOUT.pin("RAS/");

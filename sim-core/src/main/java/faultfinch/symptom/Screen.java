@@ -31,6 +31,9 @@ public final class Screen {
   /** What it says of a picture in which no dot is lit. */
   public static final String DARK = "dark";
 
+  /** What it says of a picture that finds no frame sync, after what can be read of it. */
+  public static final String ROLLS = "rolls";
+
   /** What a set says on which nothing is to be seen. */
   public static final List<String> NOTHING = List.of(NO_PICTURE, DARK);
 
@@ -85,6 +88,7 @@ public final class Screen {
       List.of("black", "red", "green", "yellow", "blue", "magenta", "cyan", "white");
 
   private final boolean synced;
+  private final boolean rolls;
   private final byte[] dots;
   private final Map<Long, Integer> glyphs;
   private final Bars bars;
@@ -92,8 +96,9 @@ public final class Screen {
   /** What {@link #says} made of it, for it is asked once for every fault of a group. */
   private Optional<String> said = Optional.empty();
 
-  private Screen(boolean synced, byte[] dots, Map<Long, Integer> glyphs, Bars bars) {
+  private Screen(boolean synced, boolean rolls, byte[] dots, Map<Long, Integer> glyphs, Bars bars) {
     this.synced = synced;
+    this.rolls = rolls;
     this.dots = dots;
     this.glyphs = glyphs;
     this.bars = bars;
@@ -133,6 +138,11 @@ public final class Screen {
       }
       lead.end();
     }
+    boolean rolls = frames == 0 && followsLines(machine, ref);
+    if (rolls) {
+      machine.flyBack(ref);
+      machine.play(HEIGHT * CYCLES_A_LOOK, (phase, ns) -> {});
+    }
     byte[] dots = new byte[WIDTH * HEIGHT];
     for (int i = 0; i < Monitor.CELLS.count(); i++) {
       int two = machine.cell(ref, Monitor.CELLS, i);
@@ -140,7 +150,30 @@ public final class Screen {
       dots[2 * i + 1] = (byte) (two >>> 3);
     }
     boolean synced = frames == 2 && follows(machine, ref);
-    return new Screen(synced, dots, glyphs(machine.board()), Bars.of(machine, ref));
+    return new Screen(
+        synced || rolls,
+        rolls,
+        rolls ? Rolled.straight(dots, WIDTH, (int) (FRAME_NS / line(machine, ref))) : dots,
+        glyphs(machine.board()),
+        Bars.of(machine, ref));
+  }
+
+  /** Whether lines come as a set follows them, and the last one has but begun. */
+  private static boolean followsLines(Machine machine, String ref) {
+    if (machine.processorHertz() == 0 || !machine.works(ref)) {
+      return false;
+    }
+    double age = 2.0 * machine.cycles() - machine.word(ref, Monitor.LINE_FROM).orElse(0L);
+    double line = line(machine, ref);
+    return near(line, LINE_NS) && half(machine) * age < 2 * line;
+  }
+
+  private static double half(Machine machine) {
+    return 1e9 / machine.processorHertz() / 2;
+  }
+
+  private static double line(Machine machine, String ref) {
+    return half(machine) * machine.word(ref, Monitor.LINE_LENGTH).orElse(0L);
   }
 
   private static boolean low(Machine machine, Pad pin) {
@@ -156,8 +189,8 @@ public final class Screen {
     if (machine.processorHertz() == 0 || !machine.works(ref)) {
       return false;
     }
-    double half = 1e9 / machine.processorHertz() / 2;
-    double line = half * machine.word(ref, Monitor.LINE_LENGTH).orElse(0L);
+    double half = half(machine);
+    double line = line(machine, ref);
     double frame = line * machine.word(ref, Monitor.FRAME_LINES).orElse(0L);
     double age = 2.0 * machine.cycles() - machine.word(ref, Monitor.FRAME_FROM).orElse(0L);
     return near(line, LINE_NS) && near(frame, FRAME_NS) && half * age < 2 * FRAME_NS;
@@ -207,9 +240,14 @@ public final class Screen {
     return hash * BASE + line + 1;
   }
 
-  /** Whether the set finds its syncs; without, nothing stands on the glass. */
+  /** Whether the set finds its line sync at least; without, nothing stands on the glass. */
   public boolean synced() {
     return synced;
+  }
+
+  /** Whether it finds no frame sync: the picture runs over the glass, and is held still here. */
+  public boolean rolls() {
+    return rolls;
   }
 
   /** The colour of a dot: bit 0 red, 1 green, 2 blue. */
@@ -381,13 +419,15 @@ public final class Screen {
     }
     String text = String.join(" | ", rows().stream().filter(r -> !r.isEmpty()).toList());
     String says = "'" + text + "' in " + String.join(", ", inks());
-    return bars.says().isEmpty() ? says : says + ", " + bars.says();
+    String barred = bars.says().isEmpty() ? says : says + ", " + bars.says();
+    return rolls ? barred + ", " + ROLLS : barred;
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof Screen s
         && s.synced == synced
+        && s.rolls == rolls
         && Arrays.equals(s.dots, dots)
         && s.bars.says().equals(bars.says());
   }

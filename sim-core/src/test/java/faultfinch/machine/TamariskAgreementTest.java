@@ -52,6 +52,12 @@ class TamariskAgreementTest {
         "U6: cell 0000 disturbed",
         "U6: cell 0001 disturbed",
         "U6: cell 0000 short-lived",
+        // The column strobe falls no more: of one memory, of all, of those the processor sees.
+        "U9.CAS/: reads low",
+        "U42.2Y: drives low",
+        "U12.CCAS/: drives low",
+        // The row strobe does not either.
+        "U4.RAS/: open pin",
         // With nobody to hold it the tape runs from power-on.
         "U33.6Y: open pin"
       })

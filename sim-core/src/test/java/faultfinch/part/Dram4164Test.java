@@ -103,6 +103,35 @@ class Dram4164Test {
     assertEquals('Z', bench.out("Q"));
   }
 
+  /** The column is taken as its strobe falls, which it does not if it lies low. */
+  @Test
+  void columnStrobe_lowBeforeTheRow_readsAndWritesNothing() {
+    write(bench, 0x34, 0x34, true);
+    bench.low("RAS/", "CAS/").bus("A", 0x34);
+    bench.commit(Phase.C_ROW);
+    assertEquals('Z', bench.out("Q"));
+    bench.set("D", false).low("WE/");
+    bench.commit(Phase.C_COL);
+    bench.commit(Phase.C_END);
+    bench.high("WE/", "CAS/");
+    assertEquals('H', read(bench, 0x34, 0x34));
+  }
+
+  /** Twenty seconds, by which a row left alone has lost half; no cell is lost before 150 ms. */
+  @Test
+  void columnStrobe_lowBeforeTheRow_refreshesTheRow() {
+    BenchPins chip = powered(14);
+    charge(chip);
+    for (int tenth = 0; tenth < 200; tenth++) {
+      chip.passMicroseconds(SECOND / 10);
+      for (int row = 0; row < 256; row++) {
+        chip.high("WE/").low("RAS/", "CAS/").bus("A", row);
+        chip.commit(Phase.C_ROW);
+      }
+    }
+    assertEquals(0, forgotten(chip));
+  }
+
   @Test
   void output_earlyWrite_letsGo() {
     row(bench, 0);

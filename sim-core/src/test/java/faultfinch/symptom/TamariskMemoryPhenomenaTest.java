@@ -51,6 +51,27 @@ class TamariskMemoryPhenomenaTest {
   }
 
   /**
+   * A memory takes its row as RAS/ falls and its column as CAS/ does: one whose pin floats, and so
+   * lies low, or reads low inside, is asked for nothing, and TTL inputs read its line high.
+   */
+  @ParameterizedTest
+  @CsvSource({"U9.RAS/: open pin, ..-.....", "U9.CAS/: reads low, ..-....."})
+  void strobeThatNeverFalls_memory_isNotThere(String fault, String gaps) {
+    Machine machine = tried(Machine.Kind.FAST, fault);
+    assertTrue(reached(machine, "M_NO_MEMORY"));
+    assertEquals(gaps, gaps(machine), fault);
+  }
+
+  /** The same of all eight: not even the plea can be written. */
+  @ParameterizedTest
+  @CsvSource({"U12.RAS/: drives low", "U42.2Y: drives low"})
+  void strobesThatNeverFall_noMemory_isThere(String fault) {
+    Machine machine = tried(Machine.Kind.FAST, fault);
+    assertTrue(reached(machine, "M_NO_MEMORY"));
+    assertFalse(reached(machine, "M_BANNER"));
+  }
+
+  /**
    * An owner sees which line it is by the gap in the ribbon, 7 on the left: glyphs 2 and 3, of
    * which a low in these bits makes no others.
    */

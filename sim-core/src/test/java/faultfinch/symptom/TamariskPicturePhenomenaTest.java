@@ -50,6 +50,25 @@ class TamariskPicturePhenomenaTest {
   }
 
   /**
+   * A set that gets no frame sync begins its frames when it likes: lines are good, so the text can
+   * be read while it runs by, from the dark above it on.
+   */
+  @EachMachine
+  void frameSyncMissing_picture_rollsAndCanBeRead(Machine.Kind kind) {
+    Screen screen = Screen.look(toThePrompt(kind, "track U21.VS/-MON1.VS/: open"));
+    assertTrue(screen.synced() && screen.rolls());
+    assertEquals(List.of(NAME, ALL), screen.rows().subList(0, 2));
+    assertTrue(screen.says().endsWith(", rolls"), screen.says());
+  }
+
+  /** Without lines to follow it mutes. */
+  @EachMachine
+  void lineSyncMissing_picture_isNone(Machine.Kind kind) {
+    Screen screen = Screen.look(toThePrompt(kind, "track U21.HS/-MON1.HS/: open"));
+    assertEquals(Screen.NO_PICTURE, screen.says());
+  }
+
+  /**
    * Green is a bit of every ink: without it yellow is red, cyan is blue, white is magenta, and what
    * was green cannot be seen. The text stands where it stood.
    */
