@@ -7,11 +7,15 @@ import faultfinch.machine.PhaseTap;
 import faultfinch.signal.Phase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Levels of some pins as a VCD file, one time step a nanosecond since power-on. A pin between low
- * and high, or that does not come to rest, is x, one that nothing drives is z. Source: IEEE 1364,
- * value change dump.
+ * and high, or that does not come to rest, is x, one that nothing drives is z; a clock that moves
+ * within phases has its own edges. Source: IEEE 1364, value change dump.
  */
 final class TraceFile implements PhaseTap {
   private static final int LOW_BELOW_MV = 800;
@@ -21,6 +25,7 @@ final class TraceFile implements PhaseTap {
   private final Machine machine;
   private final Legs legs;
   private final List<Pad> pads;
+  private final List<Optional<ClockWave>> clocks;
   private final char[] levels;
   private final long[] starts;
   private final StringBuilder text = new StringBuilder();
@@ -36,6 +41,7 @@ final class TraceFile implements PhaseTap {
     this.machine = machine;
     this.legs = legs;
     this.pads = List.copyOf(pads);
+    this.clocks = pads.stream().map(pad -> ClockWave.at(machine, legs, pad)).toList();
     this.levels = new char[pads.size()];
     this.starts = starts(machine);
     text.append("$timescale 1 ns $end\n$scope module ");
@@ -47,35 +53,60 @@ final class TraceFile implements PhaseTap {
     text.append("$upscope $end\n$enddefinitions $end\n");
   }
 
-  /** Nanoseconds from the start of a cycle to the start of each phase, at the clock as it runs. */
+  /** Nanoseconds from the start of a cycle to the start of each phase, and to the next cycle's. */
   private static long[] starts(Machine machine) {
     List<Integer> lengths = machine.board().phaseNanoseconds();
     double hertz = machine.processorHertz();
     double stretch = hertz > 0 ? 1e9 / hertz / machine.board().cycleNanoseconds() : 1;
-    long[] starts = new long[lengths.size()];
+    long[] starts = new long[lengths.size() + 1];
     double start = 0;
-    for (int i = 0; i < starts.length; i++) {
+    for (int i = 0; i < lengths.size(); i++) {
       starts[i] = (long) start;
       start += lengths.get(i) * stretch;
     }
+    starts[lengths.size()] = (long) start;
     return starts;
   }
 
   /** Its time is that of the cycle, so the phase's own is added. */
   @Override
   public void settled(Phase phase, long nanoseconds) {
-    boolean timed = false;
-    last = nanoseconds + starts[phase.ordinal()];
+    long from = starts[phase.ordinal()];
+    SortedMap<Long, Map<Integer, Character>> changes = new TreeMap<>();
     for (int i = 0; i < levels.length; i++) {
-      char level = level(pads.get(i));
-      if (level != levels[i]) {
+      int pin = i;
+      if (clocks.get(i).isEmpty()) {
+        changes.computeIfAbsent(from, t -> new TreeMap<>()).put(pin, level(pads.get(i)));
+      }
+      clocks
+          .get(i)
+          .ifPresent(
+              clock ->
+                  clock.edges(
+                      from,
+                      starts[phase.ordinal() + 1],
+                      (at, high) ->
+                          changes
+                              .computeIfAbsent(at, t -> new TreeMap<>())
+                              .put(pin, high ? '1' : '0')));
+    }
+    changes.forEach((at, levels) -> write(nanoseconds + at, levels));
+    last = Math.max(last, nanoseconds + from);
+  }
+
+  private void write(long nanoseconds, Map<Integer, Character> now) {
+    boolean timed = false;
+    for (Map.Entry<Integer, Character> pin : now.entrySet()) {
+      int i = pin.getKey();
+      if (pin.getValue() != levels[i]) {
         if (!timed) {
-          text.append('#').append(last).append('\n');
+          text.append('#').append(nanoseconds).append('\n');
           text.append(begun ? "" : "$dumpvars\n");
           timed = true;
+          last = nanoseconds;
         }
-        levels[i] = level;
-        text.append(level).append(code(i)).append('\n');
+        levels[i] = pin.getValue();
+        text.append(pin.getValue()).append(code(i)).append('\n');
       }
     }
     if (!begun && timed) {

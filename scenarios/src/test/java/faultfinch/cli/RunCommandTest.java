@@ -198,7 +198,7 @@ class RunCommandTest {
         "--trace",
         file.toString(),
         "--pins",
-        "U1.PHI2, U1.VCC",
+        "U1.PHI2, U1.VCC, X1.OUT, U1.PHI0",
         "--trace-at",
         "0.5",
         "--trace-cycles",
@@ -221,6 +221,10 @@ class RunCommandTest {
     // 100 cycles of 1/1.2288 MHz are 81.4 us.
     assertTrue(before > 500_080_000 && before < 500_090_000, "ends at " + before);
     assertEquals(1, lines.stream().filter(l -> l.equals("1\"")).count());
+    // It is the crystal's by two, and the processor's own clock follows the one it is given.
+    long crystal = lines.stream().filter(l -> l.equals("1#")).count();
+    assertEquals(2.0 * rises, crystal, 2);
+    assertEquals(rises, lines.stream().filter(l -> l.equals("1$")).count(), 1);
   }
 
   /**

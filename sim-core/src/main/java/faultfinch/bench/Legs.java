@@ -44,6 +44,16 @@ public record Legs(Set<Pad> brokenInside) {
         && machine.floating(leg, asPad(leg));
   }
 
+  /** Hertz of a clock that moves by itself, at the leg; 0 of all else. */
+  public double clockHertz(Machine machine, Pad leg) {
+    return machine.clockHertz(leg, asPad(leg));
+  }
+
+  /** Share of time that such a clock is high. */
+  public double clockDuty(Machine machine, Pad leg) {
+    return machine.clockDuty(leg, asPad(leg));
+  }
+
   /** Whether a leg does not come to rest within a phase. */
   public boolean oscillates(Machine machine, Pad leg) {
     return machine.oscillating(leg, asPad(leg));

@@ -47,13 +47,17 @@ public final class Picture {
     return picture;
   }
 
+  /** Lines by which a picture that rolls has run down when it is drawn. */
+  private static final int ROLLED = Screen.HEIGHT / 3;
+
   /** What a picture lead's three colours make on the glass, each on or off. */
   private static final int[] INKS = {
     GLASS, 0xFFC8553D, 0xFF7FA65A, 0xFFD9B44A, 0xFF4F7CA8, 0xFFA9669B, 0xFF5FA8A0, 0xFFEDE6D6
   };
 
   /**
-   * Draws what a set shows; without sync the glass stays dark.
+   * Draws what a set shows; without sync the glass stays dark. A picture that rolls is caught as it
+   * runs by, its top a third of the way down.
    *
    * @param size of a dot in pixels, 1 to 8
    */
@@ -65,9 +69,10 @@ public final class Picture {
     int down = Screen.HEIGHT * size;
     Picture picture = new Picture(across, down, new int[across * down]);
     for (int y = 0; y < Screen.HEIGHT; y++) {
+      int line = screen.rolls() ? (y + Screen.HEIGHT - ROLLED) % Screen.HEIGHT : y;
       for (int x = 0; x < Screen.WIDTH; x++) {
         int from = x - screen.later(y);
-        int ink = screen.synced() && from >= 0 ? screen.dot(from, y) : 0;
+        int ink = screen.synced() && from >= 0 ? screen.dot(from, line) : 0;
         int colour = ink == 0 ? GLASS : dimmed(INKS[ink], screen.brightness(y));
         picture.fill(x * size, y * size, size, size, colour);
       }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Timeout;
 
 class SorrelDictionaryTest {
   private static final Board SORREL = BoardReader.shipped("sorrel");
-  private static final int SAMPLE = 15;
+  private static final int SAMPLE = 8;
   private static final long SAMPLE_SEED = 11;
 
   private static FaultDictionary shipped() {

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class UnwrittenBytesTest {
   private static final Board TAMARISK = BoardReader.shipped("tamarisk");
   private static final long MS = 1_000_000;
-  private static final int POWER_ONS = 4;
+  private static final int POWER_ONS = 3;
 
   /** Before the picture is programmed, in its first frame, and at the prompt; no key is pressed. */
   private static final int[] LOOKED_AT = {130, 181, 340};
