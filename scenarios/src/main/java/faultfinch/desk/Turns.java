@@ -32,6 +32,11 @@ final class Turns {
   private static final String NORMAL =
       "(?:normal|usual|the usual|what is usual|what is normal|the good (?:one|board)|what it should be|it should be|my good one)";
 
+  private static final String ELSEWHERE =
+      "(?: itself)?(?: and (?:the |its )?(?:cable|lead|plug))?"
+          + " (?:is|was|are|were|works?|worked|tested|checked|proved|runs)(?: perfectly)?(?: good| fine| ok| okay| all right)*,? [^.;]*"
+          + "\\b(?:on|with|at|in) (?:another|the other|the neighbour's|a different|my other|a friend's|a second) (?:machine|computer|board|one|set)\\b[^.;]*";
+
   /** Something said, in small letters or large, and what is put in its place. */
   private record Turn(Pattern said, String plain) {
     Turn(String said, String plain) {
@@ -64,7 +69,7 @@ final class Turns {
               "\\b(?:whether |both )?(?:when |in the |if )?(?:cold (?:and|or|as well as) (?:warm|hot)|(?:warm|hot) (?:and|or|as well as) cold)\\b",
               ""),
           // What lies between two pins is on neither.
-          new Turn("^.*\\b(?:difference|drop) (?:between|across|over|from)\\b.*$", ""),
+          new Turn("^.*\\b(?:difference|drop) (?:between|across|over)\\b.*$", ""),
           // "VR2 out far too low" is no part that is out.
           new Turn(
               "(?-i:\\b(VR\\d+)) out(?= (?:is |at |reads |gives |only |just |far |much |way |very |well )*(?:too |low|high|\\d|nothing|zero|dead|under|below|about))",
@@ -101,6 +106,9 @@ final class Turns {
           new Turn(
               "\\bno (?:(?:column|dot|pixel|character|shift|master|system|bus|cpu|picture) )?clock (?=(?:at|on|reaching|arriving at) (?:the )?(?-i:[A-Z]+\\d+)(?: pin |\\.))",
               "no pulses "),
+          new Turn(
+              "((?-i:[A-Z]+\\d+)(?: pin |\\.)\\w+/?):? (?:has |shows |reads )?nothing (?:worth mentioning|to speak of|to write home about)\\b",
+              "$1 0 V"),
           new Turn("^no v(?:olts?|oltage)? (?:at|on) (?=(?:the )?(?:pin|leg) \\d)", "0 V at "),
           new Turn(
               "^(?:the )?5 ?v(?:olts?)? (?:of|on) the (address|picture) side (?:is |was |gets |are )?(?:pulled |dragged |held )?(?:right |all the way |well )?down\\b",
@@ -522,6 +530,13 @@ final class Turns {
           new Turn(
               "\\b(?:switch|switched|power|powered|turn|turned) (?:it )?on and (?:there is )?nothing(?: at all| happens)?[:,]? ?(?= |$|[a-z.;])",
               "dead, "),
+          // What works elsewhere is as good as exchanged.
+          new Turn(
+              "(?<=^|[.;] )(?:the )?(?:disc |disk )?drive" + ELSEWHERE,
+              "exchanged the disc drive, no change"),
+          new Turn(
+              "(?<=^|[.;] )(?:the )?(?:monitor|tv|set)" + ELSEWHERE,
+              "exchanged the monitor, no change"),
           // What is so as a rule is so, and no good board's.
           new Turn(
               "\\b(?:usually|mostly|as a rule),? (?=(?:there is |there are |i get |you get |it shows |it gives )?(?:no|nothing|never)\\b)",

@@ -418,6 +418,7 @@ class TamariskReportsTest {
         "not even the drive lamp for an instant when I switch it on | lamp | F1: open | U28: dead",
         "Of the colour bar I see red, a gap, red, a gap, red again, then turquoise, white | screen | MON1.G-MON1.B: bridge | K11: open",
         "Plugged in the bench ROM and the board wakes up and gets on with its tests | bench | U2: dead | U1: dead",
+        "U1 pin 8: nothing worth mentioning    | meter  | track VR1.OUT-C2.+: open | K11: open",
         "No volts on pin 6 of the drive connector | meter | F2: open           | K11: open",
       })
   void report_ofAFault_coversWhatThatFaultShows(

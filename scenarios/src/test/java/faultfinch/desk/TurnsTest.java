@@ -24,6 +24,8 @@ class TurnsTest {
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
         "F2 was blown. Put in a new one and that blew at once. | F2 blown; exchanged F2, no change.",
         "Usually there is no chord   | there is no chord",
+        "Keys fine. The drive itself is good, it lists its names on the neighbour's machine. | Keys fine. exchanged the disc drive, no change.",
+        "Monitor is good with another computer. | exchanged the monitor, no change.",
         "usually there is a chord    | usually there is a chord",
         "RES/ is low first and then goes high, fine | RES/ is pulsing, fine",
         "Pins 4 and 5 of U29, the page number, are both low, as they should be after a reset. | Pins 4 and 5 of U29 are both low.",
