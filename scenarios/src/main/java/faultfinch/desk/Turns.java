@@ -109,6 +109,9 @@ final class Turns {
           new Turn(
               "((?-i:[A-Z]+\\d+)(?: pin |\\.)\\w+/?):? (?:has |shows |reads )?nothing (?:worth mentioning|to speak of|to write home about)\\b",
               "$1 0 V"),
+          new Turn(
+              "\\b(memory|rams?|stations?|ports?) without (?:a |any )?(?:complaints?|errors?)\\b",
+              "$1 ok"),
           new Turn("^no v(?:olts?|oltage)? (?:at|on) (?=(?:the )?(?:pin|leg) \\d)", "0 V at "),
           new Turn(
               "^(?:the )?5 ?v(?:olts?)? (?:of|on) the (address|picture) side (?:is |was |gets |are )?(?:pulled |dragged |held )?(?:right |all the way |well )?down\\b",
@@ -530,13 +533,10 @@ final class Turns {
           new Turn(
               "\\b(?:switch|switched|power|powered|turn|turned) (?:it )?on and (?:there is )?nothing(?: at all| happens)?[:,]? ?(?= |$|[a-z.;])",
               "dead, "),
-          // What works elsewhere is as good as exchanged.
+          // A drive that works elsewhere is as good as exchanged; a socket on the board is no set.
           new Turn(
               "(?<=^|[.;] )(?:the )?(?:disc |disk )?drive" + ELSEWHERE,
               "exchanged the disc drive, no change"),
-          new Turn(
-              "(?<=^|[.;] )(?:the )?(?:monitor|tv|set)" + ELSEWHERE,
-              "exchanged the monitor, no change"),
           // What is so as a rule is so, and no good board's.
           new Turn(
               "\\b(?:usually|mostly|as a rule),? (?=(?:there is |there are |i get |you get |it shows |it gives )?(?:no|nothing|never)\\b)",
