@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 
 /**
  * Levels of some pins as a VCD file, one time step a nanosecond since power-on. A pin between low
@@ -72,23 +73,17 @@ final class TraceFile implements PhaseTap {
   @Override
   public void settled(Phase phase, long nanoseconds) {
     long from = starts[phase.ordinal()];
+    long to = starts[phase.ordinal() + 1];
     SortedMap<Long, Map<Integer, Character>> changes = new TreeMap<>();
     for (int i = 0; i < levels.length; i++) {
       int pin = i;
-      if (clocks.get(i).isEmpty()) {
-        changes.computeIfAbsent(from, t -> new TreeMap<>()).put(pin, level(pads.get(i)));
-      }
+      BiConsumer<Long, Character> change =
+          (at, level) -> changes.computeIfAbsent(at, t -> new TreeMap<>()).put(pin, level);
       clocks
           .get(i)
-          .ifPresent(
-              clock ->
-                  clock.edges(
-                      from,
-                      starts[phase.ordinal() + 1],
-                      (at, high) ->
-                          changes
-                              .computeIfAbsent(at, t -> new TreeMap<>())
-                              .put(pin, high ? '1' : '0')));
+          .ifPresentOrElse(
+              clock -> clock.edges(from, to, (at, high) -> change.accept(at, high ? '1' : '0')),
+              () -> change.accept(from, level(pads.get(pin))));
     }
     changes.forEach((at, levels) -> write(nanoseconds + at, levels));
     last = Math.max(last, nanoseconds + from);

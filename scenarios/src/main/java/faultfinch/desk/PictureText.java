@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 record PictureText(List<String> rows, List<String> inks) {
   private static final Pattern PICTURE =
-      Pattern.compile("[^']*'(.*)'(?: in ([a-z, ]*?))?(?:,? ?(?:a|with|the) .*)?");
+      Pattern.compile("[^']*'(.*)'(?: in ([a-z, ]*?))?(?:,? ?(?:(?:a|with|the) .*|rolls))?");
 
   /** Colours by what they are mixed of: bit 0 red, 1 green, 2 blue. */
   private static final List<String> MIXED =

@@ -175,16 +175,12 @@ final class StickWords {
             () ->
                 of(text, sticks, (s, pair) -> pair.pushed.lacks(s, pair.healthy).containsAll(ways)))
         .ifPresent(finding -> meant.addAll(finding.sights().get(0).outcomes()));
-    PushedSticks healthy = healthy();
-    boolean besides = !meant.isEmpty() && BESIDES.matcher(text).find();
-    outcomes()
-        .forEach(
-            (outcome, pushed) -> {
-              boolean untold = pushed.told().isEmpty() && pushed.title().equals(healthy.title());
-              if (besides && untold) {
-                meant.add(outcome);
-              }
-            });
+    if (!meant.isEmpty() && BESIDES.matcher(text).find()) {
+      String title = healthy().title();
+      outcomes().entrySet().stream()
+          .filter(o -> o.getValue().told().isEmpty() && o.getValue().title().equals(title))
+          .forEach(o -> meant.add(o.getKey()));
+    }
     return Phrases.Finding.of(Drill.STICKS, text, meant);
   }
 

@@ -32,11 +32,6 @@ final class Turns {
   private static final String NORMAL =
       "(?:normal|usual|the usual|what is usual|what is normal|the good (?:one|board)|what it should be|it should be|my good one)";
 
-  private static final String ELSEWHERE =
-      "(?: itself)?(?: and (?:the |its )?(?:cable|lead|plug))?"
-          + " (?:is|was|are|were|works?|worked|tested|checked|proved|runs)(?: perfectly)?(?: good| fine| ok| okay| all right)*,? [^.;]*"
-          + "\\b(?:on|with|at|in) (?:another|the other|the neighbour's|a different|my other|a friend's|a second) (?:machine|computer|board|one|set)\\b[^.;]*";
-
   /** Something said, in small letters or large, and what is put in its place. */
   private record Turn(Pattern said, String plain) {
     Turn(String said, String plain) {
@@ -53,10 +48,15 @@ final class Turns {
           new Turn("^.*\\bcaps(?:[- ]?lock)? (?:lamp|led|light)\\b.*$", ""),
           // Seen elsewhere, and so no look at this board.
           new Turn(
-              "^(?:the )?(?:monitor|tv|set|screen|display|drive|recorder|brick|cable|lead)(?: and (?:the )?(?:monitor|cable|lead|drive|plug))?"
+              "^(?:the )?(?:monitor|tv|set|screen|display|recorder|cable|lead)(?: and (?:the )?(?:monitor|cable|lead|plug))?"
                   + "(?: (?:is|are|was|were|works?|worked|tested|checked|proved|runs?|good|fine|ok|okay|well))*,?"
                   + " (?:with|on|at|in|from) (?:another|a different|my other|the other|a second|a good|my own|the neighbour's) (?:computer|machine|board|one|set)\\b.*$",
               ""),
+          // A drive that is good by itself, or somewhere else, is no list of its files.
+          new Turn(
+              "^(?:the )?(?:disc |disk )?drive(?: and (?:the |its )?(?:cable|lead))? "
+                  + "(?=itself\\b|(?:(?:is|was|works?|worked|tested|runs|good|fine|ok|okay) )+(?:on|in|at|with) (?:another|the other|a different|my other|the neighbour's) (?:machine|computer|board)\\b)",
+              "disc drive "),
           // A connector by what goes into it.
           new Turn(
               "(?<=\\b(?:pin|leg) \\d{1,2} (?:of|on|at) the )(?:disc |disk )?drive (?:connector|socket|plug|port)\\b",
@@ -533,10 +533,6 @@ final class Turns {
           new Turn(
               "\\b(?:switch|switched|power|powered|turn|turned) (?:it )?on and (?:there is )?nothing(?: at all| happens)?[:,]? ?(?= |$|[a-z.;])",
               "dead, "),
-          // A drive that works elsewhere is as good as exchanged; a socket on the board is no set.
-          new Turn(
-              "(?<=^|[.;] )(?:the )?(?:disc |disk )?drive" + ELSEWHERE,
-              "exchanged the disc drive, no change"),
           // What is so as a rule is so, and no good board's.
           new Turn(
               "\\b(?:usually|mostly|as a rule),? (?=(?:there is |there are |i get |you get |it shows |it gives )?(?:no|nothing|never)\\b)",

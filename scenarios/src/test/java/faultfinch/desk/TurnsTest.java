@@ -24,8 +24,6 @@ class TurnsTest {
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
         "F2 was blown. Put in a new one and that blew at once. | F2 blown; exchanged F2, no change.",
         "Usually there is no chord   | there is no chord",
-        "Keys fine. The drive itself is good, it lists its names on the neighbour's machine. | Keys fine. exchanged the disc drive, no change.",
-        "Monitor is good with another computer. | Monitor is good with another computer.",
         "usually there is a chord    | usually there is a chord",
         "RES/ is low first and then goes high, fine | RES/ is pulsing, fine",
         "Pins 4 and 5 of U29, the page number, are both low, as they should be after a reset. | Pins 4 and 5 of U29 are both low.",
@@ -63,6 +61,9 @@ class TurnsTest {
         "at VR1 the difference between input and output is 2 V | ''",
         "I measure a volt or so      | I measure 1 V",
         "Memory without complaint    | Memory ok",
+        "The drive itself is good    | disc drive itself is good",
+        "Drive and cable tested on another machine | disc drive tested on another machine",
+        "drive works                 | drive works",
       })
   void plain_turnOfSpeech_isSaidPlainly(String typed, String plain) {
     assertEquals(plain, Turns.plain(typed));

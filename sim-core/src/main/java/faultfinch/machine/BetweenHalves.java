@@ -6,6 +6,9 @@ import faultfinch.part.Strobes;
 import faultfinch.part.StrobesBetween;
 import faultfinch.signal.Phase;
 import faultfinch.signal.Pin;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The instant between two halves of a cycle, which is no phase: the row strobe is high there. A
@@ -16,8 +19,6 @@ import faultfinch.signal.Pin;
  * <p>All other lines stand there as they do while the processor is in reset.
  */
 final class BetweenHalves {
-  private static final int MIDDLE_MV = 1300;
-
   private BetweenHalves() {}
 
   /** Notes in a circuit just wired what moves only between halves, and who is never strobed. */
@@ -28,63 +29,52 @@ final class BetweenHalves {
     }
     boolean[] high = new boolean[c.netCount];
     boolean[] low = new boolean[c.netCount];
-    Levels levels = levels(c);
+    List<Integer> phased =
+        IntStream.range(0, c.parts.length)
+            .filter(p -> c.alive[p] && (p == c.cpu || c.parts[p].followsPhase()))
+            .boxed()
+            .toList();
+    Part[] parts = c.parts;
+    c.parts = parts.clone();
+    Levels levels = new Levels(c, new Store(c.wordCount, c.cellCount), 1);
     for (Phase phase : Phase.values()) {
       levels.phase = phase;
-      for (int p = 0; p < c.parts.length; p++) {
-        levels.touch(p);
-      }
+      phased.forEach(levels::touch);
       levels.settle();
       for (int net = 0; net < c.netCount; net++) {
-        high[net] |= high(levels, net);
-        low[net] |= !high(levels, net);
+        high[net] |= ClockRates.high(levels, net);
+        low[net] |= !ClockRates.high(levels, net);
       }
     }
-    Part[] sound = c.parts;
-    c.parts = between(sound);
-    Levels rest = levels(c);
-    rest.settle();
-    c.parts = sound;
+    Arrays.setAll(c.parts, p -> parts[p] instanceof Strobes ? new StrobesBetween() : parts[p]);
+    phased.forEach(levels::touch);
+    levels.settle();
+    c.parts = parts;
     for (int net = 0; net < c.netCount; net++) {
-      c.betweenHalves[net] = high(rest, net) ? !high[net] : !low[net];
+      c.betweenHalves[net] = ClockRates.high(levels, net) ? !high[net] : !low[net];
     }
-    rests(c, rest);
+    rests(c, levels);
   }
 
+  /** Also where the generator is dead or not there: its strobes do not rise either. */
   private static boolean strobed(Circuit c) {
     boolean memories = false;
     boolean strobes = false;
     for (int p = 0; p < c.parts.length; p++) {
       memories |= c.alive[p] && c.parts[p] instanceof RowMemory;
-      strobes |= c.alive[p] && c.parts[p] instanceof Strobes;
+      strobes |= c.parts[p] instanceof Strobes;
     }
     return memories && strobes;
   }
 
-  private static Levels levels(Circuit c) {
-    return new Levels(c, new Store(c.wordCount, c.cellCount), 1);
-  }
-
-  private static boolean high(Levels levels, int net) {
-    return levels.kind[net] == Levels.DRIVEN && levels.mv[net] > MIDDLE_MV;
-  }
-
-  private static Part[] between(Part[] parts) {
-    Part[] between = parts.clone();
-    for (int p = 0; p < between.length; p++) {
-      if (between[p] instanceof Strobes) {
-        between[p] = new StrobesBetween();
-      }
-    }
-    return between;
-  }
-
-  private static void rests(Circuit c, Levels rest) {
+  private static void rests(Circuit c, Levels between) {
     c.readMask = c.readMask.clone();
     c.readBits = c.readBits.clone();
     for (int p = 0; p < c.parts.length; p++) {
       long strobe = c.parts[p].pinout().role(Pin.Role.LATCH);
-      if (c.alive[p] && c.parts[p] instanceof RowMemory && (rest.pins[p].in & strobe) != strobe) {
+      if (c.alive[p]
+          && c.parts[p] instanceof RowMemory
+          && (between.pins[p].in & strobe) != strobe) {
         c.readMask[p] |= strobe;
         c.readBits[p] |= strobe;
       }

@@ -35,7 +35,7 @@ final class ClockRates {
       turn(c, levels, half);
       plain.tick();
       for (int net = 0; net < c.netCount; net++) {
-        boolean high = levels.mv[net] > MIDDLE_MV && levels.kind[net] == Levels.DRIVEN;
+        boolean high = high(levels, net);
         if (half >= 0) {
           changes[net] += high != was[net] ? 1 : 0;
           highs[net] += high ? 1 : 0;
@@ -66,6 +66,11 @@ final class ClockRates {
         levels.pins[p].hold(Oscillator.TURN, half & 1);
       }
     }
+  }
+
+  /** Whether something drives a net, and high. */
+  static boolean high(Levels levels, int net) {
+    return levels.mv[net] > MIDDLE_MV && levels.kind[net] == Levels.DRIVEN;
   }
 
   /** Hertz of a net for a crystal of so many hertz; 0 if it does not move. */

@@ -65,6 +65,7 @@ class BetweenHalvesTest {
         "U4.RAS/: reads low                           | [U4]",
         "track U9.RAS/-U10.RAS/: open                 | [U10, U11]",
         "U12.RAS/: clamps to ground through 1 ohm     | [U10, U11, U4, U5, U6, U7, U8, U9]",
+        "U12: dead                                    | [U10, U11, U4, U5, U6, U7, U8, U9]",
         "U12.RAS/: drives low                         | [U10, U11, U4, U5, U6, U7, U8, U9]",
         "U12.RAS/: clamps to ground through 470 ohms  | []",
         "U4.CAS/: reads low                           | []"
