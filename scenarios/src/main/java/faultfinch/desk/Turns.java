@@ -32,6 +32,9 @@ final class Turns {
   private static final String NORMAL =
       "(?:normal|usual|the usual|what is usual|what is normal|the good (?:one|board)|what it should be|it should be|my good one)";
 
+  private static final String COLOUR =
+      "(?:red|green|yellow|blue|magenta|purple|pink|cyan|turquoise|white)";
+
   /** Something said, in small letters or large, and what is put in its place. */
   private record Turn(Pattern said, String plain) {
     Turn(String said, String plain) {
@@ -569,7 +572,11 @@ final class Turns {
               ""),
           new Turn("(?<=colou?r bar[^.;]{1,80}[a-z],?) (?:again|then)\\b", ""),
           new Turn(
-              "\\b(?:of|in|from) the colou?r bar(?: (?:i|you|we|one) (?:only )?(?:sees?|gets?))?:? ((?:[a-z]+,? )*[a-z]+)(?=[.;]|$)",
+              "\\b(?:of|in|from) the colou?r bar(?: (?:i|you|we|one) (?:only )?(?:sees?|gets?))?:? ("
+                  + COLOUR
+                  + "(?:(?:,| and|, and)? "
+                  + COLOUR
+                  + ")*)(?=[.;]|$)",
               "only $1 in the picture"),
           // One key of all.
           new Turn(

@@ -24,6 +24,8 @@ class TurnsTest {
         "station 9: AA sent, 2A came back | station 9: wrote AA read 2A",
         "F2 was blown. Put in a new one and that blew at once. | F2 blown; exchanged F2, no change.",
         "Usually there is no chord   | there is no chord",
+        "of the colour bar I see red, a gap, red again, then white | only red, red, white in the picture",
+        "from the colour bar downwards all is rubbish | from the colour bar downwards all is rubbish",
         "usually there is a chord    | usually there is a chord",
         "RES/ is low first and then goes high, fine | RES/ is pulsing, fine",
         "Pins 4 and 5 of U29, the page number, are both low, as they should be after a reset. | Pins 4 and 5 of U29 are both low.",
