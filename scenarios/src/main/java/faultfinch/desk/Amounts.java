@@ -50,6 +50,10 @@ final class Amounts {
   private static final double SUPPLY = 5;
   private static final double SUPPLY_STEP = 0.25;
   private static final double FINE = 0.1;
+
+  /** Volts of a supply below which it is called dead. */
+  private static final double NEXT_TO_NOTHING = 1.01;
+
   private static final double COARSE = 0.2;
 
   /** Supplies by the figure they are called by, and so far off it they are said to be there. */
@@ -105,6 +109,16 @@ final class Amounts {
           .results()
           .mapToDouble(r -> Double.parseDouble(r.group()))
           .anyMatch(hertz -> hertz > from * (1 - EAR) && hertz < to * (1 + EAR));
+    }
+
+    /**
+     * Whether this and an outcome are both next to nothing of what a supply should have: how little
+     * a short leaves is for the regulator to say.
+     */
+    boolean isLeftByAShort(String outcome, String healthy) {
+      double[] is = span(kind, outcome).orElse(new double[] {to, NEXT_TO_NOTHING});
+      double[] right = span(kind, healthy).orElse(is);
+      return to < NEXT_TO_NOTHING && is[1] <= NEXT_TO_NOTHING && right[0] > HIGH_FROM;
     }
 
     /** Whether an outcome of the look holds some of it. */

@@ -189,9 +189,47 @@ final class BenchWords {
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
-            .filter(o -> said.stream().allMatch(s -> s.test(o)))
+            .filter(o -> said.stream().allMatch(s -> s.test(o) || isSeenThrough(o, s)))
             .toList();
     return said.isEmpty() ? Optional.empty() : Phrases.Finding.of(LOOK, text, meant);
+  }
+
+  /**
+   * Whether it is the round of a good board on a set that makes other signs of some: who knows what
+   * should stand there reads that nothing differs.
+   */
+  private boolean isSeenThrough(String outcome, Predicate<String> said) {
+    String healthy = lookbook.outcomes(LOOK).get(0);
+    int blank = healthy.indexOf(' ');
+    if (outcome.equals(healthy) || outcome.length() <= blank || !said.test(healthy)) {
+      return false;
+    }
+    // A sentence that is right stands in one piece, any other in the two rows of the set.
+    String is = signs(outcome, 2).replace(String.valueOf(outcome.charAt(blank)), "");
+    String should = signs(healthy, 1);
+    Map<Character, Character> signs = new HashMap<>();
+    boolean same = is.length() == should.length() && lamp(outcome).equals(lamp(healthy));
+    for (int i = 0; same && i < should.length(); i++) {
+      char sign = is.charAt(i);
+      same = signs.merge(should.charAt(i), sign, (had, now) -> had) == sign;
+    }
+    return same;
+  }
+
+  /** What stands on the set, without blanks and the ribbon that ends each so many pieces. */
+  private static String signs(String outcome, int pieces) {
+    String[] all = outcome.substring(0, outcome.length() - lamp(outcome).length()).split("; ");
+    StringBuilder signs = new StringBuilder();
+    for (int i = 0; i < all.length; i++) {
+      boolean last = i % pieces == pieces - 1;
+      signs.append(last ? all[i].replaceAll(".{8}$", "") : all[i]);
+    }
+    return signs.toString().replace(" ", "");
+  }
+
+  private static String lamp(String outcome) {
+    int at = outcome.indexOf(LAMP);
+    return at < 0 ? "" : outcome.substring(at);
   }
 
   /** How often the lamp pulsed, and then: "lamp flashes one, then two". */

@@ -256,8 +256,16 @@ public final class Desk {
         && complete.phrases().isAtPins(sentence.substring(m.end()));
   }
 
+  /** Whether a line does something when somebody, or the board, does something else. */
+  private boolean isOfAnAct(String piece) {
+    String small = piece.toLowerCase(Locale.ROOT);
+    return Vocabulary.in(small, vocabulary.words("act")).isPresent()
+        && Vocabulary.in(small, vocabulary.words("not-at-all")).isEmpty()
+        && !complete.phrases().isNowhere(piece);
+  }
+
   private void note(Entry entry, String piece) {
-    if (isOfAMoment(piece)) {
+    if (isOfAMoment(piece) || isOfAnAct(piece)) {
       keep(piece, new Phrases.Trouble(Statement.Why.FOR_A_MOMENT, piece, List.of()));
       return;
     }

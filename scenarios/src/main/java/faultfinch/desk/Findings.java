@@ -2,6 +2,7 @@ package faultfinch.desk;
 
 import faultfinch.board.Pad;
 import faultfinch.diagnosis.Sight;
+import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,6 +18,9 @@ import java.util.function.BiPredicate;
  * list shows is looked for at other places, or stands for itself if it is a figure.
  */
 final class Findings {
+  /** So many lines of which one thing is said are a bus. */
+  private static final int BUS = 6;
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Places places;
@@ -103,7 +107,7 @@ final class Findings {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
       boolean well = e.getValue().stream().allMatch(w -> !w.not() && w.meaning().isHealthy());
       Place where = well ? well(place, e.getKey()) : place;
-      BiPredicate<String, String> covers = together(e.getKey(), e.getValue());
+      BiPredicate<String, String> covers = standing(together(e.getKey(), e.getValue()), e);
       if (e.getKey().equals(measured)) {
         BiPredicate<String, String> both =
             covers.and(figures(amount.orElseThrow(), measured, text, place));
@@ -138,9 +142,12 @@ final class Findings {
    */
   private BiPredicate<String, String> figures(
       Amounts.Amount amount, String kind, String text, Place place) {
+    boolean rail = kind.equals("meter") && isRail(place);
     BiPredicate<String, String> covers =
         (outcome, healthy) ->
-            kind.equals("listen") ? amount.isHeardIn(outcome) : amount.covers(outcome);
+            kind.equals("listen")
+                ? amount.isHeardIn(outcome)
+                : amount.covers(outcome) || rail && amount.isLeftByAShort(outcome, healthy);
     List<String> looks = looks(kind, place, text);
     if (kind.equals("ohms") && !shown(looks, covers)) {
       // 55 ohms of a rail that should have some hundred are no short.
@@ -268,6 +275,17 @@ final class Findings {
     return most == 0 ? all : (outcome, healthy) -> fits(said, outcome, healthy) == most;
   }
 
+  /** A picture that rolls is called so, whatever else is said of it. */
+  private static BiPredicate<String, String> standing(
+      BiPredicate<String, String> covers, Map.Entry<String, List<Said>> said) {
+    boolean rolls = said.getValue().stream().anyMatch(w -> w.meaning().name().equals(Screen.ROLLS));
+    boolean onTheSet =
+        said.getKey().equals(Phrases.SCREEN) || LookPlaces.ON_THE_SET.contains(said.getKey());
+    return rolls || !onTheSet
+        ? covers
+        : covers.and((outcome, healthy) -> !outcome.endsWith(Screen.ROLLS));
+  }
+
   private static long fits(List<Said> said, String outcome, String healthy) {
     return said.stream().filter(w -> w.covers(outcome, healthy)).count();
   }
@@ -314,6 +332,13 @@ final class Findings {
       } else if (every) {
         elsewhere(kind, covers, figure && !none, text)
             .ifPresent(o -> sights.add(probedLater.of(new Sight(line, o), small)));
+      }
+    }
+    if (every && sights.size() >= BUS) {
+      // A line that rests where a good one does tells nothing of whether it has ever moved.
+      List<Sight> telling = sights.stream().filter(probedLater::tells).toList();
+      if (2 * telling.size() > sights.size()) {
+        sights.retainAll(telling);
       }
     }
     if (sights.isEmpty()) {

@@ -22,6 +22,9 @@ final class GlyphWords {
   /** Single letters that are words too. */
   private static final Set<String> WORDS = Set.of("a", "I");
 
+  /** One of them that is called a letter. */
+  private static final Pattern CALLED = Pattern.compile("(?i)\\b(?:letter|capital|small) [ai]\\b");
+
   /** "Does not look like a 1 at all". */
   private static final Pattern UNLIKE =
       Pattern.compile(
@@ -86,7 +89,7 @@ final class GlyphWords {
       }
     }
     Set<Character> named = new LinkedHashSet<>();
-    if (!WORDS.containsAll(letters)) {
+    if (!WORDS.containsAll(letters) || CALLED.matcher(before).find()) {
       letters.forEach(letter -> named.add(letter.charAt(0)));
     }
     return named;

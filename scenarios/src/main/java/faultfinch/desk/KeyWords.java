@@ -78,7 +78,7 @@ final class KeyWords {
     if (!isTried()) {
       return Optional.empty();
     }
-    if (Vocabulary.in(small, vocabulary.words("keys.all")).isPresent()) {
+    if (isOfAll(small)) {
       return finding(text, keys -> keys.lines().equals(healthy().lines()));
     }
     boolean dead = Vocabulary.in(small, vocabulary.words("typed.unheard")).isPresent();
@@ -90,6 +90,11 @@ final class KeyWords {
     }
     Optional<String> other = without(small);
     return dead && other.isPresent() ? dead(text, other.get()) : Optional.empty();
+  }
+
+  /** Whether all keys are said to work. */
+  boolean isOfAll(String small) {
+    return Vocabulary.in(small, vocabulary.words("keys.all")).isPresent();
   }
 
   /** The reference of a key without a sign that is spoken of: "SHIFT dead", "the SPACE key". */

@@ -46,6 +46,12 @@ final class Keystrokes {
 
   private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z2-9]");
 
+  private static final Pattern IN_A_ROW =
+      Pattern.compile("(?<= |^)[A-Za-z0-9](?:(?:, and |, | and )[A-Za-z0-9]){2,}(?= |$)");
+
+  /** What lines of a picture are called. */
+  private static final Set<String> COLOURS = Set.of("r", "g", "b");
+
   /** Of one letter; of "a" it would be of any. */
   private static final Pattern UNTYPED =
       Pattern.compile(
@@ -85,6 +91,11 @@ final class Keystrokes {
             });
   }
 
+  /** Whether so many single letters stand in a row that no lines are meant: "V, B, N and J". */
+  boolean isOfLetters(String text) {
+    return IN_A_ROW.matcher(text).find() && !COLOURS.containsAll(letters(text));
+  }
+
   /** What a phrase, as typed, says of letters; empty if it is nothing of the sort. */
   Optional<Phrases.Finding> find(String typed) {
     String text = marked(typed);
@@ -103,7 +114,10 @@ final class Keystrokes {
     boolean sticks = Vocabulary.in(small, vocabulary.words("keys.stick")).isPresent();
     Set<String> letters = self || unheard || sticks ? letters(text) : Set.of();
     if (letters.isEmpty()) {
-      return keyWords.find(text);
+      // "R, T and Q all print" is of three, and no more.
+      return letters(text).isEmpty() || !keyWords.isOfAll(small)
+          ? keyWords.find(text)
+          : Optional.empty();
     }
     if (self) {
       return finding(Phrases.SCREEN, text, letters, (echo, right) -> echo)

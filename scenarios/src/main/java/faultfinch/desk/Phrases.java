@@ -307,7 +307,7 @@ final class Phrases {
 
   /** Words or letters that stand on a set, or should; of pins only what is in quotes is any. */
   private Optional<Read> onGlass(String text, boolean atPins) {
-    if (atPins && !copied.isQuoted(text)) {
+    if (atPins && !copied.isQuoted(text) && !keystrokes.isOfLetters(text)) {
       return Optional.empty();
     }
     // A joystick has a number, and no key: "joystick 1 dead" is not said of the key 1.

@@ -37,6 +37,10 @@ record PictureText(List<String> rows, List<String> inks) {
   private static final int ASIDE = 2;
 
   private static final double MOST = 0.9;
+
+  /** Fewer wrong cells than these are wrong each for itself. */
+  private static final int FEW = 4;
+
   private static final double HALF = 0.6;
 
   PictureText {
@@ -199,13 +203,34 @@ record PictureText(List<String> rows, List<String> inks) {
     return hashes >= MOST * lit;
   }
 
+  /** Letters and figures row by row, rows without any left out. */
+  List<String> letters() {
+    return rows.stream()
+        .map(row -> row.replaceAll("[^A-Za-z0-9]+", " ").strip())
+        .filter(row -> !row.isEmpty())
+        .toList();
+  }
+
   /**
    * Whether of the letters of the right picture those of every second column are wrong, and only
-   * those.
+   * those; or of all that stands there some, and only of every second column.
    */
   boolean isWrongInEverySecondColumn(PictureText right) {
     String row = right.rows.stream().filter(r -> WORD.matcher(r).find()).findFirst().orElse("");
-    return !row.isEmpty() && rows.stream().anyMatch(is -> isHalf(is, row));
+    return !row.isEmpty() && rows.stream().anyMatch(is -> isHalf(is, row)) || isWrongAside(right);
+  }
+
+  private boolean isWrongAside(PictureText right) {
+    int[] wrong = new int[2];
+    for (int y = 0; y < rows.size() && rows.size() == right.rows.size(); y++) {
+      String is = rows.get(y);
+      String should = right.rows.get(y);
+      for (int x = 0; x < Math.max(is.length(), should.length()); x++) {
+        boolean same = x < is.length() && x < should.length() && is.charAt(x) == should.charAt(x);
+        wrong[x & 1] += same ? 0 : 1;
+      }
+    }
+    return Math.min(wrong[0], wrong[1]) == 0 && Math.max(wrong[0], wrong[1]) >= FEW;
   }
 
   private static boolean isHalf(String is, String right) {

@@ -77,6 +77,21 @@ final class ProbedLater {
   }
 
   /**
+   * Whether a sight at a line that moves on a good board tells that it has come to rest: not if
+   * that stands at one of these levels too whenever a meter is put on.
+   */
+  boolean tells(Sight sight) {
+    return sight.outcomes().contains(PULSING)
+        || sight.looks().stream()
+            .filter(look -> look.startsWith(PROBE))
+            .filter(look -> lookbook.outcomes(look).get(0).equals(PULSING))
+            .flatMap(look -> LookPlaces.padOf(look).stream())
+            .map(pad -> "meter " + pad.text())
+            .filter(lookbook.looks()::contains)
+            .noneMatch(m -> sight.outcomes().contains(level(lookbook.outcomes(m).get(0))));
+  }
+
+  /**
    * What a meter shows of a line that has come to rest at a level that was seen. The level at which
    * a good board is found there too, such as that of a select that is seldom low, tells nothing.
    */

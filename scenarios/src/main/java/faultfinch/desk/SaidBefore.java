@@ -174,8 +174,11 @@ final class SaidBefore {
 
   /** What a piece without a subject goes on of: the same look, or the same pin. */
   private static String subject(String look) {
-    String[] words = look.split(" ");
-    boolean pin = words.length > 1 && words[1].contains(".");
-    return pin ? words[1] : SUBJECTS.getOrDefault(look, "");
+    String[] words = look.split(" ", 2);
+    boolean placed = words.length > 1 && LookPlaces.AT_PINS.contains(words[0]);
+    // A pin in full, or what lines are called by.
+    return placed
+        ? words[1].replaceAll("(?<=\\.\\S{1,9}) at the (?:pin|pad)$", "")
+        : SUBJECTS.getOrDefault(look, "");
   }
 }

@@ -47,6 +47,49 @@ final class Turns {
           new Turn(
               "^(?:and |but )?(?:i )?(?:plugged|put|fitted|stuck) (?:in )?(?:the |a |my )?bench rom\\b.*\\b(?:wakes up|woke up|comes to life|came to life|runs|ran|starts|started|works|gets on|got on|gets going|does its tests)\\b.*$",
               "bench ROM runs"),
+          new Turn(",? and there it stays\\b", ""),
+          new Turn("\\b12 ?v(?:olts?)? and (?=(?-i:\\d+V[A-Z])\\b)", ""),
+          new Turn("^one of my (?:monitors|sets|tvs|screens)\\b.*$", ""),
+          new Turn(
+              "\\b(no shorts? to (?:ground|gnd|earth))(?:,| or| and| nor)* (?:to )?(?:the )?(?:\\+?\\d+ ?v(?:olts?)?|supply|rail)(?= |$|,)",
+              "$1"),
+          // A resistor to a rail by its ohms, which is no reading of the rail.
+          new Turn(
+              "^.*\\b\\d+k\\d? to \\d+ ?v(?:olts?)? (?:is )?(?:intact|ok|fine|good|there)\\b.*$",
+              ""),
+          // Seen in games, which are no drill.
+          new Turn("^(?:and |but )?in (?:some |a |the |most )?games?\\b.*$", ""),
+          // Keys with a stick pushed are no drill either.
+          new Turn(
+              "^.*\\b(?:while|with|when) (?:joystick |stick )?(?:\\d )?(?:is )?(?:held |pushed )?(?:left|right|up|down|fire)\\b.*\\b(?:held|pressed|along|instead)\\b.*$",
+              ""),
+          // A current through one part is not what the board takes.
+          new Turn(
+              "\\b(?:about |some |around )?\\d+(?:\\.\\d+)? ?ma (?:goes|flows|runs|passes|flow|go|run) through\\b.*$",
+              ""),
+          // A figure of a counter or tuner is no text on the set.
+          new Turn(
+              "\\b(?:my |the |a )?(?:tuner|frequency counter|counter) (?:says|shows|reads|gives|displays) (?=\\d)",
+              ""),
+          // No byte was another.
+          new Turn("\\b(?:all )?0+(?: (?:out )?of \\d{1,3})? differ(?:s|ing)?\\b", "no error"),
+          new Turn(
+              "\\b(?:screen |picture |display |set |monitor )?(?:is |stays )?(?:all )?(?:black|dark|blank|empty) (?:except|but|apart|save|bar)(?: for| from)? (?:the |a )?(?:blinking |flashing |steady )?cursor\\b",
+              "cursor alone"),
+          // What beeps there is a meter.
+          new Turn(
+              "^(?:and )?(?:the )?track (?:between|from|to)\\b.* (?:buzzes|beeps|rings)(?: through| out| fine| ok)*$",
+              ""),
+          new Turn("^(?:and )?to (?:ground|gnd|earth) it beeps\\b", "short to ground"),
+          new Turn("^.*\\b(?:the |my )?meter (?:still )?(?:beeps|buzzes)\\b.*$", ""),
+          new Turn("^.*\\brelays?\\b.*\\bclicks?\\b.*$", ""),
+          new Turn("\\bnothing (?:that looks|looking) like an? (?:dead )?short\\b", "no short"),
+          new Turn("\\bnothing (?:is )?shorted (?=(?:on|at)\\b)", "no short "),
+          new Turn("\\bcold or after (?:an?|some|several|\\d+) (?:hours?|minutes?|while)\\b", ""),
+          // "BO pin 19 is flat" is of no tone.
+          new Turn(
+              "((?-i:\\b[A-Z]+\\d*/?) pin \\d+) (?:is|stays) flat\\b(?! (?:low|high))",
+              "$1 does not move"),
           // What a lamp of the keyboard does is not what the drive's does.
           new Turn("^.*\\bcaps(?:[- ]?lock)? (?:lamp|led|light)\\b.*$", ""),
           // Seen elsewhere, and so no look at this board.
@@ -289,6 +332,9 @@ final class Turns {
           // No chip is meant.
           new Turn("\\bchip[- ](?:enable|select)(?=s?\\b)", "select"),
           // Ohms as people say them who have an eye on the decade.
+          new Turn(
+              "\\b(?:(?:only |just )?(?:a few|some|several|a couple of|a good few) hundred|hundreds of) ?ohms? (?:or more|and (?:more|rising|climbing|up))\\b(?: and (?:rising|climbing))?",
+              "over 100 ohms"),
           new Turn(
               "\\b(?:(?:only |just )?(?:a few|some|several|a couple of|a good few) hundred|hundreds of) ?ohms?\\b",
               "100 to 999 ohms"),
@@ -533,6 +579,29 @@ final class Turns {
   /** What would be parted at its comma. */
   private static final List<Turn> WHOLE =
       List.of(
+          // Of a set and of its text, behind what spoils it.
+          new Turn(
+              "(?<=^|[.;] )(?:and |but )?(?:underneath|under|behind|beneath|through) (?:the |these |those |all )*(?:lines?|stripes?|bars?|it|them|that)\\b[^.;]*",
+              ""),
+          // One letter of all.
+          new Turn(
+              "\\b(?:every|each|all)(?: the)?(?: other)? letters? (?:is|are|looks?) (?:right|fine|ok|good|clean|normal),? (?:except|but|apart from|save|bar)(?: for)? (?:the )?(?:capital |small )?((?-i:[A-Za-z]))(?= |$|,|:|\\.)",
+              "the letter $1 looks wrong"),
+          // "U43 pin 8 pulses, but pin 11 of U23 doesn't".
+          new Turn(
+              "\\b(pulses?|moves?|toggles?|counts?|wiggles?)\\b([^.;]{0,30}), but ((?:(?:pin|leg) \\w+ (?:of|on|at) )?(?-i:[A-Z]+\\d+)(?: pin \\w+|\\.\\w+/?)?) (?:doesn't|does not|don't|do not)(?=[,.;]|$)",
+              "$1$2, but $3 does not move"),
+          // What follows says what "nothing" is.
+          new Turn(",? (?:and )?then nothing[:,] (?=no\\b)", ", "),
+          // Numbers of stations behind what is said of others.
+          new Turn("(?<=\\bstations?\\b[^.;]{1,80}\\bbut )(?=\\d\\d\\b)", "stations "),
+          new Turn(
+              "(?i:\\b(bench rom (?:fails|moans at|complains (?:of|about|at)|trips over|stops at))) (?=\\d\\d\\b)",
+              "$1 stations "),
+          // What stands there, and not what should.
+          new Turn(
+              "\\bwhere it (?:should|ought to) (?:say|read|show|be) ['\"]?[\\w ]{2,20}['\"]? (?:you|i|one|it) (?:gets?|sees?|reads?|says?|shows?) ",
+              "you get "),
           new Turn(
               "\\b(?:switch|switched|power|powered|turn|turned) (?:it )?on and (?:there is )?nothing(?: at all| happens)?[:,]? ?(?= |$|[a-z.;])",
               "dead, "),
@@ -577,6 +646,13 @@ final class Turns {
                   + "(?:(?:,| and|, and)? "
                   + COLOUR
                   + ")*)(?=[.;]|$)",
+              "only $1 in the picture"),
+          new Turn(
+              "\\bthe (?:colou?r )?bar (?:reads|goes|runs|shows|comes out|is)(?: now| as)?:? ("
+                  + COLOUR
+                  + "(?:(?:,| and|, and)? "
+                  + COLOUR
+                  + "){3,})",
               "only $1 in the picture"),
           // One key of all.
           new Turn(

@@ -1,6 +1,7 @@
 package faultfinch.desk;
 
 import faultfinch.bench.Instruments;
+import faultfinch.board.Drill;
 import faultfinch.board.NearNames;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
@@ -108,10 +109,10 @@ final class Written {
       Stand stand,
       int repairs) {
     List<String> outcomes = stand.lookbook().outcomes(look);
+    boolean drill = Drill.NAMES.contains(look) && !isShapedLike(outcomes, shown);
     Optional<Phrases.Finding> finding =
-        stand
-            .phrases()
-            .at(look, bared.text())
+        (drill ? spoken(look, bared, stand) : Optional.<Phrases.Finding>empty())
+            .or(() -> stand.phrases().at(look, bared.text()))
             .or(
                 () ->
                     isShapedLike(outcomes, shown) ? Optional.empty() : spoken(look, bared, stand));

@@ -93,7 +93,7 @@ class FreeWordsTest {
         "two long low notes instead of the chord | listen | U9.WE/: open pin | U34: defect voice-a-dead",
         "I had the fuse out and the wire in it looks whole | fuse | K13: stuck closed | F1: open",
         // D10 to D14 lead the first stick's ways to its row, R17 its level to the converter.
-        "U22.Q4 stays low, same on U24.A8      | probe U24.A8 at the pin | U18.1A: reads high | K44: open",
+        "U22.Q4 stays low, same on U24.A8      | probe U24.A8 at the pin | U24.A8: clamps to ground through 1 ohm | K44: open",
         "U7 is cold while its neighbours are warm | finger U7 | U7.VCC: open pin | K44: open",
         "the 5 V regulator runs very hot       | finger regulator | C2: short | K44: open",
         "12V is missing at the sound chip      | meter sound chip 12 v rail | lead: open | K44: open",
@@ -103,7 +103,7 @@ class FreeWordsTest {
         "picture fine                          | screen | K40: stuck closed | U26.INK2: open pin",
         "The apostrophe key doesnt do anything | every key | K56: open     | K44: open",
         // Each pin for itself, though one net joins both: P4 goes from U22 and U23 to U24.
-        "U22.Q4 and U23.Q4 both stay low       | probe U22.Q4 and U23.Q4 | U18.1A: reads high | K44: open",
+        "U22.Q4 and U23.Q4 both stay low       | probe U22.Q4 and U23.Q4 | U24.A8: clamps to ground through 1 ohm | K44: open",
         "Zero key not working                  | every key | K44: open      | K43: open",
         "joystick 1 won't go up                | sticks | D10: open         | D12: open",
         "the level of the first joystick stays at nought | sticks | R17: open | R18: open",

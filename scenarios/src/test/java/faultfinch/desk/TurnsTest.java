@@ -30,6 +30,13 @@ class TurnsTest {
         "RES/ is low first and then goes high, fine | RES/ is pulsing, fine",
         "Pins 4 and 5 of U29, the page number, are both low, as they should be after a reset. | Pins 4 and 5 of U29 are both low.",
         "Switched on and nothing: no chord | dead, no chord",
+        "Lamp out, then nothing, no chord | Lamp out, no chord",
+        "stations 01 and 06 are ok but 02 and 03 differ | stations 01 and 06 are ok but stations 02 and 03 differ",
+        "The bench ROM fails 02 to 05 | The bench ROM fails stations 02 to 05",
+        "Where it should say Tamarisk you get T m r s | you get T m r s",
+        "U43 pin 8 pulses too, but pin 11 of U23 doesn't. | U43 pin 8 pulses too, but pin 11 of U23 does not move.",
+        "every letter is right except the capital I: a dot too many | the letter I looks wrong: a dot too many",
+        "Lines all over. Underneath the lines everything is right: readable. | Lines all over. .",
       })
   void whole_figureWithAComma_hasAPoint(String typed, String whole) {
     assertEquals(whole, Turns.whole(typed));
@@ -66,6 +73,20 @@ class TurnsTest {
         "The drive itself is good    | disc drive itself is good",
         "Drive and cable tested on another machine | disc drive tested on another machine",
         "drive works                 | drive works",
+        "all 000 differ              | no error",
+        "clean, 000 of 512 differ    | clean, no error",
+        "my tuner says 302 and 507 Hz | 302 and 507 Hz",
+        "about 5 mA goes through it  | ''",
+        "nothing shorted on LK5      | no short on LK5",
+        "nothing that looks like a short | no short",
+        "a few hundred ohms or more and rising | over 100 ohms",
+        "black except the cursor     | cursor alone",
+        "track between them buzzes   | ''",
+        "two relays always click together | ''",
+        "in games both sticks go up  | ''",
+        "BO pin 19 is flat the whole time | BO pin 19 does not move the whole time",
+        "no short to ground or 5 V   | no short to ground",
+        "12 V and 5VS are fine       | 5VS are fine",
       })
   void plain_turnOfSpeech_isSaidPlainly(String typed, String plain) {
     assertEquals(plain, Turns.plain(typed));

@@ -57,6 +57,11 @@ final class Levels {
 
   private static final class Point {
     int seen;
+
+    /** The same while the board waits: in the meter's window, and in those of what is seldom. */
+    int resting;
+
+    int seldom;
     double average;
 
     /** Of a clock that the oscillator turns by itself; 0 of all else. */
@@ -87,17 +92,10 @@ final class Levels {
     }
   }
 
-  /** Plays one window for the probe. */
-  void window(Machine machine, int cycles) {
-    play(machine, cycles, false);
-  }
-
-  /** Plays the window in which the meter shows its averages. */
-  void idle(Machine machine, int cycles) {
-    play(machine, cycles, true);
-  }
-
-  private void play(Machine machine, int cycles, boolean averages) {
+  /** Plays one window for the probe; in that of the meter its averages are taken too. */
+  void play(Machine machine, Window window) {
+    int cycles = window.cycles();
+    boolean averages = window == Window.IDLE;
     int nets = machine.points();
     int[] seen = new int[nets];
     double[] volts = new double[nets];
@@ -123,7 +121,7 @@ final class Levels {
     trail.end(machine);
     for (Map.Entry<Pad, Point> at : pins.entrySet()) {
       Point point = at.getValue();
-      point.seen |= seen[legs.point(machine, at.getKey())];
+      note(point, seen[legs.point(machine, at.getKey())], window);
       if (averages) {
         point.average = volts[legs.point(machine, at.getKey())] / time[0];
         point.hertz = machine.clockHertz(at.getKey(), legs.asPad(at.getKey()));
@@ -132,9 +130,15 @@ final class Levels {
       }
     }
     for (Map.Entry<Pad, Point> at : pads.entrySet()) {
-      at.getValue().seen |= seen[machine.point(at.getKey(), true)];
+      note(at.getValue(), seen[machine.point(at.getKey(), true)], window);
       at.getValue().hertz = machine.clockHertz(at.getKey(), true);
     }
+  }
+
+  private static void note(Point point, int seen, Window window) {
+    point.seen |= seen;
+    point.resting |= window == Window.IDLE ? seen : 0;
+    point.seldom |= window == Window.SELDOM ? seen : 0;
   }
 
   /** Also of a board whose processor stands still. */
@@ -143,7 +147,8 @@ final class Levels {
     return hertz > 0 ? hertz : SECOND / machine.board().cycleNanoseconds();
   }
 
-  private static int flag(int carries) {
+  /** What a probe's lights would do of it in one phase, one bit. */
+  static int flag(int carries) {
     int millivolts = carries >> 2;
     return switch (carries & 3) {
       case 0 -> millivolts < MID_FROM ? LOW : millivolts > MID_TO ? HIGH : MID;
@@ -160,7 +165,9 @@ final class Levels {
   Light light(Pad pad, boolean atPad) {
     Point p = point(pad, atPad);
     boolean both = (p.seen & (LOW | HIGH)) == (LOW | HIGH);
-    if (p.hertz > 0 || both || (p.seen & RESTLESS) != 0) {
+    // Nothing drives it while the board waits but for a moment: that is a pulse, of one light.
+    boolean pulled = p.resting == 0 && p.seldom != 0 && (p.seen & MID) == 0;
+    if (p.hertz > 0 || both || pulled || (p.seen & RESTLESS) != 0) {
       return Light.PULSING;
     }
     if ((p.seen & MID) != 0) {

@@ -2,42 +2,39 @@ package faultfinch.bench;
 
 import faultfinch.board.Board;
 import faultfinch.symptom.Watching;
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * When instruments look at a running board: in windows of 128 cycles around eight steps of the
- * firmware, spread over all that a healthy board reaches. The same times hold for every fault.
+ * When instruments look at a running board: in windows around eight steps of the firmware, spread
+ * over all that a healthy board reaches, and where it does what it seldom does. The same times hold
+ * for every fault.
  *
- * @param starts of the windows, nanoseconds since power-on
- * @param idle start of the longer window in which the meter comes to rest, before any key
+ * @param windows what each is for, by its start in nanoseconds since power-on; one of them is the
+ *     meter's, before any key
  */
-record Schedule(List<Long> starts, long idle) {
-  /** Cycles of one window. */
-  static final int CYCLES = 128;
-
-  /** Cycles of the window of the meter. */
-  static final int IDLE_CYCLES = 512;
-
+record Schedule(SortedMap<Long, Window> windows) {
   private static final long MILLISECOND = 1_000_000;
 
   private static final int WINDOWS = 8;
 
   /** A step is in the middle of its window: what led to it counts as much as what follows. */
-  private static final int BEFORE = CYCLES / 2;
+  private static final int BEFORE = Window.STEP.cycles() / 2;
 
   /** Of the healthy board that others are held against. */
   static final long SEED = 0;
 
   Schedule {
-    starts = List.copyOf(starts);
+    windows = Collections.unmodifiableSortedMap(new TreeMap<>(windows));
   }
 
   /** When the window of the meter begins. */
   static long idle(Board board) {
     return Watching.readyMilliseconds(board) * MILLISECOND
-        - IDLE_CYCLES * (long) board.cycleNanoseconds()
+        - Window.IDLE.cycles() * (long) board.cycleNanoseconds()
         - MILLISECOND;
   }
 
@@ -45,22 +42,25 @@ record Schedule(List<Long> starts, long idle) {
    * The times for a board.
    *
    * @param reached when a healthy one of {@link #SEED} reaches the steps of its firmware
+   * @param seldom when it does what it seldom does
    */
-  static Schedule of(Board board, Map<String, Long> reached) {
+  static Schedule of(Board board, Map<String, Long> reached, List<Long> seldom) {
     List<Long> steps = reached.values().stream().sorted().distinct().toList();
-    List<Long> starts = new ArrayList<>();
+    SortedMap<Long, Window> windows = new TreeMap<>();
+    seldom.forEach(at -> windows.put(at, Window.SELDOM));
     if (steps.isEmpty()) {
       long ready = Watching.readyMilliseconds(board) * MILLISECOND;
       for (int i = 1; i <= WINDOWS; i++) {
-        starts.add(ready * i / WINDOWS);
+        windows.put(ready * i / WINDOWS, Window.STEP);
       }
     } else {
       long lead = (long) BEFORE * board.cycleNanoseconds();
       for (int i = 0; i < WINDOWS; i++) {
         long step = steps.get((i * (steps.size() - 1) + (WINDOWS - 1) / 2) / (WINDOWS - 1));
-        starts.add(Math.max(1, step - lead));
+        windows.put(Math.max(1, step - lead), Window.STEP);
       }
     }
-    return new Schedule(starts.stream().distinct().toList(), idle(board));
+    windows.put(idle(board), Window.IDLE);
+    return new Schedule(windows);
   }
 }

@@ -27,7 +27,7 @@ import java.util.function.Predicate;
 
 /**
  * What every passive look would show, out of one run: the board starts, its keys are worked, and at
- * declared times eight windows of cycles are watched phase by phase.
+ * declared times windows of cycles are watched phase by phase.
  */
 public final class Survey {
   private static final int HEALTHY_BOARDS = 16;
@@ -56,11 +56,20 @@ public final class Survey {
     this.board = board;
     this.many = many;
     List<Heat> heats = new ArrayList<>();
+    Seldom round = new Seldom();
+    List<Long> seldom = new ArrayList<>();
     Watching healthy =
         Watching.of(
             Setup.healthy(board, Schedule.SEED),
-            Map.of(Schedule.idle(board), m -> heats.add(m.heat())));
-    schedule = Schedule.of(board, healthy.milestones());
+            Map.of(
+                Seldom.from(board),
+                round::round,
+                Schedule.idle(board),
+                m -> {
+                  heats.add(m.heat());
+                  seldom.addAll(round.starts(m));
+                }));
+    schedule = Schedule.of(board, healthy.milestones(), seldom);
     healthyHeat = heats.get(0);
     looks = Looks.passive(board);
     places =
@@ -211,7 +220,7 @@ public final class Survey {
 
   /** Frames that know what the healthy board draws. */
   private Frames learnt(long seed) {
-    Frames learnt = Frames.of(board, seed, schedule.idle());
+    Frames learnt = Frames.of(board, seed, Schedule.idle(board));
     Machine healthy = new Machine(Setup.healthy(board, seed), Watching.KIND);
     Watching.ofAllKeys(healthy, learnt, Map.of());
     return learnt;
@@ -220,7 +229,7 @@ public final class Survey {
   private record Followed(Witness witness, Moments moments) {}
 
   /** Where a run stood when a window began. */
-  private record Moment(Machine machine, boolean idle) {}
+  private record Moment(Machine machine, Window window) {}
 
   /** Where a run stood at each of its windows, in their order, and what its owner saw. */
   private static final class Moments {
@@ -228,8 +237,8 @@ public final class Survey {
     private Optional<Machine> end = Optional.empty();
     private Optional<Watching> watching = Optional.empty();
 
-    void note(Machine machine, boolean idle) {
-      windows.add(new Moment(machine.moment(), idle));
+    void note(Machine machine, Window window) {
+      windows.add(new Moment(machine.moment(), window));
     }
 
     Machine end() {
@@ -244,20 +253,16 @@ public final class Survey {
   private Run watched(Setup setup, Machine on, Optional<Moments> moments) {
     Looking looking = new Looking(setup);
     Map<Long, Consumer<Machine>> stops = new LinkedHashMap<>();
-    for (long start : schedule.starts()) {
-      stops.put(
-          start,
-          machine -> {
-            moments.ifPresent(m -> m.note(machine, false));
-            looking.window(machine);
-          });
-    }
-    stops.put(
-        schedule.idle(),
-        machine -> {
-          moments.ifPresent(m -> m.note(machine, true));
-          looking.idle(machine);
-        });
+    schedule
+        .windows()
+        .forEach(
+            (start, window) ->
+                stops.put(
+                    start,
+                    machine -> {
+                      moments.ifPresent(m -> m.note(machine, window));
+                      looking.play(machine, window);
+                    }));
     Watching watching = Watching.ofAllKeys(on, frames(setup.seed()), stops);
     Machine machine = looking.machine.orElseThrow();
     moments.ifPresent(
@@ -281,11 +286,7 @@ public final class Survey {
       if (!trusted.test(twin)) {
         return Optional.empty();
       }
-      if (moment.idle()) {
-        looking.idle(twin);
-      } else {
-        looking.window(twin);
-      }
+      looking.play(twin, moment.window());
     }
     twin.standWhere(moments.end());
     return trusted.test(twin)
@@ -307,14 +308,10 @@ public final class Survey {
       levels = new Levels(places, board.phaseNanoseconds(), legs, trail);
     }
 
-    void window(Machine now) {
+    void play(Machine now, Window window) {
       machine = Optional.of(now);
-      levels.window(now, Schedule.CYCLES);
-    }
-
-    void idle(Machine now) {
-      levels.idle(now, Schedule.IDLE_CYCLES);
-      heat = Optional.of(now.heat());
+      levels.play(now, window);
+      heat = window == Window.IDLE ? Optional.of(now.heat()) : heat;
     }
 
     Run done(Machine now, Watching watching) {

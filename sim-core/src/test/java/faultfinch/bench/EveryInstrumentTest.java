@@ -30,7 +30,7 @@ class EveryInstrumentTest {
             new Trail(watched.setup()));
     for (long at = 10_000_000; at < PART_OF_BOOT_NS; at += 7_000_000) {
       watched.runTo(at);
-      levels.window(watched, 100);
+      levels.play(watched, Window.STEP);
     }
     watched.runTo(PART_OF_BOOT_NS);
     plain.runTo(PART_OF_BOOT_NS);

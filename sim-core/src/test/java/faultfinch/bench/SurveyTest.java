@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import faultfinch.board.Board;
 import faultfinch.board.BoardReader;
+import faultfinch.fault.Fault;
 import faultfinch.fault.FaultKinds;
 import faultfinch.machine.Setup;
 import java.util.List;
@@ -108,6 +109,29 @@ class SurveyTest {
     assertEquals("1.38 MHz", at(tamarisk, "counter U1.PHI2"));
     assertEquals("688 kHz", at(tamarisk, "counter U13.2Q0"));
     assertEquals("43.0 kHz", at(tamarisk, "counter U14.1Q3"));
+  }
+
+  /**
+   * A picture has 312 lines; its sync is low for four of them and the cursor is strobed in one row.
+   * Once a picture the program looks for keys, row by row: a row is pulled by an open collector and
+   * driven by nothing else, a read of the columns is a single cycle. A select that is used by
+   * commands alone has pulsed when they were typed.
+   */
+  @Test
+  void probe_whatAWaitingBoardDoesOnceAPicture_pulses() {
+    Board tamarisk = BoardReader.shipped("tamarisk");
+    Survey survey = Survey.on(tamarisk);
+    SortedMap<Look, String> healthy = survey.features(Setup.healthy(tamarisk, 1));
+    for (String once : List.of("U21.VS/", "U21.CUR", "U30.Y0/", "U30.Y6/", "U31.1G/", "U3.CE/")) {
+      assertEquals("pulsing", at(healthy, "probe " + once + " at the pin"), once);
+    }
+    // Rows of the joysticks are read by a program, which nobody has started.
+    assertEquals("no light", at(healthy, "probe U30.Y8/ at the pin"));
+    Fault cut = FaultKinds.parse("U30.Y2/: open joint", tamarisk);
+    SortedMap<Look, String> open = survey.features(Setup.healthy(tamarisk, 1).with(List.of(cut)));
+    assertEquals("pulsing", at(open, "probe U30.Y2/ at the pin"));
+    assertEquals("no light", at(open, "probe U30.Y2/ at the pad"));
+    assertEquals("pulsing", at(open, "probe U30.Y3/ at the pad"));
   }
 
   @Test
