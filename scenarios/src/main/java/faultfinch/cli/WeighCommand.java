@@ -30,7 +30,11 @@ final class WeighCommand implements Command {
   private static final int ALIKE_SHOWN = 6;
 
   private static final Set<Statement.Came> FOR_A_MOMENT =
-      Set.of(Statement.Came.HELPED, Statement.Came.IN_VAIN);
+      Set.of(
+          Statement.Came.HELPED,
+          Statement.Came.IN_VAIN,
+          Statement.Came.JOINED,
+          Statement.Came.APART);
 
   private final BiFunction<Board, Terminal, Known> knowledge;
 

@@ -156,6 +156,12 @@ final class Amounts {
     if (ends(before, "over")) {
       return Optional.of(new Amount(kind, value, Double.POSITIVE_INFINITY, single.group()));
     }
+    boolean rounded = single.group(1).matches("[34]") && single.group(2).equals("v");
+    if (rounded) {
+      // Who says 4 V means a good high, and has not read the dial to its last figure.
+      return Optional.of(
+          new Amount(kind, Math.min(value - FINE, HIGH_FROM), HIGH_BELOW, single.group()));
+    }
     double give =
         kind.equals("meter") && NOMINAL.containsKey(single.group(1))
             ? NOMINAL.get(single.group(1)) * value

@@ -1,7 +1,9 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
+import faultfinch.board.Pad;
 import faultfinch.diagnosis.Evidence;
+import faultfinch.diagnosis.Hint;
 import faultfinch.diagnosis.History;
 import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
@@ -32,6 +34,11 @@ public final class Desk {
               + "(?=[ ,;.)]|$))");
 
   /** "When BUF/ is low, D0 to D7 float": a level for a moment, which no look of the list is of. */
+  /** How a sentence begins that tells all of what it tells of a moment. */
+  private static final Pattern OF_AN_ACT =
+      Pattern.compile(
+          "(?i)^(?:while|when|during|as soon as|scope in|on the scope in|probe in|in) ");
+
   private static final Pattern WHILE =
       Pattern.compile(
           "^(?i:when|whenever|while|with|as long as|each time|every time) (?i:the )?([A-Z][A-Z0-9./]*(?: pin \\w+)?"
@@ -53,6 +60,10 @@ public final class Desk {
 
   private Conditions conditions = Conditions.USUAL;
   private final SaidBefore saidBefore = new SaidBefore();
+  private final AcrossWords acrossWords;
+
+  /** Two lines that were named together last, in the same entry. */
+  private List<List<Pad>> twoLines = List.of();
 
   /** What pins without a part are of: also what the entry before spoke of. */
   private Optional<Backwards> backwards = Optional.empty();
@@ -81,6 +92,7 @@ public final class Desk {
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     this.board = board;
+    acrossWords = new AcrossWords(board);
     notes = new Notes(lookbook);
     tries = new Tries(new Deeds(board, vocabulary), plain, notes);
     written = new Written(circumstances);
@@ -132,6 +144,7 @@ public final class Desk {
     entry.when().ifPresent(when -> conditions = when);
     Conditions before = conditions;
     saidBefore.begin();
+    twoLines = List.of();
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -250,6 +263,11 @@ public final class Desk {
         && complete.phrases().isAtPins(sentence)) {
       return true;
     }
+    if (OF_AN_ACT.matcher(sentence).find()
+        && Vocabulary.in(small, vocabulary.words("act")).isPresent()
+        && complete.phrases().isAtPins(sentence)) {
+      return true;
+    }
     Matcher m = WHILE.matcher(sentence);
     return m.find()
         && complete.phrases().isAtPins(m.group(1))
@@ -264,7 +282,19 @@ public final class Desk {
         && !complete.phrases().isNowhere(piece);
   }
 
+  /** Whether a piece is of an ohmmeter across two lines; it may name them or go on of them. */
+  private boolean across(String piece) {
+    Optional<Hint> hint = acrossWords.find(piece, complete.phrases(), twoLines);
+    List<List<Pad>> lines = complete.phrases().lines(piece);
+    twoLines = lines.size() == 2 ? lines : twoLines;
+    hint.ifPresent(h -> notes.across(piece, conditions, h));
+    return hint.isPresent();
+  }
+
   private void note(Entry entry, String piece) {
+    if (across(piece)) {
+      return;
+    }
     if (isOfAMoment(piece) || isOfAnAct(piece)) {
       keep(piece, new Phrases.Trouble(Statement.Why.FOR_A_MOMENT, piece, List.of()));
       return;

@@ -20,6 +20,9 @@ final class KeyWords {
   /** So many signs of a row are no word. */
   private static final int SHORTEST_ROW = 5;
 
+  /** For so many that are named one more may be dead that is named elsewhere. */
+  private static final int MORE = 4;
+
   private final Lookbook lookbook;
   private final Vocabulary vocabulary;
   private final Places places;
@@ -177,9 +180,14 @@ final class KeyWords {
       return Optional.empty();
     }
     // Who names the dead keys has tried the others.
-    return finding(text, keys -> keys.missing(signs).equals(named))
+    return finding(text, keys -> isNearly(keys.missing(signs), named))
         .or(() -> finding(text, k -> k.missing(signs).containsAll(named) && isMostThere(k)))
         .or(() -> finding(text, k -> !k.missing(named).isEmpty() && isMostThere(k)));
+  }
+
+  /** Whether these are missing, and of many named at once hardly any more. */
+  private static boolean isNearly(Set<String> missing, Set<String> named) {
+    return missing.containsAll(named) && missing.size() <= named.size() + named.size() / MORE;
   }
 
   /** Signs whose keys do nothing; nobody tried all the others. */

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What is said of single letters on a set: they do not come, or come by themselves. */
@@ -46,6 +48,8 @@ final class Keystrokes {
 
   private static final Pattern NO_LETTER = Pattern.compile("(no|without|lacks|lacking) [b-z2-9]");
 
+  private static final Pattern RANGE = Pattern.compile("(?<= |^)([A-Z]) to ([A-Z])(?= |,|$)");
+
   private static final Pattern IN_A_ROW =
       Pattern.compile("(?<= |^)[A-Za-z0-9](?:(?:, and |, | and )[A-Za-z0-9]){2,}(?= |$)");
 
@@ -80,10 +84,21 @@ final class Keystrokes {
     this.keyWords = keyWords;
   }
 
+  /** "A to P" with all that stands between. */
+  private static String inFull(String text) {
+    return RANGE
+        .matcher(text)
+        .replaceAll(
+            r ->
+                IntStream.rangeClosed(r.group(1).charAt(0), r.group(2).charAt(0))
+                    .mapToObj(Character::toString)
+                    .collect(Collectors.joining(", ")));
+  }
+
   /** A text in which keys are called by what they are marked with: "K16 dead" is "key 3 dead". */
   private String marked(String text) {
     return REFERENCE
-        .matcher(keyWords.inFull(text))
+        .matcher(keyWords.inFull(inFull(text)))
         .replaceAll(
             r -> {
               String mark = keyWords.marks().get(r.group().toLowerCase(Locale.ROOT));

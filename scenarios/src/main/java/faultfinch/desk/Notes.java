@@ -145,6 +145,13 @@ final class Notes {
     done.add(action);
   }
 
+  /** An ohmmeter across two lines. */
+  void across(String said, Conditions when, Hint hint) {
+    hints.add(hint);
+    Statement.Came came = hint.helped() ? Statement.Came.JOINED : Statement.Came.APART;
+    statements.add(new Statement.Tried(said, when, came, List.of(hint.part())));
+  }
+
   /**
    * Something done to parts, and what came of it.
    *

@@ -408,6 +408,11 @@ final class Phrases {
     return places.find(text, false).isNowhere();
   }
 
+  /** The lines that a text names, each by its pads. */
+  List<List<Pad>> lines(String text) {
+    return places.find(text, false).lines();
+  }
+
   /** Whether pins or lines are named. */
   boolean isAtPins(String text) {
     return !places.find(text, false).lines().isEmpty();

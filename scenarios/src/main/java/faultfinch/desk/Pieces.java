@@ -12,7 +12,7 @@ final class Pieces {
 
   /** What keys are called that have signs, and where sticks go. */
   private static final String NAME =
-      "minus|plus|comma|stop|equals|slash|star|colon|semicolon|quote|apostrophe|hash|space|shift|return|enter"
+      "(?:left|right|open|close) bracket|minus|plus|comma|stop|equals|slash|star|colon|semicolon|quote|apostrophe|hash|space|shift|return|enter"
           + "|[Uu]p|[Dd]own|[Ll]eft|[Rr]ight|fire";
 
   /** A comma between names of keys, parts or pins parts no pieces: "keys A, E and I". */

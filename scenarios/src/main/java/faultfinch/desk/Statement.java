@@ -63,7 +63,11 @@ public sealed interface Statement {
     /** Something done for a moment helped. */
     HELPED,
     /** The same, in vain. */
-    IN_VAIN
+    IN_VAIN,
+    /** An ohmmeter across two lines read next to nothing. */
+    JOINED,
+    /** It read a lot. */
+    APART
   }
 
   /** Why something is not weighed. */

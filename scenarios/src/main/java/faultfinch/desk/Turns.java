@@ -48,6 +48,32 @@ final class Turns {
               "^(?:and |but )?(?:i )?(?:plugged|put|fitted|stuck) (?:in )?(?:the |a |my )?bench rom\\b.*\\b(?:wakes up|woke up|comes to life|came to life|runs|ran|starts|started|works|gets on|got on|gets going|does its tests)\\b.*$",
               "bench ROM runs"),
           new Turn(",? and there it stays\\b", ""),
+          // What was done to it, and changed nothing.
+          new Turn(
+              "\\b(?:warming|cooling|heating|freezing|hot air|cold spray|freezer spray)(?: (?:or|and) (?:warming|cooling|heating|hot air|cold spray))? (?:changes|makes|does|made|did) (?:nothing|no difference|no change)\\b",
+              ""),
+          new Turn("\\b(?:no )?hold (?:knob|control)\\b.*$", ""),
+          new Turn("\\bis the same within \\d+ ?m?v(?:olts?)?\\b", ""),
+          new Turn("^a thumb on\\b.*$", ""),
+          // So far below that it is no 5 V any more.
+          new Turn(
+              "\\b(?:well|far|way|clearly) (?:below|under) 5 ?v(?:olts?)?(?= |$|,)", "under 4.7 V"),
+          new Turn(
+              "\\b(?:well|far|way|clearly) (?:below|under) 12 ?v(?:olts?)?(?= |$|,)", "under 11 V"),
+          new Turn(
+              ",? ?\\bin (?:the )?even columns and (?:in )?(?:the )?odd(?: ones| columns)?(?: alike)?\\b",
+              ""),
+          new Turn(
+              "\\balways go(?:es)? (?:low|high) (?=(?:at|in|on) (?:the same|once|one))", "pulses "),
+          new Turn("(?-i:(?<= |^)([A-Z0-9])) up to (?-i:([A-Z0-9])(?= |,|$))", "$1 to $2"),
+          new Turn("\\b(?:is|was|are|were) not (?:an? )?short(?:ed)?\\b", "no short"),
+          new Turn("\\bends (?:up )?in the meg-?ohms\\b", "over 100 k"),
+          new Turn(
+              "^(?:the one|that|those|it) in ['\"]\\w+['\"] (?:has|have) (?:it|one|this).*$", ""),
+          // The contacts of a socket are no legs of the chip.
+          new Turn(
+              "\\b(?:supply |volts? )?on (?:the )?socket (?:(?-i:[A-Z]+\\d+) )?(?:pin|contact) \\w+:? (?:is )?\\d.*$",
+              ""),
           new Turn("\\b12 ?v(?:olts?)? and (?=(?-i:\\d+V[A-Z])\\b)", ""),
           new Turn("^one of my (?:monitors|sets|tvs|screens)\\b.*$", ""),
           new Turn(
@@ -72,7 +98,9 @@ final class Turns {
               "\\b(?:my |the |a )?(?:tuner|frequency counter|counter) (?:says|shows|reads|gives|displays) (?=\\d)",
               ""),
           // No byte was another.
-          new Turn("\\b(?:all )?0+(?: (?:out )?of \\d{1,3})? differ(?:s|ing)?\\b", "no error"),
+          new Turn(
+              "\\b(?:all )?0+(?: (?:out )?of \\d{1,3})? differ(?:s|ing|ent|ences?)?\\b|\\ball 000\\b|\\b000 everywhere\\b",
+              "no error"),
           new Turn(
               "\\b(?:screen |picture |display |set |monitor )?(?:is |stays )?(?:all )?(?:black|dark|blank|empty) (?:except|but|apart|save|bar)(?: for| from)? (?:the |a )?(?:blinking |flashing |steady )?cursor\\b",
               "cursor alone"),
@@ -81,7 +109,9 @@ final class Turns {
               "^(?:and )?(?:the )?track (?:between|from|to)\\b.* (?:buzzes|beeps|rings)(?: through| out| fine| ok)*$",
               ""),
           new Turn("^(?:and )?to (?:ground|gnd|earth) it beeps\\b", "short to ground"),
-          new Turn("^.*\\b(?:the |my )?meter (?:still )?(?:beeps|buzzes)\\b.*$", ""),
+          new Turn(
+              "^(?!.*\\b(?:between|from)\\b).*\\b(?:the |my )?meter (?:still )?(?:beeps|buzzes)\\b.*$",
+              ""),
           new Turn("^.*\\brelays?\\b.*\\bclicks?\\b.*$", ""),
           new Turn("\\bnothing (?:that looks|looking) like an? (?:dead )?short\\b", "no short"),
           new Turn("\\bnothing (?:is )?shorted (?=(?:on|at)\\b)", "no short "),
@@ -593,6 +623,11 @@ final class Turns {
               "$1$2, but $3 does not move"),
           // What follows says what "nothing" is.
           new Turn(",? (?:and )?then nothing[:,] (?=no\\b)", ", "),
+          // Numbers of a round that are those of its stations.
+          new Turn(
+              "(?<=\\bbench rom\\b[^.;]{0,80}[:,;] )(?:and )?(\\d\\d(?:(?:, and |, | and | to | up to |-)\\d\\d)*)(?= (?:good|bad|all|fine|ok|fails?|failing|are|is|nil|differ|no error)\\b)",
+              "stations $1"),
+          new Turn("(?<=\\bstations? \\d\\d) up to (?=\\d\\d\\b)", " to "),
           // Numbers of stations behind what is said of others.
           new Turn("(?<=\\bstations?\\b[^.;]{1,80}\\bbut )(?=\\d\\d\\b)", "stations "),
           new Turn(
@@ -632,7 +667,7 @@ final class Turns {
               "$1 blown; exchanged $1, no change"),
           // Keys in a row behind what they are.
           new Turn(
-              "\\b(?:a few|some|several|certain|these|the following|a number of|a handful of|two|three|four|five|six|seven|eight) keys (?:are|do|is) (dead|not work|not react|missing|mute|not type): ([^.;]+)",
+              "\\b(?:a few|some|several|certain|these|the following|a number of|a handful of|two|three|four|five|six|seven|eight) keys (?:(?:are|do|is) )?(dead|not work|not react|missing|mute|not type): ([^.;]+)",
               "keys $2 are $1"),
           new Turn("\\bthe semi-?colon\\b", "semicolon"),
           new Turn("(?<=(?:\\b[0-9A-Z]|semicolon|comma),? (?:and )?)the (?=[0-9]\\b)", ""),

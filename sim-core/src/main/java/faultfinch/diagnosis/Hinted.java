@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * How well each suspect explains what came of spraying, pressing or piggybacking a part. How often
- * such a thing helps is judgement, by whether the fault is inside that part, at a contact of it, or
- * elsewhere: whether a contact gives under a thumb is in no run.
+ * How well each suspect explains what came of spraying, pressing or piggybacking a part, or of an
+ * ohmmeter across two lines. How often such a thing helps is judgement, by whether the fault is
+ * inside that part, at a contact of it, or elsewhere: whether a contact gives under a thumb is in
+ * no run.
  */
 final class Hinted {
   private static final Set<RepairAction.Kind> INSIDE =
@@ -56,6 +57,11 @@ final class Hinted {
   }
 
   private double chance(Hint hint, Suspect suspect) {
+    if (hint.how() == Hint.How.ACROSS) {
+      double reads =
+          rates.helps(hint.how(), hint.faults().contains(suspect.fault()) ? "inside" : "elsewhere");
+      return hint.helped() ? reads : 1 - reads;
+    }
     boolean there = suspect.place().equals(hint.part());
     RepairAction.Kind kind = suspect.repair().kind();
     String where =

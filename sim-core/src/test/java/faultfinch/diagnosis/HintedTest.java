@@ -3,6 +3,7 @@ package faultfinch.diagnosis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class HintedTest {
@@ -40,5 +41,20 @@ class HintedTest {
     Belief belief = after(new Hint(Hint.How.PIGGYBACK, "U1", false));
     // 1 - 0.3 inside, 1 - 0.003 elsewhere.
     assertEquals(0.7 / (2 * 0.997), belief.of("inside") / belief.of("other"), EXACT);
+  }
+
+  @Test
+  void across_conducts_pointsAtWhatJoinsTheLines() {
+    Belief belief = after(new Hint(Hint.How.ACROSS, "D3, D4", true, Set.of("other")));
+    // a millionth each elsewhere, 2 x 0.98 where they are joined.
+    assertEquals(1_960_000, belief.of("other") / belief.of("inside"), 1e-3);
+    assertEquals(1, belief.of("contact") / belief.of("inside"), EXACT);
+  }
+
+  @Test
+  void across_doesNotConduct_clearsWhatWouldJoinTheLines() {
+    Belief belief = after(new Hint(Hint.How.ACROSS, "D3, D4", false, Set.of("other")));
+    // 1 - 0.000001 elsewhere, 2 x (1 - 0.98) where they would be joined.
+    assertEquals(0.04 / 0.999999, belief.of("other") / belief.of("inside"), EXACT);
   }
 }
