@@ -45,16 +45,6 @@ enum Comparison {
       return text(outcome).equals(text(normal.same()));
     }
   },
-  /** The same letters and figures, and another set of colours; what has none leaves a gap. */
-  SAME_LETTERS("same-letters") {
-    @Override
-    boolean holds(String outcome, Normal normal) {
-      PictureText is = PictureText.of(outcome);
-      PictureText right = PictureText.of(normal.same());
-      return is.letters().equals(right.letters())
-          && (!is.inks().equals(right.inks()) || is.rows().equals(right.rows()));
-    }
-  },
   OTHER_TEXT("other-text") {
     @Override
     boolean holds(String outcome, Normal normal) {
@@ -113,12 +103,6 @@ enum Comparison {
     @Override
     boolean holds(String outcome, Normal normal) {
       return PictureText.of(outcome).isRepeated(PictureText.of(normal.same()));
-    }
-  },
-  USUAL_INKS("usual-inks") {
-    @Override
-    boolean holds(String outcome, Normal normal) {
-      return PictureText.of(outcome).inks().equals(PictureText.of(normal.same()).inks());
     }
   },
   ONE_INK("one-ink") {

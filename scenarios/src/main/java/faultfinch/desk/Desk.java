@@ -34,6 +34,11 @@ public final class Desk {
               + "(?=[ ,;.)]|$))");
 
   /** "When BUF/ is low, D0 to D7 float": a level for a moment, which no look of the list is of. */
+  /** Without any of these no piece is of an ohmmeter across two lines. */
+  private static final Pattern MEASURED_ACROSS =
+      Pattern.compile(
+          "(?i)\\bk?ohms?\\b|\\dk\\b|short|bridge|joined|connect|conduct|beep|buzz|\\brings?\\b|continuity");
+
   /** How a sentence begins that tells all of what it tells of a moment. */
   private static final Pattern OF_AN_ACT =
       Pattern.compile(
@@ -60,7 +65,7 @@ public final class Desk {
 
   private Conditions conditions = Conditions.USUAL;
   private final SaidBefore saidBefore = new SaidBefore();
-  private final AcrossWords acrossWords;
+  private Optional<AcrossWords> acrossWords = Optional.empty();
 
   /** Two lines that were named together last, in the same entry. */
   private List<List<Pad>> twoLines = List.of();
@@ -92,7 +97,6 @@ public final class Desk {
     subjects = new Subjects(vocabulary);
     complete = new Stand(lookbook, new Phrases(board, lookbook, vocabulary), "");
     this.board = board;
-    acrossWords = new AcrossWords(board);
     notes = new Notes(lookbook);
     tries = new Tries(new Deeds(board, vocabulary), plain, notes);
     written = new Written(circumstances);
@@ -284,9 +288,18 @@ public final class Desk {
 
   /** Whether a piece is of an ohmmeter across two lines; it may name them or go on of them. */
   private boolean across(String piece) {
-    Optional<Hint> hint = acrossWords.find(piece, complete.phrases(), twoLines);
+    boolean measured = MEASURED_ACROSS.matcher(piece).find();
+    if (measured && acrossWords.isEmpty()) {
+      acrossWords = Optional.of(new AcrossWords(board));
+    }
+    boolean told = measured && across(piece, acrossWords.orElseThrow());
     List<List<Pad>> lines = complete.phrases().lines(piece);
     twoLines = lines.size() == 2 ? lines : twoLines;
+    return told;
+  }
+
+  private boolean across(String piece, AcrossWords words) {
+    Optional<Hint> hint = words.find(piece, complete.phrases(), twoLines);
     hint.ifPresent(h -> notes.across(piece, conditions, h));
     return hint.isPresent();
   }

@@ -278,7 +278,10 @@ final class Findings {
   /** A picture that rolls is called so, whatever else is said of it. */
   private static BiPredicate<String, String> standing(
       BiPredicate<String, String> covers, Map.Entry<String, List<Said>> said) {
-    boolean rolls = said.getValue().stream().anyMatch(w -> w.meaning().name().equals(Screen.ROLLS));
+    boolean rolls = false;
+    for (Said way : said.getValue()) {
+      rolls |= way.meaning().name().equals(Screen.ROLLS);
+    }
     boolean onTheSet =
         said.getKey().equals(Phrases.SCREEN) || LookPlaces.ON_THE_SET.contains(said.getKey());
     return rolls || !onTheSet

@@ -86,9 +86,10 @@ final class Keystrokes {
 
   /** "A to P" with all that stands between. */
   private static String inFull(String text) {
-    return RANGE
-        .matcher(text)
-        .replaceAll(
+    Matcher range = RANGE.matcher(text);
+    return !range.find()
+        ? text
+        : range.replaceAll(
             r ->
                 IntStream.rangeClosed(r.group(1).charAt(0), r.group(2).charAt(0))
                     .mapToObj(Character::toString)
