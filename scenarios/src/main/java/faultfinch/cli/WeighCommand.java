@@ -29,7 +29,7 @@ final class WeighCommand implements Command {
   private static final int MOST_SUSPECTS = 2;
   private static final int ALIKE_SHOWN = 6;
 
-  private static final Set<Statement.Came> FOR_A_MOMENT =
+  private static final Set<Statement.Came> NO_LOOKS =
       Set.of(
           Statement.Came.HELPED,
           Statement.Came.IN_VAIN,
@@ -139,7 +139,7 @@ final class WeighCommand implements Command {
   /** Whether a thing that was done for a moment helped is judgement: it is told beside. */
   private static void tried(Noted noted, Terminal terminal) {
     for (Statement statement : noted.statements()) {
-      if (statement instanceof Statement.Tried t && FOR_A_MOMENT.contains(t.came())) {
+      if (statement instanceof Statement.Tried t && NO_LOOKS.contains(t.came())) {
         terminal.say("weigh.tried", t.said());
       }
     }

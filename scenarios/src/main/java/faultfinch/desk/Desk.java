@@ -33,7 +33,6 @@ public final class Desk {
               + PIN_OF_IT
               + "(?=[ ,;.)]|$))");
 
-  /** "When BUF/ is low, D0 to D7 float": a level for a moment, which no look of the list is of. */
   /** Without any of these no piece is of an ohmmeter across two lines. */
   private static final Pattern MEASURED_ACROSS =
       Pattern.compile(
@@ -44,6 +43,7 @@ public final class Desk {
       Pattern.compile(
           "(?i)^(?:while|when|during|as soon as|scope in|on the scope in|probe in|in) ");
 
+  /** "When BUF/ is low, D0 to D7 float": a level for a moment, which no look of the list is of. */
   private static final Pattern WHILE =
       Pattern.compile(
           "^(?i:when|whenever|while|with|as long as|each time|every time) (?i:the )?([A-Z][A-Z0-9./]*(?: pin \\w+)?"

@@ -86,7 +86,7 @@ public sealed interface Statement {
     DIFFERS_ANYWAY,
     /** Nothing is known of a board that stands so. */
     OTHER_CONDITIONS,
-    /** It is a level for as long as another line has one. */
+    /** It is so for as long as another line has a level, or something is done. */
     FOR_A_MOMENT,
     /** Keys that work are not to be seen on a set that is dark. */
     TYPED_BLIND,
