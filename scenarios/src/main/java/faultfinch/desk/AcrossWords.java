@@ -64,10 +64,11 @@ final class AcrossWords {
   /**
    * What is said of two lines; empty if it is nothing of the sort.
    *
-   * @param before lines that were named last
+   * @param pieces of an entry, up to the one that is asked about
    */
-  Optional<Hint> find(String text, Phrases phrases, List<List<Pad>> before) {
-    String one = ELSE.split(text)[0];
+  Optional<Hint> find(List<String> pieces, Phrases phrases) {
+    int last = pieces.size() - 1;
+    String one = ELSE.split(pieces.get(last))[0];
     String small = one.toLowerCase(Locale.ROOT);
     Optional<Boolean> joined = joined(small);
     boolean them = THEM.matcher(small).find();
@@ -75,7 +76,11 @@ final class AcrossWords {
       return Optional.empty();
     }
     List<List<Pad>> named = phrases.lines(one);
-    Set<String> nets = nets(them && named.size() != 2 ? before : named);
+    // "Between them" goes on of the two that were named last.
+    for (int i = last - 1; them && named.size() != 2 && i >= 0; i--) {
+      named = phrases.lines(pieces.get(i));
+    }
+    Set<String> nets = nets(named);
     if (nets.size() != 2 || nets.stream().anyMatch(board.supply()::feeds)) {
       return Optional.empty();
     }

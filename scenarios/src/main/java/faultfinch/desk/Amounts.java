@@ -50,11 +50,10 @@ final class Amounts {
   private static final double SUPPLY = 5;
   private static final double SUPPLY_STEP = 0.25;
   private static final double FINE = 0.1;
+  private static final double COARSE = 0.2;
 
   /** Volts of a supply below which it is called dead. */
   private static final double NEXT_TO_NOTHING = 1.01;
-
-  private static final double COARSE = 0.2;
 
   /** Supplies by the figure they are called by, and so far off it they are said to be there. */
   private static final Map<String, Double> NOMINAL = Map.of("5", 0.05, "9", 0.16, "12", 0.05);

@@ -6,6 +6,7 @@ import faultfinch.board.Milestone;
 import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -85,6 +86,9 @@ final class BenchWords {
 
   /** The lines of each round that was asked for. */
   private final Map<String, Optional<Stations>> rounds = new HashMap<>();
+
+  /** Rounds that are as on a good board but for the signs they are shown in. */
+  private final Set<String> seenThrough = new HashSet<>();
 
   BenchWords(Board board, Lookbook lookbook, Vocabulary vocabulary) {
     this.lookbook = lookbook;
@@ -189,7 +193,7 @@ final class BenchWords {
     }
     List<String> meant =
         lookbook.outcomes(LOOK).stream()
-            .filter(o -> said.stream().allMatch(s -> s.test(o) || isSeenThrough(o, s)))
+            .filter(o -> said.stream().allMatch(s -> s.test(o) || isSeenThrough(s, o)))
             .toList();
     return said.isEmpty() ? Optional.empty() : Phrases.Finding.of(LOOK, text, meant);
   }
@@ -198,17 +202,32 @@ final class BenchWords {
    * Whether it is the round of a good board on a set that makes other signs of some: who knows what
    * should stand there reads that nothing differs.
    */
-  private boolean isSeenThrough(String outcome, Predicate<String> said) {
-    String healthy = lookbook.outcomes(LOOK).get(0);
+  private boolean isSeenThrough(Predicate<String> said, String outcome) {
+    return said.test(lookbook.outcomes(LOOK).get(0)) && seenThrough().contains(outcome);
+  }
+
+  /** All such rounds, looked for when the first phrase asks. */
+  private Set<String> seenThrough() {
+    if (seenThrough.isEmpty()) {
+      String healthy = lookbook.outcomes(LOOK).get(0);
+      String should = signs(healthy, 1);
+      seenThrough.add(healthy);
+      lookbook.outcomes(LOOK).stream()
+          .filter(o -> isSeenThrough(o, healthy, should))
+          .forEach(seenThrough::add);
+    }
+    return seenThrough;
+  }
+
+  private static boolean isSeenThrough(String outcome, String healthy, String should) {
     int blank = healthy.indexOf(' ');
-    if (outcome.equals(healthy) || outcome.length() <= blank || !said.test(healthy)) {
+    if (outcome.length() <= blank || !lamp(outcome).equals(lamp(healthy))) {
       return false;
     }
     // A sentence that is right stands in one piece, any other in the two rows of the set.
     String is = signs(outcome, 2).replace(String.valueOf(outcome.charAt(blank)), "");
-    String should = signs(healthy, 1);
     Map<Character, Character> signs = new HashMap<>();
-    boolean same = is.length() == should.length() && lamp(outcome).equals(lamp(healthy));
+    boolean same = is.length() == should.length();
     for (int i = 0; same && i < should.length(); i++) {
       char sign = is.charAt(i);
       same = signs.merge(should.charAt(i), sign, (had, now) -> had) == sign;

@@ -39,10 +39,14 @@ enum Comparison {
       return is.hasRowsOf(right) || is.endsAsButForOneRow(right) || isSpeltAlike(outcome, normal);
     }
   },
-  SAME_TEXT("same-text") {
+  /** The same letters and figures, and another set of colours; what has none leaves a gap. */
+  SAME_LETTERS("same-letters") {
     @Override
     boolean holds(String outcome, Normal normal) {
-      return text(outcome).equals(text(normal.same()));
+      PictureText is = PictureText.of(outcome);
+      PictureText right = PictureText.of(normal.same());
+      boolean inks = is.inks().equals(right.inks());
+      return is.letters().equals(right.letters()) && (!inks || is.rows().equals(right.rows()));
     }
   },
   OTHER_TEXT("other-text") {
@@ -103,6 +107,12 @@ enum Comparison {
     @Override
     boolean holds(String outcome, Normal normal) {
       return PictureText.of(outcome).isRepeated(PictureText.of(normal.same()));
+    }
+  },
+  USUAL_INKS("usual-inks") {
+    @Override
+    boolean holds(String outcome, Normal normal) {
+      return PictureText.of(outcome).inks().equals(PictureText.of(normal.same()).inks());
     }
   },
   ONE_INK("one-ink") {

@@ -1,7 +1,6 @@
 package faultfinch.desk;
 
 import faultfinch.board.Board;
-import faultfinch.board.Pad;
 import faultfinch.diagnosis.Evidence;
 import faultfinch.diagnosis.Hint;
 import faultfinch.diagnosis.History;
@@ -9,6 +8,7 @@ import faultfinch.diagnosis.Observation;
 import faultfinch.diagnosis.Sight;
 import faultfinch.diagnosis.Tally;
 import faultfinch.fault.RepairAction;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +33,7 @@ public final class Desk {
               + PIN_OF_IT
               + "(?=[ ,;.)]|$))");
 
-  /** Without any of these no piece is of an ohmmeter across two lines. */
+  /** Without any of these no piece is of an ohmmeter across two lines: nothing is set up for it. */
   private static final Pattern MEASURED_ACROSS =
       Pattern.compile(
           "(?i)\\bk?ohms?\\b|\\dk\\b|short|bridge|joined|connect|conduct|beep|buzz|\\brings?\\b|continuity");
@@ -67,8 +67,8 @@ public final class Desk {
   private final SaidBefore saidBefore = new SaidBefore();
   private Optional<AcrossWords> acrossWords = Optional.empty();
 
-  /** Two lines that were named together last, in the same entry. */
-  private List<List<Pad>> twoLines = List.of();
+  /** What was said so far in the same entry. */
+  private final List<String> pieces = new ArrayList<>();
 
   /** What pins without a part are of: also what the entry before spoke of. */
   private Optional<Backwards> backwards = Optional.empty();
@@ -148,7 +148,7 @@ public final class Desk {
     entry.when().ifPresent(when -> conditions = when);
     Conditions before = conditions;
     saidBefore.begin();
-    twoLines = List.of();
+    pieces.clear();
     read(entry);
     conditions = conditions.benchRom() && !before.benchRom() ? before : conditions;
   }
@@ -263,12 +263,10 @@ public final class Desk {
   /** Whether a sentence speaks of pins at times, or for as long as another line has a level. */
   private boolean isOfAMoment(String sentence) {
     String small = sentence.toLowerCase(Locale.ROOT);
-    if (Vocabulary.in(small, vocabulary.words("moment")).isPresent()
-        && complete.phrases().isAtPins(sentence)) {
-      return true;
-    }
-    if (OF_AN_ACT.matcher(sentence).find()
-        && Vocabulary.in(small, vocabulary.words("act")).isPresent()
+    boolean act =
+        OF_AN_ACT.matcher(sentence).find()
+            && Vocabulary.in(small, vocabulary.words("act")).isPresent();
+    if ((act || Vocabulary.in(small, vocabulary.words("moment")).isPresent())
         && complete.phrases().isAtPins(sentence)) {
       return true;
     }
@@ -288,18 +286,12 @@ public final class Desk {
 
   /** Whether a piece is of an ohmmeter across two lines; it may name them or go on of them. */
   private boolean across(String piece) {
-    boolean measured = MEASURED_ACROSS.matcher(piece).find();
-    if (measured && acrossWords.isEmpty()) {
-      acrossWords = Optional.of(new AcrossWords(board));
+    pieces.add(piece);
+    if (!MEASURED_ACROSS.matcher(piece).find()) {
+      return false;
     }
-    boolean told = measured && across(piece, acrossWords.orElseThrow());
-    List<List<Pad>> lines = complete.phrases().lines(piece);
-    twoLines = lines.size() == 2 ? lines : twoLines;
-    return told;
-  }
-
-  private boolean across(String piece, AcrossWords words) {
-    Optional<Hint> hint = words.find(piece, complete.phrases(), twoLines);
+    acrossWords = acrossWords.or(() -> Optional.of(new AcrossWords(board)));
+    Optional<Hint> hint = acrossWords.get().find(pieces, complete.phrases());
     hint.ifPresent(h -> notes.across(piece, conditions, h));
     return hint.isPresent();
   }

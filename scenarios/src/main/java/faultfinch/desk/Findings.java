@@ -2,7 +2,6 @@ package faultfinch.desk;
 
 import faultfinch.board.Pad;
 import faultfinch.diagnosis.Sight;
-import faultfinch.symptom.Screen;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -107,7 +106,7 @@ final class Findings {
       boolean relative = e.getValue().stream().anyMatch(w -> w.meaning().shows().relative());
       boolean well = e.getValue().stream().allMatch(w -> !w.not() && w.meaning().isHealthy());
       Place where = well ? well(place, e.getKey()) : place;
-      BiPredicate<String, String> covers = standing(together(e.getKey(), e.getValue()), e);
+      BiPredicate<String, String> covers = together(e.getKey(), e.getValue());
       if (e.getKey().equals(measured)) {
         BiPredicate<String, String> both =
             covers.and(figures(amount.orElseThrow(), measured, text, place));
@@ -273,20 +272,6 @@ final class Findings {
     List<String> outcomes = lookbook.outcomes(kind);
     long most = outcomes.stream().mapToLong(o -> fits(said, o, outcomes.get(0))).max().orElse(0);
     return most == 0 ? all : (outcome, healthy) -> fits(said, outcome, healthy) == most;
-  }
-
-  /** A picture that rolls is called so, whatever else is said of it. */
-  private static BiPredicate<String, String> standing(
-      BiPredicate<String, String> covers, Map.Entry<String, List<Said>> said) {
-    boolean rolls = false;
-    for (Said way : said.getValue()) {
-      rolls |= way.meaning().name().equals(Screen.ROLLS);
-    }
-    boolean onTheSet =
-        said.getKey().equals(Phrases.SCREEN) || LookPlaces.ON_THE_SET.contains(said.getKey());
-    return rolls || !onTheSet
-        ? covers
-        : covers.and((outcome, healthy) -> !outcome.endsWith(Screen.ROLLS));
   }
 
   private static long fits(List<Said> said, String outcome, String healthy) {

@@ -91,9 +91,11 @@ final class Keystrokes {
         ? text
         : range.replaceAll(
             r ->
-                IntStream.rangeClosed(r.group(1).charAt(0), r.group(2).charAt(0))
-                    .mapToObj(Character::toString)
-                    .collect(Collectors.joining(", ")));
+                r.group(1).compareTo(r.group(2)) > 0
+                    ? r.group()
+                    : IntStream.rangeClosed(r.group(1).charAt(0), r.group(2).charAt(0))
+                        .mapToObj(Character::toString)
+                        .collect(Collectors.joining(", ")));
   }
 
   /** A text in which keys are called by what they are marked with: "K16 dead" is "key 3 dead". */

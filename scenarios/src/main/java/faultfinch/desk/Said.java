@@ -1,5 +1,7 @@
 package faultfinch.desk;
 
+import faultfinch.symptom.Screen;
+
 /**
  * A meaning found in a phrase.
  *
@@ -8,6 +10,10 @@ package faultfinch.desk;
  */
 record Said(Vocabulary.Meaning meaning, boolean not, String start) {
   boolean covers(String outcome, String healthy) {
+    // A picture that rolls is called so, whatever else is said of it.
+    if (outcome.endsWith(Screen.ROLLS) && !meaning.name().equals(Screen.ROLLS)) {
+      return false;
+    }
     return meaning.shows().covers(outcome, new Comparison.Normal(healthy, start)) != not;
   }
 }

@@ -11,10 +11,6 @@ import java.util.List;
 record Shows(List<String> terms) {
   private static final String LACKS = "lacks ";
   private static final String UNHEARD = "unheard ";
-  private static final String USUAL_INKS = "usual-inks";
-
-  /** The same letters and figures, and another set of colours; what has none leaves a gap. */
-  private static final String SAME_LETTERS = "same-letters";
 
   Shows {
     terms = List.copyOf(terms);
@@ -31,13 +27,7 @@ record Shows(List<String> terms) {
 
   /** Whether it depends on what a healthy board shows in the same look. */
   boolean relative() {
-    return terms.stream()
-        .anyMatch(
-            t ->
-                Comparison.named(t).isPresent()
-                    || t.startsWith(LACKS)
-                    || t.equals(USUAL_INKS)
-                    || t.equals(SAME_LETTERS));
+    return terms.stream().anyMatch(t -> Comparison.named(t).isPresent() || t.startsWith(LACKS));
   }
 
   boolean covers(String outcome, Comparison.Normal normal) {
@@ -49,14 +39,6 @@ record Shows(List<String> terms) {
       String ink = term.substring(LACKS.length());
       PictureText is = PictureText.of(outcome);
       return is.isShown() && !is.hasIn(ink) && PictureText.of(normal.same()).hasIn(ink);
-    }
-    if (term.equals(USUAL_INKS) || term.equals(SAME_LETTERS)) {
-      PictureText is = PictureText.of(outcome);
-      PictureText right = PictureText.of(normal.same());
-      boolean inks = is.inks().equals(right.inks());
-      return term.equals(USUAL_INKS)
-          ? inks
-          : is.letters().equals(right.letters()) && (!inks || is.rows().equals(right.rows()));
     }
     if (term.startsWith(UNHEARD)) {
       return !Comparison.echo(outcome, normal).contains(term.substring(UNHEARD.length()));

@@ -625,7 +625,7 @@ final class Turns {
           new Turn(",? (?:and )?then nothing[:,] (?=no\\b)", ", "),
           // Numbers of a round that are those of its stations.
           new Turn(
-              "(?<=\\bbench rom\\b[^.;]{0,80}[:,;] )(?:and )?(\\d\\d(?:(?:, and |, | and | to | up to |-)\\d\\d)*)(?= (?:good|bad|all|fine|ok|fails?|failing|are|is|nil|differ|no error)\\b)",
+              "(?<=\\bbench rom\\b[^.;]{0,80}[:,;] )(?:and )?(\\d\\d(?:(?:, and |, | and | to | up to |-)\\d\\d)*)(?= (?:good|bad|all|fine|ok|fails?|failing|are|is|nil|differ)\\b)",
               "stations $1"),
           new Turn("(?<=\\bstations? \\d\\d) up to (?=\\d\\d\\b)", " to "),
           // Numbers of stations behind what is said of others.

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Entries as the program itself writes them: a look, a colon, what it showed. */
 final class Written {
@@ -109,13 +110,12 @@ final class Written {
       Stand stand,
       int repairs) {
     List<String> outcomes = stand.lookbook().outcomes(look);
-    boolean drill = Drill.NAMES.contains(look) && !isShapedLike(outcomes, shown);
+    Supplier<Optional<Phrases.Finding>> written = () -> stand.phrases().at(look, bared.text());
+    Supplier<Optional<Phrases.Finding>> free =
+        () -> isShapedLike(outcomes, shown) ? Optional.empty() : spoken(look, bared, stand);
+    // What is tried by hand is told in words of its own: "tape: all good".
     Optional<Phrases.Finding> finding =
-        (drill ? spoken(look, bared, stand) : Optional.<Phrases.Finding>empty())
-            .or(() -> stand.phrases().at(look, bared.text()))
-            .or(
-                () ->
-                    isShapedLike(outcomes, shown) ? Optional.empty() : spoken(look, bared, stand));
+        Drill.NAMES.contains(look) ? free.get().or(written) : written.get().or(free);
     if (finding.isPresent()) {
       Observation.Source source = told ? Observation.Source.TOLD : Observation.Source.WORDS;
       Observation seen =

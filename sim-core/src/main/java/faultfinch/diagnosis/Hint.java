@@ -6,7 +6,7 @@ import java.util.Set;
  * What came of something that was done to one part for a moment, and undone again; or of an
  * ohmmeter across two lines.
  *
- * @param part reference
+ * @param part reference; of an ohmmeter, the two lines
  * @param helped whether the board worked, or what it shows went away; of an ohmmeter, whether it
  *     read next to nothing
  * @param faults those that join the lines, by their texts; none where a part is meant
